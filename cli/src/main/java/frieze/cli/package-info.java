@@ -1,0 +1,5 @@
+/** cli. */
+@NullMarked
+package frieze.cli;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** job. */
+@NullMarked
+package frieze.job;
+
+import org.jspecify.annotations.NullMarked;

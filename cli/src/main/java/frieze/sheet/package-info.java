@@ -1,0 +1,5 @@
+/** sheet. */
+@NullMarked
+package frieze.sheet;
+
+import org.jspecify.annotations.NullMarked;

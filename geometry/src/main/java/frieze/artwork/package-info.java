@@ -1,0 +1,5 @@
+/** Drawings. */
+@NullMarked
+package frieze.artwork;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** What is wanted. */
+@NullMarked
+package frieze.design;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Cuts. */
+@NullMarked
+package frieze.plan;
+
+import org.jspecify.annotations.NullMarked;

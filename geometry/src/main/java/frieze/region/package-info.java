@@ -1,0 +1,5 @@
+/** Plane areas. */
+@NullMarked
+package frieze.region;
+
+import org.jspecify.annotations.NullMarked;

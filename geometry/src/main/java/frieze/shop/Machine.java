@@ -1,0 +1,72 @@
+package frieze.shop;
+
+import java.util.List;
+
+/**
+ * A router or a plasma table with its controller.
+ *
+ * @param name as written in the job
+ * @param post the name of the post that its controller needs
+ * @param travelXMm how far X goes, from 0 in machine coordinates
+ * @param travelYMm how far Y goes, from 0
+ * @param travelZMm how far Z goes, from 0 at the top down to minus this
+ * @param x limits of the X axis
+ * @param spindle how the spindle is driven; of no meaning on a plasma table
+ * @param toolChanger whether it changes tools by itself
+ * @param inches whether its programs are written in inches
+ */
+public record Machine(
+    String name,
+    String post,
+    double travelXMm,
+    double travelYMm,
+    double travelZMm,
+    Axis x,
+    Axis y,
+    Axis z,
+    Spindle spindle,
+    boolean toolChanger,
+    boolean inches) {
+
+  /**
+   * The limits of an axis.
+   *
+   * @param rapidMmPerMin its speed in rapid moves
+   * @param maxFeedMmPerMin its fastest cutting speed
+   * @param accelerationMmPerS2 for speeding up and for braking
+   */
+  public record Axis(double rapidMmPerMin, double maxFeedMmPerMin, double accelerationMmPerS2) {
+    public Axis {
+      requirePositive("rapidMmPerMin", rapidMmPerMin, "mm/min");
+      requirePositive("maxFeedMmPerMin", maxFeedMmPerMin, "mm/min");
+      requirePositive("accelerationMmPerS2", accelerationMmPerS2, "mm/s2");
+    }
+  }
+
+  /**
+   * The spindle.
+   *
+   * @param byHand switched and set by the operator, not by the program
+   * @param dial the speeds at the numbers 1, 2, ... of its dial; empty without a dial
+   * @param spinUpSeconds from off to full speed
+   */
+  public record Spindle(
+      boolean byHand, double minRpm, double maxRpm, List<Double> dial, double spinUpSeconds) {
+    public Spindle {
+      dial = List.copyOf(dial);
+      requirePositive("maxRpm", maxRpm, "rpm");
+    }
+  }
+
+  public Machine {
+    requirePositive("travelXMm", travelXMm, "mm");
+    requirePositive("travelYMm", travelYMm, "mm");
+    requirePositive("travelZMm", travelZMm, "mm");
+  }
+
+  private static void requirePositive(String name, double value, String unit) {
+    if (!(value > 0) || !Double.isFinite(value)) {
+      throw new IllegalArgumentException(name + " must be > 0 but was " + value + " " + unit);
+    }
+  }
+}

@@ -1,0 +1,67 @@
+package frieze.shop;
+
+import frieze.curve.Affine;
+import frieze.curve.Frame;
+import frieze.curve.FrameMap;
+import java.util.List;
+
+/**
+ * How a stock lies on a machine: one clamping, one zero, one or more programs.
+ *
+ * @param panelXMm where the panel's origin lies in the stock frame
+ * @param panelYMm where the panel's origin lies in the stock frame
+ * @param clearanceMm the height above the stock's top at which the tool travels
+ * @param spoilboardMm how far below the stock a through cut may go
+ * @param tools every tool that may be called, by T number
+ */
+public record Setup(
+    Machine machine,
+    Stock stock,
+    Zero zero,
+    double panelXMm,
+    double panelYMm,
+    double clearanceMm,
+    double spoilboardMm,
+    List<KeepOut> keepOuts,
+    List<Tool> tools) {
+  public Setup {
+    keepOuts = List.copyOf(keepOuts);
+    tools = List.copyOf(tools);
+    if (!(clearanceMm > 0)) {
+      throw new IllegalArgumentException("clearanceMm must be > 0 but was " + clearanceMm + " mm");
+    }
+  }
+
+  public FrameMap<Frame.Panel, Frame.Stock> stockFromPanel() {
+    return new FrameMap<>(Affine.translation(panelXMm, panelYMm));
+  }
+
+  /** The plane part of the map from a program's coordinates to the stock's. */
+  public FrameMap<Frame.Program, Frame.Stock> stockFromProgram() {
+    double x =
+        switch (zero.x()) {
+          case LEFT -> 0;
+          case CENTRE -> stock.lengthMm() / 2;
+          case RIGHT -> stock.lengthMm();
+        };
+    double y =
+        switch (zero.y()) {
+          case FRONT -> 0;
+          case CENTRE -> stock.widthMm() / 2;
+          case BACK -> stock.widthMm();
+        };
+    return new FrameMap<>(Affine.translation(x, y));
+  }
+
+  /**
+   * What to add to a program's Z to get the height above the stock's top. With zero on the bed, the
+   * top is taken at the thickest reading.
+   */
+  public double stockZFromProgramZMm() {
+    return zero.z() == Zero.AlongZ.TOP ? 0 : -stock.thickestMm();
+  }
+
+  public FrameMap<Frame.Panel, Frame.Program> programFromPanel() {
+    return stockFromPanel().then(stockFromProgram().inverse());
+  }
+}

@@ -1,0 +1,5 @@
+/** dryrun. */
+@NullMarked
+package frieze.dryrun;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** lower. */
+@NullMarked
+package frieze.lower;
+
+import org.jspecify.annotations.NullMarked;

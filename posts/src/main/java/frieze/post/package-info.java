@@ -1,0 +1,5 @@
+/** post. */
+@NullMarked
+package frieze.post;
+
+import org.jspecify.annotations.NullMarked;
