@@ -1,4 +1,10 @@
-/** Motifs on a panel. */
+/**
+ * Motifs on a panel.
+ *
+ * <p>In: an {@link frieze.layout.Opening} and a motif's size. Out: the {@link frieze.layout.Panel}
+ * that fits it, and the {@link frieze.layout.Placement}s of motifs by a {@link
+ * frieze.layout.FriezeGroup}.
+ */
 @NullMarked
 package frieze.layout;
 

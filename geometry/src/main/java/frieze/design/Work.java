@@ -1,0 +1,122 @@
+package frieze.design;
+
+import frieze.curve.Point;
+import frieze.diagnostic.SourceSpan;
+import frieze.shop.Tool;
+import java.util.List;
+import java.util.Optional;
+
+/** One line of the work list of a panel. Depths are below the stock's top, in millimetres. */
+public sealed interface Work {
+  /** The operation's name in a job, such as {@code recess}. */
+  String operation();
+
+  Tool tool();
+
+  /** Where the job asks for it. */
+  SourceSpan where();
+
+  <R> R accept(Visitor<R> visitor);
+
+  /** One case for each operation. */
+  interface Visitor<R> {
+    R groove(Groove groove);
+
+    R recess(Recess recess);
+
+    R cutout(Cutout cutout);
+
+    R bore(Bore bore);
+  }
+
+  /** The sense of travel along the material, for a spindle that turns clockwise. */
+  enum Milling {
+    CLIMB,
+    CONVENTIONAL
+  }
+
+  /**
+   * What an operation works on.
+   *
+   * @param motif the name of the motif, on all its placements
+   * @param pick an id or a class of some of its pieces; empty for all that suit the operation
+   */
+  record Target(String motif, Optional<String> pick) {}
+
+  /** The tool's axis follows lines: strokes where there are some, else outlines. */
+  record Groove(Target on, Tool tool, double depthMm, SourceSpan where) implements Work {
+    @Override
+    public String operation() {
+      return "groove";
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.groove(this);
+    }
+  }
+
+  /**
+   * Areas cut down to a floor.
+   *
+   * @param stepoverMm the distance between neighbouring passes
+   */
+  record Recess(
+      Target on, Tool tool, double depthMm, double stepoverMm, Milling milling, SourceSpan where)
+      implements Work {
+    @Override
+    public String operation() {
+      return "recess";
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.recess(this);
+    }
+  }
+
+  /** The panel's outline cut through, on the outside, held by tabs. */
+  record Cutout(Tool tool, Optional<Tabs> tabs, Milling milling, SourceSpan where) implements Work {
+    @Override
+    public String operation() {
+      return "cutout";
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.cutout(this);
+    }
+  }
+
+  /**
+   * Bridges left in a through cut.
+   *
+   * @param widthMm the length of each along the outline that stays
+   * @param thicknessMm what stays above the stock's bottom
+   */
+  record Tabs(int count, double widthMm, double thicknessMm) {}
+
+  /**
+   * Holes.
+   *
+   * @param centres in the panel frame
+   * @param depthMm empty for through holes
+   */
+  record Bore(
+      List<Point> centres, double diameterMm, Optional<Double> depthMm, Tool tool, SourceSpan where)
+      implements Work {
+    public Bore {
+      centres = List.copyOf(centres);
+    }
+
+    @Override
+    public String operation() {
+      return "bore";
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.bore(this);
+    }
+  }
+}

@@ -1,0 +1,36 @@
+package frieze.plan;
+
+import frieze.motion.Motion;
+import frieze.motion.Position;
+import frieze.shop.Tool;
+import java.util.List;
+
+/**
+ * One unbroken stretch of cutting with one tool, in the panel frame, Z0 on the stock's top.
+ *
+ * <p>The tool comes down to the start, which lies in air or in a part already cut, follows the
+ * moves, and is raised from the end.
+ *
+ * @param origin what a person would call it, such as {@code recess ginkgo 3, pass 2}
+ * @param spindleRpm the speed of the spindle
+ * @param moves at least one, each starting where the one before it ends
+ */
+public record Cut(String origin, Tool tool, double spindleRpm, List<Move> moves) {
+  public Cut {
+    moves = List.copyOf(moves);
+    if (moves.isEmpty()) {
+      throw new IllegalArgumentException("cut " + origin + " needs at least one move");
+    }
+  }
+
+  /** A move in the material and its feed. */
+  public record Move(Motion path, double feedMmPerMin) {}
+
+  public Position start() {
+    return moves.get(0).path().from();
+  }
+
+  public Position end() {
+    return moves.get(moves.size() - 1).path().to();
+  }
+}
