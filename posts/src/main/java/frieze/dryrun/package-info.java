@@ -1,4 +1,14 @@
-/** dryrun. */
+/**
+ * Says what programs would do, before a machine does it.
+ *
+ * <p>In: the texts of one setup's programs, in running order, and what is known of the place they
+ * run in. Out: a {@link frieze.dryrun.DryRunResult}: findings, extents, lengths, depths, times, and
+ * what was not checked. Knows nothing of how the programs were planned or written.
+ *
+ * <p>Read {@link frieze.dryrun.DryRun}, {@link frieze.dryrun.Surroundings}, {@link
+ * frieze.dryrun.DryRunResult}, {@link frieze.dryrun.FindingCode}; then {@code Checks}, the list of
+ * all checks, and {@link frieze.dryrun.MotionClock}.
+ */
 @NullMarked
 package frieze.dryrun;
 

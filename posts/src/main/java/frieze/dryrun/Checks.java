@@ -1,0 +1,85 @@
+package frieze.dryrun;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * All checks, in the order in which they see a move.
+ *
+ * <ul>
+ *   <li>{@link TravelCheck}: moves stay within the machine's travel, with a known or unknown zero.
+ *   <li>{@link StockEdgeCheck}: cuts lie on the stock.
+ *   <li>{@link SpoilboardCheck}: nothing goes deeper than the stock and the spoilboard's allowance.
+ *   <li>{@link LowTravelCheck}: rapids travel at the clearance height.
+ *   <li>{@link SpindleCheck}: cuts have the spindle on, or a stop to switch it on by hand.
+ *   <li>{@link SpeedCheck}: speeds are within the tool's and the machine's limits.
+ *   <li>{@link FeedCheck}: feed moves have a feed within the machine's and the tool's limits.
+ *   <li>{@link PlungeCheck}: tools go down as fast and as steeply as they can.
+ *   <li>{@link ReachCheck}: no cut is deeper than flutes and reach.
+ *   <li>{@link KeepOutCheck}: tool and holder stay clear of clamps.
+ *   <li>{@link ToolCheck}: the shop knows the tools, and the machine can change them.
+ *   <li>{@link EndCheck}: programs cut something, and end with the tool up.
+ * </ul>
+ */
+final class Checks implements Check {
+  private final List<Check> checks;
+
+  Checks(Surroundings known) {
+    this.checks =
+        List.of(
+            new TravelCheck(known),
+            new StockEdgeCheck(known),
+            new SpoilboardCheck(known),
+            new LowTravelCheck(known),
+            new SpindleCheck(known),
+            new SpeedCheck(known),
+            new FeedCheck(known),
+            new PlungeCheck(known),
+            new ReachCheck(known),
+            new KeepOutCheck(known),
+            new ToolCheck(known),
+            new EndCheck(known));
+  }
+
+  @Override
+  public void start(String program) {
+    checks.forEach(c -> c.start(program));
+  }
+
+  @Override
+  public void move(Passage passage, FindingLog log) {
+    for (Check check : checks) {
+      check.move(passage, log);
+    }
+  }
+
+  @Override
+  public void event(frieze.motion.Executed event, FindingLog log) {
+    for (Check check : checks) {
+      check.event(event, log);
+    }
+  }
+
+  @Override
+  public void end(FindingLog log) {
+    checks.forEach(c -> c.end(log));
+  }
+
+  @Override
+  public void finish(FindingLog log) {
+    checks.forEach(c -> c.finish(log));
+  }
+
+  @Override
+  public List<NotChecked> notChecked() {
+    List<NotChecked> all = new ArrayList<>();
+    for (Check check : checks) {
+      for (NotChecked one : check.notChecked()) {
+        if (!all.contains(one)) {
+          all.add(one);
+        }
+      }
+    }
+    return all;
+  }
+}

@@ -1,0 +1,164 @@
+package frieze.dryrun;
+
+import frieze.motion.Box;
+import frieze.motion.Executed;
+import frieze.motion.Executed.Rotation;
+import frieze.shop.Tool;
+import java.util.List;
+import java.util.Optional;
+
+/** Takes the events of a setup's programs in running order and hands them to all that look on. */
+final class DryRunPass implements Executed.Visitor<Boolean> {
+  private final Surroundings known;
+  private final Optional<StockBox> stock;
+  private final FindingLog log = new FindingLog();
+  private final Ledger ledger;
+  private final MotionClock clock;
+  private final Checks checks;
+  private Optional<Integer> tool = Optional.empty();
+  private Optional<Integer> toolOfLastProgram = Optional.empty();
+  private Rotation rotation = Rotation.STOPPED;
+
+  DryRunPass(Surroundings known, ClockSettings settings) {
+    this.known = known;
+    this.stock = StockBox.of(known);
+    this.ledger = new Ledger(known);
+    this.clock = new MotionClock(known.machine(), settings);
+    this.checks = new Checks(known);
+  }
+
+  FindingLog log() {
+    return log;
+  }
+
+  /**
+   * A program starts.
+   *
+   * @param inSpindle the tool that the operator was told to put in; empty if nobody said
+   */
+  void start(String program, Optional<Integer> inSpindle) {
+    log.startProgram(program);
+    ledger.startProgram();
+    checks.start(program);
+    tool = inSpindle;
+    rotation = Rotation.STOPPED;
+    Optional<Integer> number = toolNumber(inSpindle);
+    if (number.isPresent() && !number.equals(toolOfLastProgram)) {
+      clock.toolChange(ledger.account(number));
+    }
+  }
+
+  /** An event of the program. */
+  void accept(Executed event) {
+    event.accept(this);
+  }
+
+  /** The program's text has ended. */
+  void end(String program, int lines) {
+    clock.stop();
+    checks.end(log);
+    ledger.endProgram(program, lines);
+    toolOfLastProgram = toolNumber(tool);
+  }
+
+  /** All texts have ended. */
+  DryRunResult finish(boolean readable) {
+    checks.finish(log);
+    List<ProgramReport> programs = ledger.programs();
+    TimeSpent time =
+        programs.stream().map(ProgramReport::time).reduce(TimeSpent.NONE, TimeSpent::plus);
+    return new DryRunResult(
+        log.findings(),
+        log.counts(),
+        readable,
+        programs,
+        ledger.tools(),
+        ledger.all().program(),
+        ledger.all().machine(),
+        known.machine().map(m -> ZeroFits.of(m, ledger.all().program().all())).orElse(List.of()),
+        time,
+        checks.notChecked());
+  }
+
+  /** The tool that a program means: the one it names, or the only one there is. */
+  private Optional<Integer> toolNumber(Optional<Integer> named) {
+    if (named.isEmpty() && known.tools().size() == 1) {
+      return Optional.of(known.tools().get(0).number());
+    }
+    return named;
+  }
+
+  @Override
+  public Boolean move(Executed.Move move) {
+    if (move.state().toolNumber().isPresent()) {
+      tool = move.state().toolNumber();
+    }
+    Optional<Integer> number = toolNumber(tool);
+    Optional<Tool> held = number.flatMap(known::tool);
+    Passage passage = new Passage(move, number, held, stock);
+    Box onMachine = MachineBox.of(passage);
+    ledger.add(passage, onMachine);
+    clock.move(move, ledger.account(number));
+    checks.move(passage, log);
+    return true;
+  }
+
+  @Override
+  public Boolean dwell(Executed.Dwell dwell) {
+    clock.dwell(dwell.seconds(), account());
+    return other(dwell);
+  }
+
+  @Override
+  public Boolean toolChange(Executed.ToolChange change) {
+    boolean isNew = !change.toolNumber().equals(toolNumber(tool));
+    tool = change.toolNumber();
+    if (isNew) {
+      clock.toolChange(account());
+    }
+    return other(change);
+  }
+
+  @Override
+  public Boolean spindle(Executed.SpindleChange change) {
+    if (change.rotation() != Rotation.STOPPED && rotation != change.rotation()) {
+      clock.spindleUp(account());
+    }
+    rotation = change.rotation();
+    return other(change);
+  }
+
+  @Override
+  public Boolean stop(Executed.Stop stop) {
+    if (!stop.optional()) {
+      clock.operatorStop(account());
+    }
+    return other(stop);
+  }
+
+  @Override
+  public Boolean torch(Executed.Torch torch) {
+    clock.stop();
+    return other(torch);
+  }
+
+  @Override
+  public Boolean other(Executed.Other other) {
+    return other((Executed) other);
+  }
+
+  @Override
+  public Boolean end(Executed.End end) {
+    clock.stop();
+    return other(end);
+  }
+
+  private Boolean other(Executed event) {
+    checks.event(event, log);
+    return true;
+  }
+
+  private ClockAccount account() {
+    return ledger.account(toolNumber(tool));
+  }
+}

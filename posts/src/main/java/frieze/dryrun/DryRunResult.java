@@ -1,0 +1,46 @@
+package frieze.dryrun;
+
+import java.util.List;
+
+/**
+ * Everything that a dry run has to say about the programs of one setup.
+ *
+ * @param findings by program in running order, then by line, then by code; at most {@link
+ *     #SHOWN_PER_CODE} of a code
+ * @param counts one for each code that was found, in the order of the codes' ids
+ * @param readable false when a text could not be read to its end
+ * @param programs in running order
+ * @param tools over all programs, in the order of their first move
+ * @param program extents of all programs in program coordinates
+ * @param machine the same in machine coordinates, where these are known
+ * @param zeroFits for each axis along which moves are known; empty without a machine
+ * @param notChecked what was not asked, and why
+ */
+public record DryRunResult(
+    List<Finding> findings,
+    List<FindingCount> counts,
+    boolean readable,
+    List<ProgramReport> programs,
+    List<ToolReport> tools,
+    MoveExtents program,
+    MoveExtents machine,
+    List<ZeroFit> zeroFits,
+    TimeSpent time,
+    List<NotChecked> notChecked) {
+  /** How many findings of one code are told one by one; the others are counted. */
+  public static final int SHOWN_PER_CODE = 20;
+
+  public DryRunResult {
+    findings = List.copyOf(findings);
+    counts = List.copyOf(counts);
+    programs = List.copyOf(programs);
+    tools = List.copyOf(tools);
+    zeroFits = List.copyOf(zeroFits);
+    notChecked = List.copyOf(notChecked);
+  }
+
+  /** Whether files may be written: every text could be read, and no finding is an error. */
+  public boolean mayWrite() {
+    return readable && findings.stream().noneMatch(Finding::isError);
+  }
+}

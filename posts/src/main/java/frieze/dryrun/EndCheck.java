@@ -1,0 +1,61 @@
+package frieze.dryrun;
+
+import frieze.motion.Executed;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Objects to programs that end low, or that cut nothing where they feed sideways. */
+final class EndCheck implements Check {
+  private final Optional<StockBox> stock;
+  private final double clearanceMm;
+  private OptionalDouble height = OptionalDouble.empty();
+  private boolean hasFed;
+
+  EndCheck(Surroundings known) {
+    this.stock = StockBox.of(known);
+    this.clearanceMm = known.clearanceMm().orElse(0);
+  }
+
+  @Override
+  public void start(String program) {
+    height = OptionalDouble.empty();
+    hasFed = false;
+  }
+
+  @Override
+  public void move(Passage passage, FindingLog log) {
+    height =
+        passage.move().toKnown().z()
+            ? OptionalDouble.of(passage.path().to().z())
+            : OptionalDouble.empty();
+    hasFed |= passage.isFeed();
+    if (stock.isEmpty() || !passage.isFeed() || !passage.isPlaced()) {
+      return;
+    }
+    double above = passage.box().minZ() - stock.get().topMm();
+    if (above > Slack.LENGTH_MM && passage.planarMm() > Slack.LENGTH_MM) {
+      log.add(
+          FindingCode.CUTS_NOTHING,
+          passage,
+          Amount.mm(above),
+          "feeds sideways " + Words.mm(above) + " above the stock");
+    }
+  }
+
+  @Override
+  public void event(Executed event, FindingLog log) {
+    if (!(event instanceof Executed.End) || stock.isEmpty() || height.isEmpty() || !hasFed) {
+      return;
+    }
+    double missing = stock.get().topMm() + clearanceMm - height.getAsDouble();
+    if (missing > Slack.LENGTH_MM) {
+      log.add(
+          FindingCode.ENDS_LOW,
+          event.span(),
+          Amount.mm(missing),
+          "the tool is left "
+              + Words.mm(missing)
+              + " below the clearance height when the program ends");
+    }
+  }
+}

@@ -1,0 +1,30 @@
+package frieze.dryrun;
+
+import frieze.motion.Box;
+import java.util.Optional;
+
+/**
+ * How far moves reach along each axis; empty along an axis whose coordinate was never known.
+ *
+ * <p>Arcs count with their true extent.
+ */
+public record Extents(Optional<Range> x, Optional<Range> y, Optional<Range> z) {
+  public static final Extents NONE =
+      new Extents(Optional.empty(), Optional.empty(), Optional.empty());
+
+  /** The range along an axis: 0 is X, 1 is Y, 2 is Z. */
+  public Optional<Range> get(int axis) {
+    return axis == 0 ? x : axis == 1 ? y : z;
+  }
+
+  /** Reads a box whose axes may be empty one by one. */
+  static Extents of(Box box) {
+    return new Extents(range(box, 0), range(box, 1), range(box, 2));
+  }
+
+  private static Optional<Range> range(Box box, int axis) {
+    return box.min(axis) <= box.max(axis)
+        ? Optional.of(new Range(box.min(axis), box.max(axis)))
+        : Optional.empty();
+  }
+}

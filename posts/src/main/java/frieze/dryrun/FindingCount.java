@@ -1,0 +1,11 @@
+package frieze.dryrun;
+
+import frieze.diagnostic.Code;
+
+/**
+ * How often something was found.
+ *
+ * @param found all places, of which at most {@link DryRunResult#SHOWN_PER_CODE} are told one by one
+ * @param shown the places among the findings of the result
+ */
+public record FindingCount(Code code, int found, int shown) {}

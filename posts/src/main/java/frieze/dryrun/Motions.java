@@ -1,0 +1,116 @@
+package frieze.dryrun;
+
+import frieze.motion.Motion;
+import frieze.motion.Motion.Straight;
+import frieze.motion.Motion.Turn;
+import frieze.motion.Plane;
+import frieze.motion.Position;
+import java.util.Optional;
+
+/** Takes paths apart. */
+final class Motions {
+  private Motions() {}
+
+  /** The part of a path between two fractions of its length. */
+  static Motion part(Motion path, double from, double to) {
+    if (from <= 0 && to >= 1) {
+      return path;
+    }
+    return path.accept(
+        new Motion.Visitor<Motion>() {
+          @Override
+          public Motion straight(Straight straight) {
+            return new Straight(straight.at(from), straight.at(to));
+          }
+
+          @Override
+          public Motion turn(Turn turn) {
+            return new Turn(
+                turn.at(from),
+                turn.at(to),
+                turn.plane(),
+                turn.centreU(),
+                turn.centreV(),
+                turn.sweepRad() * (to - from));
+          }
+        });
+  }
+
+  /**
+   * The part of a path that lies below a height; empty if it has none. Of an arc in an upright
+   * plane the whole is given.
+   */
+  static Optional<Motion> below(Motion path, double zMm) {
+    double z0 = path.from().z();
+    double z1 = path.to().z();
+    if (isUpright(path)) {
+      return path.box().minZ() < zMm ? Optional.of(path) : Optional.empty();
+    }
+    if (z0 >= zMm && z1 >= zMm) {
+      return Optional.empty();
+    }
+    if (z0 < zMm && z1 < zMm) {
+      return Optional.of(path);
+    }
+    double crossing = (zMm - z0) / (z1 - z0);
+    double from = z0 < zMm ? 0 : crossing;
+    double to = z0 < zMm ? crossing : 1;
+    return to > from ? Optional.of(part(path, from, to)) : Optional.empty();
+  }
+
+  /** Whether a path is an arc in ZX or YZ. */
+  static boolean isUpright(Motion path) {
+    return path instanceof Turn turn && turn.plane() != Plane.XY;
+  }
+
+  /** The distance travelled in the XY plane. */
+  static double planarMm(Motion path) {
+    return path.accept(
+        new Motion.Visitor<Double>() {
+          @Override
+          public Double straight(Straight straight) {
+            return planarMm(straight.from(), straight.to());
+          }
+
+          @Override
+          public Double turn(Turn turn) {
+            return turn.plane() == Plane.XY
+                ? Math.abs(turn.radiusMm() * turn.sweepRad())
+                : planarMm(turn.from(), turn.to());
+          }
+        });
+  }
+
+  static double planarMm(Position a, Position b) {
+    return Math.hypot(b.x() - a.x(), b.y() - a.y());
+  }
+
+  /** The largest share of the path's direction that lies along an axis, 0 .. 1. */
+  static double largestShare(Motion path, int axis) {
+    double length = path.lengthMm();
+    if (length == 0) {
+      return 0;
+    }
+    if (path instanceof Turn turn) {
+      double along =
+          Math.abs(turn.to().get(turn.plane().normal()) - turn.from().get(turn.plane().normal()));
+      if (axis == turn.plane().normal()) {
+        return along / length;
+      }
+      double around = Math.abs(turn.radiusMm() * turn.sweepRad()) / length;
+      double offset = axis == turn.plane().first() ? Math.PI / 2 : 0;
+      return around * largestCosine(turn.startAngleRad() + offset, turn.sweepRad());
+    }
+    return Math.abs(path.to().get(axis) - path.from().get(axis)) / length;
+  }
+
+  /** The largest absolute cosine over a range of angles. */
+  static double largestCosine(double startRad, double sweepRad) {
+    double low = Math.min(startRad, startRad + sweepRad);
+    double high = Math.max(startRad, startRad + sweepRad);
+    if (Math.ceil(low / Math.PI) * Math.PI <= high) {
+      return 1;
+    }
+    return Math.max(Math.abs(StrictMath.cos(low)), Math.abs(StrictMath.cos(high)));
+  }
+}

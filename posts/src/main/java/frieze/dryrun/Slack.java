@@ -1,0 +1,15 @@
+package frieze.dryrun;
+
+/** How far a text may be off before a check objects: what rounding to its last digit explains. */
+final class Slack {
+  /** Lengths: half of the last digit of inches with four decimals is 0.0013 mm. */
+  static final double LENGTH_MM = 0.005;
+
+  /** Feeds and speeds: the relative rounding of whole millimetres or of tenths of inches. */
+  static final double RELATIVE = 2e-3;
+
+  /** Feeds: half of the last digit of inches per minute with one decimal is 1.27 mm/min. */
+  static final double FEED_MM_PER_MIN = 1.3;
+
+  private Slack() {}
+}

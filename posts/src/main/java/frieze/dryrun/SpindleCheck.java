@@ -1,0 +1,97 @@
+package frieze.dryrun;
+
+import frieze.motion.Executed;
+import frieze.motion.Executed.Rotation;
+import frieze.shop.Machine;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Objects to cuts with the spindle off or turning backwards. A spindle that is switched by hand
+ * counts as on after a stop with a message, until the next tool.
+ */
+final class SpindleCheck implements Check {
+  private final Optional<StockBox> stock;
+  private final boolean byHand;
+  private final boolean machineIsGiven;
+  private boolean stopped;
+  private boolean objected;
+  private Optional<Integer> tool = Optional.empty();
+  private boolean torch;
+
+  SpindleCheck(Surroundings known) {
+    this.stock = StockBox.of(known);
+    this.byHand = known.machine().map(Machine::spindle).map(Machine.Spindle::byHand).orElse(false);
+    this.machineIsGiven = known.machine().isPresent();
+  }
+
+  @Override
+  public void start(String program) {
+    stopped = false;
+    objected = false;
+    torch = false;
+  }
+
+  @Override
+  public void event(Executed event, FindingLog log) {
+    if (event instanceof Executed.Stop stop && !stop.optional() && !stop.message().isBlank()) {
+      stopped = true;
+    } else if (event instanceof Executed.ToolChange change && !change.toolNumber().equals(tool)) {
+      tool = change.toolNumber();
+      stopped = false;
+      objected = false;
+    } else if (event instanceof Executed.Torch) {
+      torch = true;
+    }
+  }
+
+  @Override
+  public void move(Passage passage, FindingLog log) {
+    if (!passage.isFeed() || torch || !cuts(passage)) {
+      return;
+    }
+    Rotation rotation = passage.move().state().rotation();
+    if (rotation == Rotation.COUNTER_CLOCKWISE) {
+      log.add(
+          FindingCode.SPINDLE_BACKWARDS,
+          passage,
+          Amount.NONE,
+          "the spindle turns counter-clockwise (M4) in this cut");
+    }
+    if (byHand) {
+      objectByHand(passage, log);
+    } else if (rotation == Rotation.STOPPED) {
+      log.add(
+          FindingCode.SPINDLE_OFF,
+          passage,
+          Amount.NONE,
+          machineIsGiven
+              ? "the program has not started the spindle"
+              : "the program has not started the spindle, and no machine is given that has it"
+                  + " switched by hand");
+    }
+  }
+
+  private void objectByHand(Passage passage, FindingLog log) {
+    if (!stopped && !objected) {
+      objected = true;
+      log.add(
+          FindingCode.NO_STOP_FOR_SPINDLE,
+          passage,
+          Amount.NONE,
+          "this machine's spindle is switched by hand, but the program has not stopped with a"
+              + " message before this first plunge"
+              + passage.tool().map(t -> " of " + t.name()).orElse(""));
+    }
+  }
+
+  /** Below the stock's top; any feed move where the stock is not known. */
+  private boolean cuts(Passage passage) {
+    return stock.isEmpty() || passage.belowTop().isPresent();
+  }
+
+  @Override
+  public List<NotChecked> notChecked() {
+    return List.of();
+  }
+}

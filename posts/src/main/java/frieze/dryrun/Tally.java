@@ -1,0 +1,52 @@
+package frieze.dryrun;
+
+import frieze.motion.Box;
+import java.util.OptionalDouble;
+
+/** Adds up what moves do. */
+final class Tally {
+  private final Reach rapid = new Reach();
+  private final Reach feed = new Reach();
+  private final Reach machineRapid = new Reach();
+  private final Reach machineFeed = new Reach();
+  private double rapidMm;
+  private double feedMm;
+
+  void add(Passage passage, Box onMachine) {
+    double length = passage.isPlaced() ? passage.path().lengthMm() : passage.planarMm();
+    if (passage.isRapid()) {
+      rapidMm += length;
+      rapid.add(passage.box());
+      machineRapid.add(onMachine);
+    } else {
+      feedMm += length;
+      feed.add(passage.box());
+      machineFeed.add(onMachine);
+    }
+  }
+
+  double rapidMm() {
+    return rapidMm;
+  }
+
+  double feedMm() {
+    return feedMm;
+  }
+
+  MoveExtents program() {
+    return extents(rapid.box(), feed.box());
+  }
+
+  MoveExtents machine() {
+    return extents(machineRapid.box(), machineFeed.box());
+  }
+
+  OptionalDouble lowestZMm() {
+    Box box = feed.box();
+    return box.minZ() <= box.maxZ() ? OptionalDouble.of(box.minZ()) : OptionalDouble.empty();
+  }
+
+  private static MoveExtents extents(Box rapid, Box feed) {
+    return new MoveExtents(Extents.of(rapid.with(feed)), Extents.of(rapid), Extents.of(feed));
+  }
+}

@@ -1,0 +1,146 @@
+package frieze.dryrun;
+
+import frieze.diagnostic.SourceSpan;
+import frieze.motion.Box;
+import frieze.shop.Machine;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Objects to moves beyond the machine's travel.
+ *
+ * <p>Where machine coordinates are known, each move is compared with the travel. Where they are
+ * not, the moves of all programs together must fit for some zero.
+ */
+final class TravelCheck implements Check {
+  /** The move that reaches furthest along an axis in one direction. */
+  private static final class Extreme {
+    double atMm;
+    int program;
+    SourceSpan span = SourceSpan.NONE;
+
+    Extreme(double atMm) {
+      this.atMm = atMm;
+    }
+  }
+
+  private final Optional<Machine> machine;
+  private final Extreme[] low = new Extreme[3];
+  private final Extreme[] high = new Extreme[3];
+  private final boolean[] judged = new boolean[3];
+
+  TravelCheck(Surroundings known) {
+    this.machine = known.machine();
+    for (int axis = 0; axis < 3; axis++) {
+      low[axis] = new Extreme(Double.POSITIVE_INFINITY);
+      high[axis] = new Extreme(Double.NEGATIVE_INFINITY);
+    }
+  }
+
+  @Override
+  public void move(Passage passage, FindingLog log) {
+    if (machine.isEmpty()) {
+      return;
+    }
+    Box onMachine = MachineBox.of(passage);
+    for (int axis = 0; axis < 3; axis++) {
+      if (onMachine.min(axis) <= onMachine.max(axis)) {
+        judged[axis] = true;
+        compare(passage, axis, onMachine, log);
+      } else {
+        remember(passage, axis, log.programIndex());
+      }
+    }
+  }
+
+  private void compare(Passage passage, int axis, Box box, FindingLog log) {
+    Range travel = travel(machine.orElseThrow(), axis);
+    double below = travel.minMm() - box.min(axis);
+    double above = box.max(axis) - travel.maxMm();
+    double beyond = Math.max(below, above);
+    if (beyond > Slack.LENGTH_MM) {
+      double at = below > above ? box.min(axis) : box.max(axis);
+      log.add(
+          FindingCode.BEYOND_TRAVEL,
+          passage,
+          Amount.mm(beyond),
+          Words.axisName(axis)
+              + " reaches "
+              + Words.mm(at)
+              + " in machine coordinates, "
+              + Words.mm(beyond)
+              + " beyond the travel from "
+              + Amount.text(travel.minMm())
+              + " to "
+              + Words.mm(travel.maxMm()));
+    }
+  }
+
+  private void remember(Passage passage, int axis, int program) {
+    Box box = passage.box();
+    if (box.min(axis) < low[axis].atMm) {
+      set(low[axis], box.min(axis), passage, program);
+    }
+    if (box.max(axis) > high[axis].atMm) {
+      set(high[axis], box.max(axis), passage, program);
+    }
+  }
+
+  private static void set(Extreme extreme, double atMm, Passage passage, int program) {
+    extreme.atMm = atMm;
+    extreme.program = program;
+    extreme.span = passage.span();
+  }
+
+  @Override
+  public void finish(FindingLog log) {
+    if (machine.isEmpty()) {
+      return;
+    }
+    for (int axis = 0; axis < 3; axis++) {
+      double needed = high[axis].atMm - low[axis].atMm;
+      double travel = travel(machine.get(), axis).sizeMm();
+      if (needed - travel > Slack.LENGTH_MM) {
+        String name = Words.axisName(axis);
+        log.addAt(
+            high[axis].program,
+            FindingCode.BEYOND_TRAVEL,
+            high[axis].span,
+            Amount.mm(needed - travel),
+            "%s goes from %s (%s) to %s, %s from end to end: the machine has %s, so no zero fits"
+                .formatted(
+                    name,
+                    Words.mm(low[axis].atMm),
+                    "line " + low[axis].span.line(),
+                    Words.mm(high[axis].atMm),
+                    Words.mm(needed),
+                    Words.mm(travel)));
+      }
+    }
+  }
+
+  /** The machine's travel along an axis, in machine coordinates: Z is 0 at its top. */
+  static Range travel(Machine machine, int axis) {
+    return switch (axis) {
+      case 0 -> new Range(0, machine.travelXMm());
+      case 1 -> new Range(0, machine.travelYMm());
+      default -> new Range(-machine.travelZMm(), 0);
+    };
+  }
+
+  @Override
+  public List<NotChecked> notChecked() {
+    if (machine.isEmpty()) {
+      return List.of(new NotChecked("travel", "no machine is given", true));
+    }
+    if (!judged[0] || !judged[1] || !judged[2]) {
+      return List.of(
+          new NotChecked(
+              "place on the machine",
+              "the zero in machine coordinates is not known; only the size of the moves was compared"
+                  + " with the travel",
+              false));
+    }
+    return List.of();
+  }
+}
