@@ -139,8 +139,8 @@ final class ArcSweep implements Sweep {
   }
 
   /**
-   * The distance from the arc is {@code |n| / (sqrt(radius^2 + n) + radius)} with {@code n = rho^2 -
-   * radius^2}, which loses no digits for large radii.
+   * The distance from the arc is {@code |n| / (sqrt(radius^2 + n) + radius)} with {@code n = rho^2
+   * - radius^2}, which loses no digits for large radii.
    */
   @Override
   public void heights(double y, Columns columns, int first, int end, float[] heights) {

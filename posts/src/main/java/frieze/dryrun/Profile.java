@@ -51,8 +51,7 @@ record Profile(double radiusMm, double ballMm, double touchMm, double kneeMm, do
 
         @Override
         public Profile drill(ToolShape.Drill drill) {
-          return new Profile(
-              drill.diameterMm() / 2, 0, 0, 0, cotangent(drill.angleRad() / 2));
+          return new Profile(drill.diameterMm() / 2, 0, 0, 0, cotangent(drill.angleRad() / 2));
         }
       };
 

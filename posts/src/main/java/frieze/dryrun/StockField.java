@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The height of the material left, over the cells of a stock, in the stock frame: origin at the left
- * front corner, height 0 on the top.
+ * The height of the material left, over the cells of a stock, in the stock frame: origin at the
+ * left front corner, height 0 on the top.
  *
  * <p>Every move lowers the cells to the exact surface that the tool sweeps; the height of a cell is
  * that at its centre. One field serves all programs of a setup, one after the other.

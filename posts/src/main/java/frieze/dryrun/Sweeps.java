@@ -72,8 +72,7 @@ final class Sweeps {
     Point centre = new Point(m.centreU(), m.centreV());
     for (int i = 0; i < pieces; i++) {
       double start = from + total * i / pieces;
-      into.accept(
-          new ArcSweep(centre, m.radiusMm(), start, total / pieces, m.from().z(), profile));
+      into.accept(new ArcSweep(centre, m.radiusMm(), start, total / pieces, m.from().z(), profile));
     }
     into.accept(new StraightSweep(m.to(), m.to(), profile, false));
   }

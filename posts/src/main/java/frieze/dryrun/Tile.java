@@ -107,8 +107,7 @@ final class Tile {
     }
   }
 
-  private void cut(
-      Sweep sweep, Scratch scratch, Sweep.Columns at, int j, int first, int end) {
+  private void cut(Sweep sweep, Scratch scratch, Sweep.Columns at, int j, int first, int end) {
     if (first >= end) {
       return;
     }
@@ -152,8 +151,7 @@ final class Tile {
     }
   }
 
-  private void measure(
-      Sweep sweep, Scratch scratch, int j, int first, int end, Meeting meeting) {
+  private void measure(Sweep sweep, Scratch scratch, int j, int first, int end, Meeting meeting) {
     if (first >= end) {
       return;
     }

@@ -151,8 +151,7 @@ class StockFieldTest {
     assertVolume(field, 1813.799364);
     field = StockField.of(stock(60, 60, 40), 0.05);
     double point = 5 / Math.tan(Math.toRadians(59));
-    field.cut(
-        line(30, 30, 5, 30, 30, -20 - point), new ToolShape.Drill(10, Math.toRadians(118)));
+    field.cut(line(30, 30, 5, 30, 30, -20 - point), new ToolShape.Drill(10, Math.toRadians(118)));
     assertVolume(field, Math.PI * 25 * (20 + point / 3));
   }
 
@@ -193,9 +192,7 @@ class StockFieldTest {
         for (int k = 0; k < 16; k++) {
           double around =
               BruteForce.heightMm(
-                  cuts,
-                  x + step * Math.cos(k * Math.PI / 8),
-                  y + step * Math.sin(k * Math.PI / 8));
+                  cuts, x + step * Math.cos(k * Math.PI / 8), y + step * Math.sin(k * Math.PI / 8));
           low = Math.min(low, around);
           high = Math.max(high, around);
         }
@@ -331,8 +328,7 @@ class StockFieldTest {
     assertThat(StockField.of(stock(730, 133, 19)).cellMm()).isEqualTo(0.1);
     assertThat(StockField.of(stock(120, 80, 19)).cellMm()).isEqualTo(0.05);
     StockField large = StockField.of(stock(2440, 1220, 19));
-    assertThat((long) large.columns() * large.rows())
-        .isLessThanOrEqualTo(StockField.DEFAULT_CELLS);
+    assertThat((long) large.columns() * large.rows()).isLessThanOrEqualTo(StockField.DEFAULT_CELLS);
     assertThatThrownBy(() -> StockField.of(stock(10, 10, 10), 0))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("cellMm");
