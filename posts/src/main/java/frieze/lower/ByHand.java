@@ -1,0 +1,146 @@
+package frieze.lower;
+
+import frieze.motion.Instruction;
+import frieze.motion.Step;
+import frieze.shop.Machine;
+import frieze.shop.Tool;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Stops the program, with a message, where the operator does what the controller cannot: switching
+ * the spindle, changing a tool, raising the tool when nothing says how high it stands.
+ */
+final class ByHand implements Pass {
+  private static final double SAME_SPEED = 1e-6;
+  private static final double HALF = 0.5;
+
+  private final Lowering.Request request;
+
+  ByHand(Lowering.Request request) {
+    this.request = request;
+  }
+
+  @Override
+  public List<Step> apply(List<Step> steps) {
+    Replacing replacing = new Replacing();
+    for (Step step : steps) {
+      replacing.origin = step.origin();
+      step.instruction().accept(replacing);
+    }
+    return replacing.out;
+  }
+
+  /** What the operator is told to set, such as {@code SET SPEED DIAL TO 3 FOR 18000 RPM}. */
+  static String speedSetting(Machine.Spindle spindle, double rpm) {
+    String speed = String.format(Locale.ROOT, "%.0f RPM", rpm);
+    if (spindle.dial().isEmpty()) {
+      return "SET SPINDLE TO " + speed;
+    }
+    double mark = dialMark(spindle.dial(), rpm);
+    String text =
+        mark == Math.rint(mark)
+            ? String.format(Locale.ROOT, "%.0f", mark)
+            : String.format(Locale.ROOT, "%.1f", mark);
+    return "SET SPEED DIAL TO " + text + " FOR " + speed;
+  }
+
+  /** The mark for a speed, in halves, never one that turns faster. */
+  private static double dialMark(List<Double> dial, double rpm) {
+    int last = dial.size() - 1;
+    if (rpm <= dial.get(0)) {
+      return 1;
+    }
+    for (int i = 0; i < last; i++) {
+      double low = dial.get(i);
+      double high = dial.get(i + 1);
+      if (rpm < high) {
+        double between = (rpm - low) / (high - low);
+        return i + 1 + Math.floor(between / HALF + SAME_SPEED) * HALF;
+      }
+    }
+    return dial.size();
+  }
+
+  private final class Replacing extends EachInstruction<Boolean> {
+    private final List<Step> out = new ArrayList<>();
+    private String origin = "";
+    private boolean justSwitchedOn;
+    private boolean started;
+    private boolean hasTool;
+
+    private boolean add(Instruction instruction) {
+      justSwitchedOn = false;
+      return out.add(new Step(instruction, origin));
+    }
+
+    private boolean travelHeight() {
+      return add(new Instruction.RapidZ(request.travelZMm()));
+    }
+
+    @Override
+    Boolean otherwise(Instruction instruction) {
+      return add(instruction);
+    }
+
+    @Override
+    public Boolean raiseToSafe(Instruction.RaiseToSafe instruction) {
+      if (request.capabilities().coordinates().machine()) {
+        return add(instruction);
+      }
+      if (!started) {
+        add(new Instruction.Stop("RAISE THE TOOL CLEAR OF THE WORK AND THE CLAMPS, THEN START"));
+      }
+      started = true;
+      return travelHeight();
+    }
+
+    @Override
+    public Boolean toolChange(Instruction.ToolChange instruction) {
+      boolean first = !hasTool;
+      hasTool = true;
+      return switch (request.toolChanging()) {
+        case CHANGER -> add(instruction);
+        case SEPARATE_PROGRAMS -> false;
+        case STOP -> !first && change(instruction.tool());
+      };
+    }
+
+    private boolean change(Tool tool) {
+      add(new Instruction.RapidXy(0, 0));
+      add(
+          new Instruction.Stop(
+              "CHANGE TO TOOL "
+                  + tool.number()
+                  + ": "
+                  + tool.name()
+                  + ". FIND Z ZERO AGAIN WITH IT, THEN START"));
+      return request.capabilities().coordinates().machine()
+          ? add(new Instruction.RaiseToSafe())
+          : travelHeight();
+    }
+
+    @Override
+    public Boolean spindle(Instruction.Spindle instruction) {
+      if (!request.spindleByHand()) {
+        return add(instruction);
+      }
+      Machine.Spindle spindle = request.setup().machine().spindle();
+      add(
+          new Instruction.Stop(
+              instruction
+                  .rpm()
+                  .map(rpm -> speedSetting(spindle, rpm) + " AND SWITCH IT ON, THEN START")
+                  .orElse("SWITCH THE SPINDLE OFF")));
+      justSwitchedOn = instruction.rpm().isPresent();
+      return true;
+    }
+
+    /** The operator waits for the speed; the program need not. */
+    @Override
+    public Boolean dwell(Instruction.Dwell instruction) {
+      return !justSwitchedOn && add(instruction);
+    }
+  }
+}

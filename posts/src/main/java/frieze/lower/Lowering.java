@@ -1,0 +1,104 @@
+package frieze.lower;
+
+import frieze.curve.Tolerances;
+import frieze.motion.Sequence;
+import frieze.motion.Step;
+import frieze.shop.Setup;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Lowers a sequence to the programs of one controller.
+ *
+ * <p>The passes, in order; each takes steps and gives steps, and keeps the origin of each:
+ *
+ * <ol>
+ *   <li>{@link ToolSplit}: one list of steps for each program;
+ *   <li>{@link SafeShape}: a start that can only rise, spindle and stops, retract before travel,
+ *       park and spindle off at the end;
+ *   <li>{@link ByHand}: stops with a message for what the operator does;
+ *   <li>{@link DrillsToMoves}: drilling as plain moves where the controller has no such cycle;
+ *   <li>{@link TurnSplit}: turns of at most one revolution, or half of one;
+ *   <li>{@link ArcsToLines}: lines for arcs that the controller does not draw;
+ *   <li>{@link Rounding}: every number on the controller's grid, centres chosen after the ends.
+ * </ol>
+ *
+ * <p><i>Approximation:</i> ends of moves lie within half a last digit along each axis; {@link
+ * ArcCentre} states how far an arc may bulge from the one asked for; an arc turned into lines stays
+ * within {@link Tolerances#flattenMm()}.
+ */
+public final class Lowering {
+  private Lowering() {}
+
+  /**
+   * What a sequence is lowered for.
+   *
+   * @param header short lines that the caller wants at the top: job, panel, zero, stock
+   * @param names gives the files their names; one for each job
+   */
+  public record Request(
+      Setup setup, Capabilities capabilities, List<String> header, FileNames names) {
+    public Request {
+      header = List.copyOf(header);
+    }
+
+    /** What happens at a tool change, with this controller on this machine. */
+    Capabilities.ToolChanging toolChanging() {
+      Capabilities.ToolChanging wish = capabilities.toolChanging();
+      boolean noChanger =
+          wish == Capabilities.ToolChanging.CHANGER && !setup.machine().toolChanger();
+      return noChanger ? Capabilities.ToolChanging.SEPARATE_PROGRAMS : wish;
+    }
+
+    /** Whether the operator switches the spindle. */
+    boolean spindleByHand() {
+      return setup.machine().spindle().byHand() || !capabilities.spindle();
+    }
+
+    boolean inches() {
+      return setup.machine().inches();
+    }
+
+    /** The height, in the program's Z, at which the tool may travel anywhere. */
+    double travelZMm() {
+      return setup.clearanceMm() - setup.stockZFromProgramZMm();
+    }
+  }
+
+  /**
+   * Lowers a sequence.
+   *
+   * @throws IllegalArgumentException when the sequence cuts before it has a tool, a position or a
+   *     turning spindle
+   */
+  public static List<Program> lower(Sequence sequence, Request request) {
+    List<ToolSplit.Part> parts = ToolSplit.split(sequence.steps(), request);
+    List<Program> programs = new ArrayList<>();
+    for (int i = 0; i < parts.size(); i++) {
+      ToolSplit.Part part = parts.get(i);
+      List<Step> steps = new SafeShape(request).apply(part.steps());
+      steps = new ByHand(request).apply(steps);
+      steps = new DrillsToMoves(request.capabilities()).apply(steps);
+      steps = new TurnSplit(request.capabilities().arcs()).apply(steps);
+      steps = new ArcsToLines(request.capabilities().arcs(), Tolerances.DEFAULT).apply(steps);
+      Rounding rounding = new Rounding(request.capabilities(), request.inches());
+      programs.add(
+          new Program(
+              request.names().next(sequence.title()),
+              header(sequence, part, i + 1, parts.size(), request),
+              part.tools(),
+              rounding.grid(),
+              rounding.feedGrid(),
+              rounding.apply(steps)));
+    }
+    return List.copyOf(programs);
+  }
+
+  private static List<String> header(
+      Sequence sequence, ToolSplit.Part part, int number, int of, Request request) {
+    List<String> lines = new ArrayList<>(request.header());
+    lines.add(sequence.title() + ", program " + number + " of " + of);
+    part.tools().forEach(t -> lines.add("tool " + t.number() + ": " + t.name()));
+    return lines;
+  }
+}

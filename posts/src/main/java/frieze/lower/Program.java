@@ -1,0 +1,34 @@
+package frieze.lower;
+
+import frieze.shop.Tool;
+import java.util.List;
+
+/**
+ * One file's worth of commands for one controller.
+ *
+ * @param fileName unique in its job, sorted in running order
+ * @param header short lines for the operator, as comments at the top
+ * @param tools in the order of use
+ * @param grid the digits of lengths
+ * @param feedGrid the digits of feeds
+ */
+public record Program(
+    String fileName,
+    List<String> header,
+    List<Tool> tools,
+    Grid grid,
+    Grid feedGrid,
+    List<Entry> entries) {
+  public Program {
+    header = List.copyOf(header);
+    tools = List.copyOf(tools);
+    entries = List.copyOf(entries);
+  }
+
+  /**
+   * A command and where it comes from.
+   *
+   * @param origin what a person would call the piece of work; empty for what lowering added
+   */
+  public record Entry(Command command, String origin) {}
+}

@@ -1,0 +1,23 @@
+package frieze.post;
+
+import frieze.lower.Capabilities;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * How one kind of controller wants its programs: what it understands, and its own lines.
+ *
+ * @param id the name that a job gives
+ * @param summary which controllers it suits, in one plain sentence
+ * @param lines for each moment the lines to write, with placeholders in braces
+ */
+record Dialect(
+    String id, String summary, Capabilities capabilities, Map<Moment, List<String>> lines) {
+  Dialect {
+    lines = Map.copyOf(lines);
+  }
+
+  List<String> lines(Moment moment) {
+    return lines.getOrDefault(moment, List.of());
+  }
+}

@@ -1,0 +1,37 @@
+package frieze.post;
+
+import java.util.Locale;
+import java.util.Set;
+
+/** A place in a program where a dialect has lines of its own, and what they may name. */
+enum Moment {
+  START("units", "title"),
+  END(),
+  RAISE(),
+  STOP("message"),
+  TOOL_CHANGE("tool", "name"),
+  SPINDLE_ON("rpm"),
+  SPINDLE_OFF(),
+  DUST_ON(),
+  DUST_OFF(),
+  TORCH_ON(),
+  TORCH_OFF(),
+  HEIGHT_HOLD(),
+  HEIGHT_FOLLOW();
+
+  private final Set<String> placeholders;
+
+  Moment(String... placeholders) {
+    this.placeholders = Set.of(placeholders);
+  }
+
+  /** The words that may stand in braces in its lines. */
+  Set<String> placeholders() {
+    return placeholders;
+  }
+
+  /** The key in a dialect file, such as {@code tool change}. */
+  String key() {
+    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+}
