@@ -74,8 +74,8 @@ record ArcCentre(long u, long v) {
 
   /** A bound on how far the arc about a centre departs from the wanted one. */
   private static double cost(Wanted arc, long u, long v, double limit) {
-    double start = distance(arc.startU() - u, arc.startV() - v);
-    double end = distance(arc.endU() - u, arc.endV() - v);
+    double start = distance((double) (arc.startU() - u), (double) (arc.startV() - v));
+    double end = distance((double) (arc.endU() - u), (double) (arc.endV() - v));
     if (Math.abs(start - end) > limit) {
       return Double.POSITIVE_INFINITY;
     }
@@ -88,8 +88,8 @@ record ArcCentre(long u, long v) {
   }
 
   private static boolean readsAsWanted(Wanted arc, long u, long v) {
-    double from = StrictMath.atan2(arc.startV() - v, arc.startU() - u);
-    double to = StrictMath.atan2(arc.endV() - v, arc.endU() - u);
+    double from = StrictMath.atan2((double) (arc.startV() - v), (double) (arc.startU() - u));
+    double to = StrictMath.atan2((double) (arc.endV() - v), (double) (arc.endU() - u));
     double sweep = arc.sweepRad() > 0 ? to - from : from - to;
     if (sweep <= 0) {
       sweep += 2 * Math.PI;

@@ -160,8 +160,11 @@ final class Rounding {
     }
 
     private boolean withinRadii(ArcCentre.Wanted arc, ArcCentre c) {
-      double start = Math.hypot(arc.startU() - c.u(), arc.startV() - c.v()) * grid.tickMm();
-      double end = Math.hypot(arc.endU() - c.u(), arc.endV() - c.v()) * grid.tickMm();
+      double start =
+          Math.hypot((double) (arc.startU() - c.u()), (double) (arc.startV() - c.v()))
+              * grid.tickMm();
+      double end =
+          Math.hypot((double) (arc.endU() - c.u()), (double) (arc.endV() - c.v())) * grid.tickMm();
       return Math.min(start, end) >= arcs.minRadiusMm()
           && Math.max(start, end) <= arcs.maxRadiusMm();
     }

@@ -51,10 +51,17 @@ final class SafeShape implements Pass {
     }
 
     private void raise(String from) {
-      if (!raised) {
+      if (!raised && !highEnough()) {
         add(new Instruction.RaiseToSafe(), from);
-        raised = true;
       }
+      raised = true;
+    }
+
+    /** Without machine coordinates nothing is higher than the travel height for sure. */
+    private boolean highEnough() {
+      return !request.capabilities().coordinates().machine()
+          && cursor.zKnown()
+          && cursor.z() >= request.travelZMm() - SAME_HEIGHT_MM;
     }
 
     /** Comes up to the travel height if the tool stands lower. */
@@ -80,9 +87,7 @@ final class SafeShape implements Pass {
       if (torchLit) {
         add(new Instruction.Torch(false), ADDED);
       }
-      if (!raised) {
-        raise(ADDED);
-      }
+      raise(ADDED);
       add(new Instruction.RapidXy(0, 0), ADDED);
       spindleOff(ADDED);
     }

@@ -19,15 +19,16 @@ enum Moment {
   HEIGHT_HOLD(),
   HEIGHT_FOLLOW();
 
-  private final Set<String> placeholders;
+  /** Separated by blanks. */
+  private final String placeholders;
 
   Moment(String... placeholders) {
-    this.placeholders = Set.of(placeholders);
+    this.placeholders = String.join(" ", placeholders);
   }
 
   /** The words that may stand in braces in its lines. */
   Set<String> placeholders() {
-    return placeholders;
+    return placeholders.isEmpty() ? Set.of() : Set.of(placeholders.split(" "));
   }
 
   /** The key in a dialect file, such as {@code tool change}. */

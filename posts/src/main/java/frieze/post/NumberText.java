@@ -12,7 +12,8 @@ public final class NumberText {
   private static final int RADIX = 10;
   private static final int MOST_DIGITS = 20;
   private static final int MILLI_DIGITS = 3;
-  private static final long MILLI = 1000;
+  private static final double MILLI = 1000;
+  private static final double LARGEST = 1e12;
 
   private NumberText() {}
 
@@ -60,7 +61,7 @@ public final class NumberText {
 
   /** Writes a time or the like to a thousandth. */
   public static String thousandths(double value, boolean pointAlways) {
-    if (!(Math.abs(value) < Long.MAX_VALUE / MILLI)) {
+    if (!(Math.abs(value) < LARGEST)) {
       throw new IllegalArgumentException(
           String.format(Locale.ROOT, "a number is too large for a program: %s", value));
     }

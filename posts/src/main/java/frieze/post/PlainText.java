@@ -40,8 +40,8 @@ final class PlainText {
   }
 
   private static boolean isKept(char c) {
-    boolean letter = c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z';
-    return letter || c >= '0' && c <= '9' || KEPT.indexOf(c) >= 0;
+    boolean letter = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+    return letter || (c >= '0' && c <= '9') || KEPT.indexOf(c) >= 0;
   }
 
   /** Breaks a plain text into pieces of at most so many characters, between words if it can. */
