@@ -4,6 +4,7 @@ import frieze.motion.Motion;
 import frieze.motion.Position;
 import frieze.shop.Tool;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * One unbroken stretch of cutting with one tool, in the panel frame, Z0 on the stock's top.
@@ -14,13 +15,21 @@ import java.util.List;
  * @param origin what a person would call it, such as {@code recess ginkgo 3, pass 2}
  * @param spindleRpm the speed of the spindle
  * @param moves at least one, each starting where the one before it ends
+ * @param peckMm for a drilled hole, whose only move goes straight down: the depth between
+ *     clearings, 0 for drilling in one go; empty for all else
  */
-public record Cut(String origin, Tool tool, double spindleRpm, List<Move> moves) {
+public record Cut(
+    String origin, Tool tool, double spindleRpm, List<Move> moves, OptionalDouble peckMm) {
   public Cut {
     moves = List.copyOf(moves);
     if (moves.isEmpty()) {
       throw new IllegalArgumentException("cut " + origin + " needs at least one move");
     }
+  }
+
+  /** A cut that is not a drilled hole. */
+  public Cut(String origin, Tool tool, double spindleRpm, List<Move> moves) {
+    this(origin, tool, spindleRpm, moves, OptionalDouble.empty());
   }
 
   /** A move in the material and its feed. */

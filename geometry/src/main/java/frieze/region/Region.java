@@ -120,6 +120,14 @@ public final class Region {
     return locator().contains(p);
   }
 
+  /** Whether all of a straight line lies inside or on the boundary. */
+  public boolean containsSegment(Point from, Point to) {
+    Coordinate[] ends = {
+      new Coordinate(from.x(), from.y()), new Coordinate(to.x(), to.y())
+    };
+    return geometry.covers(FACTORY.createLineString(ends));
+  }
+
   /** An index for asking about many points. Cost: O(n log n) once, then O(log n) a point. */
   public Locator locator() {
     if (geometry.isEmpty()) {

@@ -1,0 +1,95 @@
+package frieze.design;
+
+import frieze.curve.Affine;
+import frieze.curve.Path;
+import frieze.curve.Point;
+import frieze.layout.Placement;
+import frieze.region.FillRule;
+import frieze.region.Region;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Works out what a design wants of the stock, from the artwork's own boundary and the placements.
+ *
+ * <p>Nothing here knows of offsets or toolpaths, so that the result can judge them.
+ */
+public final class Intents {
+  private Intents() {}
+
+  /**
+   * Lists the intents, in the order of the work list and of the placements.
+   *
+   * @param flattenMm the most by which a region departs from the drawn curves
+   */
+  public static List<Intent> of(Design design, double flattenMm) {
+    Collector collector = new Collector(design, flattenMm);
+    for (Work work : design.work()) {
+      work.accept(collector);
+    }
+    return collector.intents;
+  }
+
+  /** The name of the work at a placement, such as {@code recess ginkgo 3}. */
+  public static String name(Work work, Placement placement) {
+    return work.operation() + " " + placement.motif() + " " + placement.number();
+  }
+
+  private static final class Collector implements Work.Visitor<Void> {
+    private final Design design;
+    private final double flattenMm;
+    private final List<Intent> intents = new ArrayList<>();
+
+    Collector(Design design, double flattenMm) {
+      this.design = design;
+      this.flattenMm = flattenMm;
+    }
+
+    @Override
+    @SuppressWarnings("NullAway") // the result of a visit that only collects
+    public Void groove(Work.Groove groove) {
+      List<Path> lines = Selection.lines(design.motif(groove.on().motif()), groove.on());
+      for (Placement placement : design.placementsOf(groove.on().motif())) {
+        List<Path> placed = lines.stream().map(placement.map()::apply).toList();
+        intents.add(
+            new Intent.Groove(name(groove, placement), placed, groove.depthMm(), groove.tool()));
+      }
+      return null;
+    }
+
+    @Override
+    @SuppressWarnings("NullAway") // the result of a visit that only collects
+    public Void recess(Work.Recess recess) {
+      Motif motif = design.motif(recess.on().motif());
+      for (Placement placement : design.placementsOf(motif.name())) {
+        Affine map = placement.map().affine();
+        Region region = Selection.area(motif, recess.on(), map, flattenMm);
+        intents.add(
+            new Intent.Recess(name(recess, placement), region, recess.depthMm(), recess.tool()));
+      }
+      return null;
+    }
+
+    @Override
+    @SuppressWarnings("NullAway") // the result of a visit that only collects
+    public Void cutout(Work.Cutout cutout) {
+      Region part =
+          Region.of(List.of(design.panel().outline()), FillRule.NONZERO, flattenMm);
+      intents.add(new Intent.Through("cutout " + design.panel().name(), part, cutout.tool()));
+      return null;
+    }
+
+    @Override
+    @SuppressWarnings("NullAway") // the result of a visit that only collects
+    public Void bore(Work.Bore bore) {
+      int number = 0;
+      for (Point centre : bore.centres()) {
+        number++;
+        double depthMm = bore.depthMm().orElse(Double.POSITIVE_INFINITY);
+        intents.add(
+            new Intent.Hole("bore " + number, centre, bore.diameterMm(), depthMm, bore.tool()));
+      }
+      return null;
+    }
+  }
+}

@@ -1,0 +1,42 @@
+package frieze.design;
+
+import frieze.artwork.Piece;
+import frieze.curve.Affine;
+import frieze.curve.Path;
+import frieze.region.Region;
+import java.util.List;
+
+/** Finds what of a motif an operation works on. */
+public final class Selection {
+  private Selection() {}
+
+  /** Whether a target means a piece: by its id, by one of its classes, or because it means all. */
+  private static boolean isPicked(Piece piece, Work.Target target) {
+    return target.pick().isEmpty()
+        || piece.id().equals(target.pick().get())
+        || piece.classes().contains(target.pick().get());
+  }
+
+  /** The filled area of the picked pieces, under a map. */
+  public static Region area(Motif motif, Work.Target target, Affine map, double flattenMm) {
+    Region all = Region.EMPTY;
+    for (Piece piece : motif.artwork().pieces()) {
+      if (isPicked(piece, target) && piece.fill().isPresent()) {
+        List<Path> paths = piece.paths().stream().map(p -> p.transformed(map)).toList();
+        all = all.union(Region.of(paths, piece.fill().get(), flattenMm));
+      }
+    }
+    return all;
+  }
+
+  /** The strokes of the picked pieces; if there are none, the outlines of the filled ones. */
+  public static List<Path> lines(Motif motif, Work.Target target) {
+    List<Piece> picked =
+        motif.artwork().pieces().stream().filter(p -> isPicked(p, target)).toList();
+    boolean stroked = picked.stream().anyMatch(p -> p.strokeWidthMm().isPresent());
+    return picked.stream()
+        .filter(p -> stroked ? p.strokeWidthMm().isPresent() : p.fill().isPresent())
+        .flatMap(p -> p.paths().stream())
+        .toList();
+  }
+}

@@ -1,0 +1,153 @@
+package frieze.layout;
+
+import frieze.curve.Affine;
+import frieze.curve.Bounds;
+import frieze.curve.FrameMap;
+import frieze.diagnostic.Amounts;
+import frieze.diagnostic.Diagnostics;
+import frieze.diagnostic.SourceSpan;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * One motif repeated along the band of a panel.
+ *
+ * <p>The band is the panel's bounds less the inset on all sides; its centre line is the panel's.
+ * It is divided into equal columns, and each motif stands in the middle of its own: none reaches
+ * into its neighbour's. A band may end within a period: any count of columns is allowed.
+ *
+ * @param count the number of motifs, not of periods
+ * @param insetMm what stays free along all borders
+ * @param riseMm how far the middle of the drawn motif lies above the centre line; empty for on it,
+ *     or for the middle of the upper half where the centre line is a mirror
+ */
+public record Arrangement(FriezeGroup group, int count, double insetMm, OptionalDouble riseMm) {
+  /** Lengths that differ by less are taken as equal: a hundredth of a micrometre. */
+  private static final double EQUAL_MM = 1e-5;
+
+  public Arrangement {
+    if (!(insetMm >= 0)) {
+      throw new IllegalArgumentException("insetMm must be >= 0 but was " + insetMm + " mm");
+    }
+  }
+
+  /** An arrangement with the motif in the usual height. */
+  public Arrangement(FriezeGroup group, int count, double insetMm) {
+    this(group, count, insetMm, OptionalDouble.empty());
+  }
+
+  /**
+   * Places a motif.
+   *
+   * @param size the bounds of its drawing at the size at which it is used
+   * @param where the place in the job, for the diagnostics
+   * @return the placements from left to right, the upper before the lower
+   * @throws frieze.diagnostic.BadInputException if it does not fit, saying by how much
+   */
+  public List<Placement> place(String motif, Bounds size, Panel panel, SourceSpan where) {
+    Diagnostics found = new Diagnostics();
+    if (count < 1 || count % group.rows() != 0) {
+      found.error(LayoutCode.BAD_COUNT, where, badCount(), "");
+      found.throwIfErrors();
+    }
+    Bounds band = panel.outline().bounds().grown(-insetMm);
+    if (band.isEmpty()) {
+      found.error(
+          LayoutCode.BAND_TOO_NARROW,
+          where,
+          "an inset of "
+              + Amounts.length(insetMm)
+              + " leaves no band on a panel "
+              + Amounts.length(panel.heightMm())
+              + " high",
+          "make the inset smaller");
+      found.throwIfErrors();
+    }
+    double rise = riseMm.orElse(group.rows() == 2 ? band.height() / 4 : 0);
+    checkWidth(motif, size, band, where, found);
+    checkHeight(motif, size, band, rise, where, found);
+    found.throwIfErrors();
+    return placements(motif, size, band, rise);
+  }
+
+  private List<Placement> placements(String motif, Bounds size, Bounds band, double rise) {
+    Affine toMiddle = Affine.translation(-size.centre().x(), -size.centre().y());
+    double columnMm = band.width() / columns();
+    List<Placement> result = new ArrayList<>();
+    for (int column = 0; column < columns(); column++) {
+      double x = band.minX() + (column + 0.5) * columnMm;
+      for (Symmetry s : group.inColumn(column)) {
+        Affine map =
+            toMiddle
+                .then(Affine.scaling(s.xSign(), s.ySign()))
+                .then(Affine.translation(x, band.centre().y() + s.ySign() * rise));
+        result.add(new Placement(motif, result.size() + 1, new FrameMap<>(map)));
+      }
+    }
+    return result;
+  }
+
+  private int columns() {
+    return count / group.rows();
+  }
+
+  private String badCount() {
+    return count < 1
+        ? "the count of motifs must be at least 1 but is " + count
+        : group.symbol()
+            + " sets motifs in pairs above and below the centre line, so that the count must be"
+            + " even, but it is "
+            + count;
+  }
+
+  private void checkWidth(
+      String motif, Bounds size, Bounds band, SourceSpan where, Diagnostics found) {
+    double tooLong = columns() * size.width() - band.width();
+    if (tooLong > EQUAL_MM) {
+      int most = (int) Math.floor((band.width() + EQUAL_MM) / size.width());
+      found.error(
+          LayoutCode.MOTIF_TOO_WIDE,
+          where,
+          motifs(motif)
+              + " side by side, each "
+              + Amounts.length(size.width())
+              + " wide, are "
+              + Amounts.length(tooLong)
+              + " longer than the band of "
+              + Amounts.length(band.width()),
+          most < 1
+              ? "make the motif smaller, or the inset"
+              : "at most " + most * group.rows() + " fit; or make the motif smaller");
+    }
+  }
+
+  private String motifs(String motif) {
+    return columns() == 1 ? "1 motif " + motif : columns() + " motifs " + motif;
+  }
+
+  private void checkHeight(
+      String motif, Bounds size, Bounds band, double rise, SourceSpan where, Diagnostics found) {
+    double half = size.height() / 2;
+    double beyondBorder = Math.abs(rise) + half - band.height() / 2;
+    double beyondMirror = group.rows() == 2 ? half - Math.abs(rise) : 0;
+    if (beyondBorder > EQUAL_MM) {
+      found.error(
+          LayoutCode.MOTIF_TOO_HIGH,
+          where,
+          text(motif, size) + Amounts.length(beyondBorder) + " beyond the band's border",
+          "make the motif smaller by twice that, or the inset smaller by that");
+    }
+    if (beyondMirror > EQUAL_MM) {
+      found.error(
+          LayoutCode.MOTIF_TOO_HIGH,
+          where,
+          text(motif, size) + Amounts.length(beyondMirror) + " over the centre line, a mirror here",
+          "make the motif smaller, or raise it");
+    }
+  }
+
+  private static String text(String motif, Bounds size) {
+    return "motif " + motif + ", " + Amounts.length(size.height()) + " high, reaches ";
+  }
+}

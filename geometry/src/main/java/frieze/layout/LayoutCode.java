@@ -1,0 +1,33 @@
+package frieze.layout;
+
+import frieze.diagnostic.Code;
+
+/** What can be wrong with a panel and with the motifs on it. */
+public enum LayoutCode implements Code {
+  GAP_LEAVES_NOTHING("LAY-001", "the gap leaves nothing of the opening"),
+  CORNER_TOO_LARGE("LAY-002", "the corner radius is larger than half of the opening"),
+  BAD_COUNT("LAY-003", "the count of motifs does not suit the group"),
+  BAND_TOO_NARROW("LAY-004", "the inset leaves no band"),
+  MOTIF_TOO_WIDE("LAY-005", "the motifs do not fit along the band"),
+  MOTIF_TOO_HIGH("LAY-006", "the motif does not fit across the band"),
+  BEYOND_BORDER("LAY-007", "a motif reaches beyond the panel"),
+  MOTIFS_OVERLAP("LAY-008", "motifs overlap");
+
+  private final String id;
+  private final String title;
+
+  LayoutCode(String id, String title) {
+    this.id = id;
+    this.title = title;
+  }
+
+  @Override
+  public String id() {
+    return id;
+  }
+
+  @Override
+  public String title() {
+    return title;
+  }
+}

@@ -1,0 +1,84 @@
+package frieze.plan;
+
+import frieze.curve.Path;
+import frieze.curve.Point;
+import frieze.motion.Motion;
+import frieze.motion.Position;
+import frieze.shop.Tool;
+import frieze.shop.ToolShape;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Makes the cuts of round holes: drilled by a tool of their size, milled in circles by a smaller. */
+final class BorePlanner {
+  /** A tool makes a hole of its own size if the diameters differ by no more than this. */
+  static final double SAME_SIZE_MM = 0.05;
+
+  /** How deep a drill goes before it is cleared, in diameters; common practice. */
+  private static final double PECK_DIAMETERS = 1;
+
+  /** Neighbouring circles of a milled hole lie this part of the diameter apart. */
+  private static final double STEP_PART = 0.45;
+
+  private BorePlanner() {}
+
+  /** Whether the tool's diameter is the hole's. */
+  static boolean drills(Tool tool, double diameterMm) {
+    return Math.abs(tool.diameterMm() - diameterMm) <= SAME_SIZE_MM;
+  }
+
+  /** How far the point of a drill lies below its full diameter. */
+  static double pointMm(Tool tool) {
+    return tool.shape() instanceof ToolShape.Drill drill
+        ? drill.heightAtMm(drill.diameterMm() / 2)
+        : 0;
+  }
+
+  /**
+   * Drills a hole.
+   *
+   * @param depthMm of the tip
+   */
+  static Cut drill(String origin, Point centre, double depthMm, Tool tool, Feeds feeds) {
+    Position top = new Position(centre, MoveBuilder.AIR_MM);
+    Motion down = new Motion.Straight(top, top.withZ(-depthMm));
+    double peck = PECK_DIAMETERS * tool.diameterMm();
+    return new Cut(
+        origin,
+        tool,
+        feeds.rpm(),
+        List.of(new Cut.Move(down, feeds.plungeMmPerMin())),
+        OptionalDouble.of(depthMm > peck ? peck : 0));
+  }
+
+  /** Mills a hole in circles from the inside out, sinking along each pass by pass. */
+  static Cut mill(
+      String origin, Point centre, double diameterMm, Tool tool, Feeds feeds, List<Double> depths) {
+    List<Track> circles = circles(centre, diameterMm, tool);
+    MoveBuilder moves =
+        new MoveBuilder(
+            tool, feeds, new Position(circles.get(0).start(), MoveBuilder.AIR_MM));
+    for (double depth : depths) {
+      moves.linkTo(new Position(circles.get(0).start(), moves.at().z()));
+      moves.spiral(circles.get(0), 0, -depth);
+      for (Track circle : circles.subList(1, circles.size())) {
+        moves.linkTo(new Position(circle.start(), -depth));
+        moves.follow(circle.slice(0, circle.lengthMm()));
+      }
+    }
+    moves.linkTo(new Position(centre.towards(moves.at().xy(), 0.5), moves.at().z()));
+    return moves.cut(origin);
+  }
+
+  /** Counter-clockwise circles, the wall on the right: climb milling. */
+  private static List<Track> circles(Point centre, double diameterMm, Tool tool) {
+    double last = diameterMm / 2 - tool.radiusMm();
+    int count = (int) Math.max(1, Math.ceil(last / (STEP_PART * tool.diameterMm())));
+    List<Track> circles = new ArrayList<>();
+    for (int i = 1; i <= count; i++) {
+      circles.add(new Track(Path.circle(centre, last * i / count)));
+    }
+    return circles;
+  }
+}

@@ -1,0 +1,40 @@
+package frieze.plan;
+
+import frieze.curve.Arc;
+import frieze.curve.Flattener;
+import frieze.curve.Line;
+import frieze.curve.Path;
+import frieze.curve.Point;
+import frieze.curve.Segment;
+import frieze.curve.Tolerances;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Makes paths of lines and arcs only. */
+final class Fitting {
+  private Fitting() {}
+
+  /** Replaces the curves of a path; its lines and arcs stay as they are. */
+  static Track track(Path path, Tolerances tolerances) {
+    List<Segment> pieces = new ArrayList<>();
+    for (Segment segment : path.segments()) {
+      if (segment instanceof Line line) {
+        if (line.length() > 0) {
+          pieces.add(line);
+        }
+      } else if (segment instanceof Arc) {
+        pieces.add(segment);
+      } else {
+        List<Point> points =
+            Flattener.flatten(new Path(List.of(segment), false), tolerances.flattenMm());
+        pieces.addAll(fit(points, false, tolerances).segments());
+      }
+    }
+    return new Track(new Path(pieces, path.closed()));
+  }
+
+  /** Replaces a polyline by lines and arcs. */
+  static Path fit(List<Point> points, boolean closed, Tolerances tolerances) {
+    return Path.polyline(points, closed);
+  }
+}

@@ -1,0 +1,166 @@
+package frieze.plan;
+
+import frieze.curve.Arc;
+import frieze.curve.Line;
+import frieze.curve.Segment;
+import frieze.motion.Motion;
+import frieze.motion.Plane;
+import frieze.motion.Position;
+import frieze.shop.Tool;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Strings the moves of one cut together: along tracks, down ramps, across links.
+ *
+ * <p>A tool goes down into material along its path at {@link #RAMP_RAD}; straight down only where
+ * the material is gone already, or if it cuts at its centre and there is no room to ramp.
+ */
+final class MoveBuilder {
+  /** The slope of a ramp; 2 to 5 degrees are common practice. */
+  static final double RAMP_RAD = StrictMath.toRadians(3);
+
+  /** The height above the stock at which a ramp begins: the top may not be quite flat. */
+  static final double AIR_MM = 0.5;
+
+  /** A closed loop at least this many diameters long is sunk into turn by turn. */
+  private static final double SPIRAL_DIAMETERS = Math.PI / 2;
+
+  private static final double SAME_MM = 1e-6;
+
+  private final Tool tool;
+  private final Feeds feeds;
+  private final List<Cut.Move> moves = new ArrayList<>();
+  private Position at;
+
+  MoveBuilder(Tool tool, Feeds feeds, Position start) {
+    this.tool = tool;
+    this.feeds = feeds;
+    this.at = start;
+  }
+
+  Position at() {
+    return at;
+  }
+
+  boolean isEmpty() {
+    return moves.isEmpty();
+  }
+
+  Cut cut(String origin) {
+    return new Cut(origin, tool, feeds.rpm(), moves);
+  }
+
+  /** Whether a tool can get down into solid material somewhere along a run. */
+  static boolean canEnter(Tool tool, double runMm) {
+    return tool.cutsAtCentre() || runMm >= tool.radiusMm();
+  }
+
+  /** Whether a loop is long enough to sink into turn by turn. */
+  static boolean canSpiral(Tool tool, Track loop) {
+    return loop.lengthMm() >= SPIRAL_DIAMETERS * tool.diameterMm();
+  }
+
+  /** Moves straight in the plane, through what is cut already or what this move may cut. */
+  void linkTo(Position to) {
+    straight(to, feeds.feedMmPerMin());
+  }
+
+  /** Moves straight down or up where nothing is in the way. */
+  void verticalTo(double z) {
+    straight(at.withZ(z), z < at.z() ? feeds.plungeMmPerMin() : feeds.feedMmPerMin());
+  }
+
+  /** Follows pieces at the present depth. */
+  void follow(List<Segment> pieces) {
+    follow(pieces, at.z(), feeds.feedMmPerMin());
+  }
+
+  /** Follows pieces while the depth changes evenly along them. */
+  private void follow(List<Segment> pieces, double zEnd, double feed) {
+    double total = 0;
+    for (Segment piece : pieces) {
+      total += length(piece);
+    }
+    double zStart = at.z();
+    double done = 0;
+    for (Segment piece : pieces) {
+      done += length(piece);
+      double z = done >= total ? zEnd : zStart + (zEnd - zStart) * done / total;
+      move(piece, z, feed);
+    }
+  }
+
+  private void move(Segment piece, double z, double feed) {
+    Position to = new Position(piece.end(), z);
+    if (piece instanceof Arc arc) {
+      moves.add(
+          new Cut.Move(
+              new Motion.Turn(
+                  at, to, Plane.XY, arc.centre().x(), arc.centre().y(), arc.sweepRad()),
+              feed));
+      at = to;
+    } else {
+      straight(to, feed);
+    }
+  }
+
+  private void straight(Position to, double feed) {
+    if (at.distance(to) > SAME_MM) {
+      moves.add(new Cut.Move(new Motion.Straight(at, to), feed));
+      at = to;
+    }
+  }
+
+  private static double length(Segment piece) {
+    return piece instanceof Arc arc ? arc.length() : ((Line) piece).length();
+  }
+
+  /**
+   * Cuts a closed loop at a depth, sinking along it from the present one, and ends at the place of
+   * the loop where it began.
+   *
+   * @param startMm that place, as a length along the loop
+   */
+  void spiral(Track loop, double startMm, double z) {
+    double lap = loop.lengthMm();
+    double rampMm = rampLength(at.z() - z);
+    follow(loop.slice(startMm, startMm + rampMm), z, feeds.rampFeedMmPerMin(RAMP_RAD));
+    double laps = Math.ceil((rampMm + lap) / lap);
+    follow(loop.slice(startMm + rampMm, startMm + laps * lap));
+  }
+
+  /** Sinks along a run and comes back to its start at the depth; the run's start is here. */
+  void enter(Track run, double z) {
+    double left = rampLength(at.z() - z);
+    if (left <= 0) {
+      return;
+    }
+    if (run.lengthMm() < tool.radiusMm()) {
+      verticalTo(z);
+      return;
+    }
+    Track back = run.reversed();
+    double feed = feeds.rampFeedMmPerMin(RAMP_RAD);
+    double all = run.lengthMm();
+    double legMm = Math.min(all, left);
+    double drop = at.z() - z;
+    double perMm = drop / left;
+    double from = 0;
+    boolean forward = true;
+    while (left > SAME_MM) {
+      double part = Math.min(legMm, left);
+      double zNext = left - part <= SAME_MM ? z : at.z() - part * perMm;
+      from = forward ? part : legMm - part;
+      follow(
+          forward ? run.slice(0, part) : back.slice(all - legMm, all - legMm + part), zNext, feed);
+      left -= part;
+      forward = !forward;
+    }
+    follow(back.slice(all - from, all));
+  }
+
+  private static double rampLength(double dropMm) {
+    return Math.max(0, dropMm) / StrictMath.tan(RAMP_RAD);
+  }
+}

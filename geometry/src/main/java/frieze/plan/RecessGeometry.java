@@ -1,0 +1,146 @@
+package frieze.plan;
+
+import frieze.curve.Affine;
+import frieze.curve.Path;
+import frieze.curve.Point;
+import frieze.curve.Tolerances;
+import frieze.design.Work;
+import frieze.region.Offset;
+import frieze.region.Region;
+import frieze.region.Ring;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The loops that clear an area with a round tool: successive offsets inward, cut from the inside
+ * out, the ones along the border last.
+ *
+ * <p>Guarantees: the tool's disc stays inside the area; with a stepover of at most the radius every
+ * point that the tool can reach is cut, because no point lies farther than the stepover from the
+ * loop outside it.
+ *
+ * <p>Approximation: each offset departs by {@code offsetMm} from the exact one; successive offsets
+ * do not add up on the border, which is made by the first of them alone.
+ */
+final class RecessGeometry {
+  private final Work.Milling milling;
+  private final double stepoverMm;
+  private final Tolerances tolerances;
+  private final List<Chain> chains = new ArrayList<>();
+
+  /**
+   * Loops joined by straight links at depth.
+   *
+   * @param loops closed, each linked from its start to the start of the next
+   * @param canReturn whether the straight way from the last start to the first stays inside
+   */
+  record Chain(List<Track> loops, boolean canReturn) {
+    Chain {
+      loops = List.copyOf(loops);
+    }
+
+    /** This chain elsewhere; a mirror turns the loops, so that the wall stays on its side. */
+    Chain placed(Affine map) {
+      return new Chain(
+          loops.stream()
+              .map(l -> map.isMirroring() ? l.transformed(map).reversed() : l.transformed(map))
+              .toList(),
+          canReturn);
+    }
+  }
+
+  /**
+   * What comes of an area.
+   *
+   * @param chains in the order of cutting
+   * @param leftover what the tool does not reach
+   */
+  record Result(List<Chain> chains, Region leftover) {}
+
+  private RecessGeometry(Work.Milling milling, double stepoverMm, Tolerances tolerances) {
+    this.milling = milling;
+    this.stepoverMm = stepoverMm;
+    this.tolerances = tolerances;
+  }
+
+  static Result of(
+      Region area, double radiusMm, double stepoverMm, Work.Milling milling, Tolerances t) {
+    RecessGeometry geometry = new RecessGeometry(milling, stepoverMm, t);
+    Region centres = Offset.offset(area, -radiusMm, t.offsetMm());
+    for (Region part : centres.parts()) {
+      geometry.clear(part);
+    }
+    Region reached = Offset.offset(centres, radiusMm, t.offsetMm());
+    return new Result(geometry.chains, Leftover.without(area, reached));
+  }
+
+  /** Clears one connected part of the places where the tool's axis may go. */
+  private void clear(Region part) {
+    Region allowed = Offset.offset(part, 2 * tolerances.offsetMm(), tolerances.offsetMm());
+    List<Ring> rings = new ArrayList<>();
+    insideOut(part, rings);
+    List<Track> chain = new ArrayList<>();
+    for (Ring ring : rings) {
+      Point from = chain.isEmpty() ? ring.points().get(0) : chain.get(chain.size() - 1).start();
+      List<Point> points = startingNearest(ring, from);
+      if (!chain.isEmpty() && !allowed.containsSegment(from, points.get(0))) {
+        finish(chain, allowed);
+        chain = new ArrayList<>();
+      }
+      chain.add(loop(points));
+    }
+    finish(chain, allowed);
+  }
+
+  private void finish(List<Track> chain, Region allowed) {
+    Point first = chain.get(0).start();
+    Point last = chain.get(chain.size() - 1).start();
+    chains.add(new Chain(chain, first.equals(last) || allowed.containsSegment(last, first)));
+  }
+
+  /** Collects the rings of all offsets of a part, each after all that lie inside it. */
+  private void insideOut(Region part, List<Ring> into) {
+    for (Region inner : Offset.offset(part, -stepoverMm, tolerances.offsetMm()).parts()) {
+      insideOut(inner, into);
+    }
+    into.addAll(part.rings());
+  }
+
+  /** A ring has its area on the left and the wall on the right: that is climb milling. */
+  private Track loop(List<Point> points) {
+    Path path = Fitting.fit(points, true, tolerances);
+    return new Track(milling == Work.Milling.CLIMB ? path : path.reversed());
+  }
+
+  /** The ring's points, turned round so that they start at the place nearest to a point. */
+  static List<Point> startingNearest(Ring ring, Point to) {
+    List<Point> p = ring.points();
+    int edge = 0;
+    Point nearest = p.get(0);
+    double best = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < p.size(); i++) {
+      Point foot = foot(to, p.get(i), p.get((i + 1) % p.size()));
+      double distance = foot.distance(to);
+      if (distance < best) {
+        best = distance;
+        nearest = foot;
+        edge = i;
+      }
+    }
+    List<Point> turned = new ArrayList<>(p.size() + 1);
+    turned.add(nearest);
+    for (int i = 1; i <= p.size(); i++) {
+      Point next = p.get((edge + i) % p.size());
+      if (!next.equals(nearest)) {
+        turned.add(next);
+      }
+    }
+    return turned;
+  }
+
+  private static Point foot(Point p, Point a, Point b) {
+    Point along = b.minus(a);
+    double t = p.minus(a).dot(along) / along.dot(along);
+    return t <= 0 ? a : t >= 1 ? b : a.towards(b, t);
+  }
+}

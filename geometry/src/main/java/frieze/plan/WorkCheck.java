@@ -1,0 +1,294 @@
+package frieze.plan;
+
+import frieze.curve.Affine;
+import frieze.curve.Tolerances;
+import frieze.design.Design;
+import frieze.design.Motif;
+import frieze.design.Selection;
+import frieze.design.Work;
+import frieze.diagnostic.Amounts;
+import frieze.diagnostic.Diagnostics;
+import frieze.diagnostic.SourceSpan;
+import frieze.region.Offset;
+import frieze.region.Region;
+import frieze.shop.Material;
+import frieze.shop.Setup;
+import frieze.shop.Tool;
+import frieze.shop.ToolShape;
+import java.util.List;
+
+/** Checks the work list before anything is planned. */
+final class WorkCheck implements Work.Visitor<Boolean> {
+  /** A floor thinner than this is worth a warning. */
+  private static final double THIN_FLOOR_MM = 1.5;
+
+  private final Design design;
+  private final Setup setup;
+  private final Tolerances tolerances;
+  private final Diagnostics found;
+
+  WorkCheck(Design design, Setup setup, Tolerances tolerances, Diagnostics found) {
+    this.design = design;
+    this.setup = setup;
+    this.tolerances = tolerances;
+    this.found = found;
+  }
+
+  /** Checks everything; the errors are among the diagnostics afterwards. */
+  void check() {
+    SourceSpan where =
+        design.work().isEmpty() ? SourceSpan.NONE : design.work().get(0).where();
+    if (setup.stock().material().kind() == Material.Kind.STEEL) {
+      found.error(
+          PlanCode.MATERIAL_UNSUITED,
+          where,
+          setup.stock().material().name() + " can't be cut with a router",
+          "steel panels are cut with a torch");
+    }
+    checkPanel(where);
+    for (Work work : design.work()) {
+      boolean unused = work.accept(this);
+    }
+  }
+
+  private void checkPanel(SourceSpan where) {
+    double length = design.panel().lengthMm();
+    double height = design.panel().heightMm();
+    double beyond =
+        Math.max(
+            Math.max(-setup.panelXMm(), -setup.panelYMm()),
+            Math.max(
+                setup.panelXMm() + length - setup.stock().lengthMm(),
+                setup.panelYMm() + height - setup.stock().widthMm()));
+    if (beyond > tolerances.totalMm()) {
+      found.error(
+          PlanCode.PANEL_BEYOND_STOCK,
+          where,
+          "the panel reaches " + Amounts.length(beyond) + " beyond the stock",
+          "use a larger stock, or place the panel elsewhere on it");
+    }
+    double tooLong =
+        Math.max(
+            length - setup.machine().travelXMm(), height - setup.machine().travelYMm());
+    if (tooLong > 0) {
+      found.error(
+          PlanCode.MACHINE_TOO_SMALL,
+          where,
+          "the panel is "
+              + Amounts.length(tooLong)
+              + " larger than the travel of "
+              + setup.machine().name(),
+          "use a machine with more travel");
+    }
+  }
+
+  @Override
+  public Boolean groove(Work.Groove groove) {
+    checkBlind(groove, groove.depthMm());
+    if (groove.tool().shape() instanceof ToolShape.Drill) {
+      unsuited(groove, "a drill can't cut sideways");
+    }
+    boolean empty =
+        motif(groove.on()).map(m -> Selection.lines(m, groove.on()).isEmpty()).orElse(true);
+    if (empty) {
+      nothing(groove, groove.on(), "lines");
+    }
+    return true;
+  }
+
+  @Override
+  public Boolean recess(Work.Recess recess) {
+    checkBlind(recess, recess.depthMm());
+    if (!(recess.tool().shape() instanceof ToolShape.Flat
+        || recess.tool().shape() instanceof ToolShape.Ball)) {
+      unsuited(recess, "a recess needs a straight or a round-nosed bit");
+    }
+    double most = recess.tool().diameterMm();
+    if (!(recess.stepoverMm() > 0 && recess.stepoverMm() <= most)) {
+      found.error(
+          PlanCode.BAD_STEPOVER,
+          recess.where(),
+          "the stepover is "
+              + Amounts.length(recess.stepoverMm())
+              + " but must be above 0 and at most the tool's diameter, "
+              + Amounts.length(most),
+          "0.4 to 0.5 of the diameter is usual");
+    }
+    checkArea(recess);
+    return true;
+  }
+
+  private void checkArea(Work.Recess recess) {
+    Region area =
+        motif(recess.on())
+            .map(m -> Selection.area(m, recess.on(), Affine.IDENTITY, tolerances.flattenMm()))
+            .orElse(Region.EMPTY);
+    if (area.isEmpty()) {
+      nothing(recess, recess.on(), "filled areas");
+      return;
+    }
+    double radius = recess.tool().radiusMm();
+    if (Offset.offset(area, -radius, tolerances.offsetMm()).isEmpty()) {
+      double widest = 2 * Inradius.of(area, radius);
+      found.error(
+          PlanCode.TOOL_TOO_WIDE,
+          recess.where(),
+          "tool "
+              + recess.tool().name()
+              + " is "
+              + Amounts.length(2 * radius)
+              + " wide but the widest place of "
+              + recess.on().motif()
+              + " is "
+              + Amounts.length(widest),
+          "use a smaller tool, or a larger motif");
+    }
+  }
+
+  @Override
+  public Boolean cutout(Work.Cutout cutout) {
+    double depth = setup.stock().thickestMm() + setup.spoilboardMm();
+    if (setup.stock().blank()) {
+      found.warning(
+          PlanCode.BLANK_NOT_CUT_OUT,
+          cutout.where(),
+          "the stock is a sawn blank: the cutout is left out",
+          "");
+      return true;
+    }
+    checkTool(cutout, depth);
+    if (!(cutout.tool().shape() instanceof ToolShape.Flat)) {
+      unsuited(cutout, "a cutout needs a straight bit");
+    }
+    if (cutout.tabs().isEmpty()) {
+      found.warning(
+          PlanCode.NO_TABS,
+          cutout.where(),
+          "no tabs hold the panel: it comes loose while the bit is still in the cut",
+          "ask for tabs, or hold the panel by screws or double-sided tape");
+    }
+    return true;
+  }
+
+  @Override
+  public Boolean bore(Work.Bore bore) {
+    Tool tool = bore.tool();
+    double depth =
+        bore.depthMm().orElse(setup.stock().thickestMm() + setup.spoilboardMm());
+    if (bore.depthMm().isPresent()) {
+      checkBlind(bore, depth);
+    } else {
+      checkTool(bore, depth);
+    }
+    boolean drills = BorePlanner.drills(tool, bore.diameterMm());
+    if (tool.diameterMm() > bore.diameterMm() + BorePlanner.SAME_SIZE_MM) {
+      found.error(
+          PlanCode.HOLE_TOO_SMALL,
+          bore.where(),
+          "a hole of "
+              + Amounts.length(bore.diameterMm())
+              + " can't be made by tool "
+              + tool.name()
+              + ", which is "
+              + Amounts.length(tool.diameterMm() - bore.diameterMm())
+              + " wider",
+          "use a smaller tool");
+    } else if (drills && !tool.cutsAtCentre() && !(tool.shape() instanceof ToolShape.Drill)) {
+      unsuited(bore, "it does not cut at its centre, and the hole leaves it no room to ramp");
+    } else if (!drills && !(tool.shape() instanceof ToolShape.Flat)) {
+      unsuited(bore, "a hole larger than the tool needs a straight bit");
+    }
+    return true;
+  }
+
+  private java.util.Optional<Motif> motif(Work.Target target) {
+    return design.motifs().stream().filter(m -> m.name().equals(target.motif())).findFirst();
+  }
+
+  private void checkBlind(Work work, double depthMm) {
+    checkTool(work, depthMm);
+    double left = setup.stock().thinnestMm() - depthMm;
+    if (left <= 0) {
+      found.error(
+          PlanCode.DEPTH_BEYOND_STOCK,
+          work.where(),
+          work.operation()
+              + " goes "
+              + Amounts.length(depthMm)
+              + " deep but the stock is "
+              + Amounts.length(setup.stock().thinnestMm())
+              + " thick at its thinnest",
+          "make it less deep by more than " + Amounts.length(-left));
+    } else if (left < THIN_FLOOR_MM) {
+      found.warning(
+          PlanCode.THIN_FLOOR,
+          work.where(),
+          work.operation() + " leaves only " + Amounts.length(left) + " of wood below it",
+          "");
+    }
+  }
+
+  private void checkTool(Work work, double depthMm) {
+    if (!(depthMm > 0) || !Double.isFinite(depthMm)) {
+      found.error(
+          PlanCode.BAD_DEPTH,
+          work.where(),
+          "the depth of " + work.operation() + " is " + depthMm + " mm but must be above 0",
+          "depths are counted downward from the stock's top");
+      return;
+    }
+    Tool tool = work.tool();
+    double canMm = Math.min(tool.fluteLengthMm(), tool.reachMm());
+    if (depthMm > canMm + tolerances.totalMm()) {
+      found.error(
+          PlanCode.TOOL_TOO_SHORT,
+          work.where(),
+          work.operation()
+              + " goes "
+              + Amounts.length(depthMm)
+              + " deep, "
+              + Amounts.length(depthMm - canMm)
+              + " more than tool "
+              + tool.name()
+              + " can cut",
+          "use a longer tool");
+    }
+  }
+
+  private void unsuited(Work work, String why) {
+    found.error(
+        PlanCode.TOOL_UNSUITED,
+        work.where(),
+        "tool " + work.tool().name() + " does not suit " + work.operation() + ": " + why,
+        "");
+  }
+
+  private void nothing(Work work, Work.Target target, String what) {
+    String picked = target.pick().map(p -> " named or classed " + p).orElse("");
+    found.error(
+        PlanCode.NOTHING_TO_CUT,
+        work.where(),
+        work.operation() + " finds no " + what + picked + " in " + target.motif(),
+        "");
+  }
+
+  /** The radius of the largest disc in a region, by halving. */
+  private static final class Inradius {
+    private static final int STEPS = 12;
+
+    static double of(Region area, double tooMuch) {
+      double low = 0;
+      double high = tooMuch;
+      for (int i = 0; i < STEPS; i++) {
+        double middle = (low + high) / 2;
+        List<Region> parts = Offset.offset(area, -middle, Tolerances.DEFAULT.offsetMm()).parts();
+        if (parts.isEmpty()) {
+          high = middle;
+        } else {
+          low = middle;
+        }
+      }
+      return low;
+    }
+  }
+}

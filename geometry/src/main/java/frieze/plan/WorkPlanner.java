@@ -1,0 +1,230 @@
+package frieze.plan;
+
+import frieze.curve.Affine;
+import frieze.curve.Point;
+import frieze.curve.Tolerances;
+import frieze.design.Design;
+import frieze.design.Intents;
+import frieze.design.Motif;
+import frieze.design.Selection;
+import frieze.design.Work;
+import frieze.diagnostic.Amounts;
+import frieze.diagnostic.Diagnostics;
+import frieze.layout.Placement;
+import frieze.region.Region;
+import frieze.shop.Setup;
+import frieze.shop.Tool;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Plans one line of the work list after the other.
+ *
+ * <p>The geometry of a motif is worked out once for each size at which it is placed, at the origin;
+ * a placement only moves the finished tracks. Ramps are added after that, because they depend on
+ * depth and feed and not on shape.
+ */
+final class WorkPlanner implements Work.Visitor<Planner.Batch> {
+  private final Design design;
+  private final Setup setup;
+  private final Tolerances tolerances;
+  private final Diagnostics found;
+  private final List<Leftover> leftovers = new ArrayList<>();
+  private int geometryCalls;
+
+  WorkPlanner(Design design, Setup setup, Tolerances tolerances, Diagnostics found) {
+    this.design = design;
+    this.setup = setup;
+    this.tolerances = tolerances;
+    this.found = found;
+  }
+
+  List<Leftover> leftovers() {
+    return leftovers;
+  }
+
+  int geometryCalls() {
+    return geometryCalls;
+  }
+
+  private Feeds feeds(Work work) {
+    Feeds feeds =
+        Feeds.choose(work.tool(), setup.stock().material(), setup.machine(), work.where());
+    found.addAll(feeds.notes());
+    return feeds;
+  }
+
+  private List<Double> passes(Tool tool, double depthMm) {
+    return DepthPasses.depths(depthMm, DepthPasses.limitMm(tool, setup.stock().material()));
+  }
+
+  @Override
+  public Planner.Batch recess(Work.Recess recess) {
+    Motif motif = design.motif(recess.on().motif());
+    Feeds feeds = feeds(recess);
+    List<Double> depths = passes(recess.tool(), recess.depthMm());
+    Map<Double, RecessGeometry.Result> bySize = new HashMap<>();
+    List<List<Cut>> blocks = new ArrayList<>();
+    for (Placement placement : design.placementsOf(motif.name())) {
+      Affine map = placement.map().affine();
+      double size = map.scale();
+      RecessGeometry.Result result =
+          bySize.computeIfAbsent(size, s -> recessGeometry(motif, recess, s));
+      Affine rigid = Affine.scaling(1 / size, 1 / size).then(map);
+      String origin = Intents.name(recess, placement);
+      for (RecessGeometry.Chain chain : result.chains()) {
+        if (RecessPlanner.canCut(recess.tool(), chain)) {
+          blocks.add(
+              RecessPlanner.cuts(origin, chain.placed(rigid), recess.tool(), feeds, depths));
+        } else {
+          noRoom(recess, origin, rigid.apply(chain.loops().get(0).start()));
+        }
+      }
+      report(recess, origin, result.leftover().transformed(rigid));
+    }
+    return new Planner.Batch(recess, Planner.Stage.RECESS, blocks);
+  }
+
+  private RecessGeometry.Result recessGeometry(Motif motif, Work.Recess recess, double size) {
+    geometryCalls++;
+    Region area =
+        Selection.area(
+            motif, recess.on(), Affine.scaling(size, size), tolerances.flattenMm());
+    double stepover = Math.min(recess.stepoverMm(), recess.tool().radiusMm());
+    return RecessGeometry.of(
+        area, recess.tool().radiusMm(), stepover, recess.milling(), tolerances);
+  }
+
+  private void report(Work work, String origin, Region leftover) {
+    if (leftover.isEmpty()) {
+      return;
+    }
+    leftovers.add(new Leftover(origin, leftover));
+    Region largest = leftover.parts().get(0);
+    for (Region part : leftover.parts()) {
+      largest = part.area() > largest.area() ? part : largest;
+    }
+    Point middle = largest.bounds().centre();
+    found.warning(
+        PlanCode.NOT_ALL_REACHED,
+        work.where(),
+        origin
+            + ": tool "
+            + work.tool().name()
+            + " does not reach "
+            + leftover.parts().size()
+            + " places, together "
+            + Amounts.area(leftover.area())
+            + "; the largest has "
+            + Amounts.area(largest.area())
+            + " at "
+            + Amounts.place(middle.x(), middle.y()),
+        "inside corners stay round; a smaller tool reaches farther into them");
+  }
+
+  private void noRoom(Work work, String origin, Point at) {
+    found.warning(
+        PlanCode.NO_ROOM_TO_ENTER,
+        work.where(),
+        origin
+            + ": tool "
+            + work.tool().name()
+            + " can't plunge and has no room to ramp in at "
+            + Amounts.place(at.x(), at.y())
+            + "; that place is not cut",
+        "use a smaller tool, or one that cuts at its centre");
+  }
+
+  @Override
+  public Planner.Batch groove(Work.Groove groove) {
+    Motif motif = design.motif(groove.on().motif());
+    Feeds feeds = feeds(groove);
+    List<Double> depths = passes(groove.tool(), groove.depthMm());
+    geometryCalls++;
+    List<Track> tracks =
+        Selection.lines(motif, groove.on()).stream()
+            .map(path -> Fitting.track(path, tolerances))
+            .toList();
+    List<List<Cut>> blocks = new ArrayList<>();
+    for (Placement placement : design.placementsOf(motif.name())) {
+      String origin = Intents.name(groove, placement);
+      for (Track track : tracks) {
+        Track placed = track.transformed(placement.map().affine());
+        if (GroovePlanner.canCut(groove.tool(), placed)) {
+          blocks.add(
+              List.of(GroovePlanner.cut(origin, placed, groove.tool(), feeds, depths)));
+        } else {
+          noRoom(groove, origin, placed.start());
+        }
+      }
+    }
+    return new Planner.Batch(groove, Planner.Stage.GROOVE, blocks);
+  }
+
+  @Override
+  public Planner.Batch cutout(Work.Cutout cutout) {
+    if (setup.stock().blank()) {
+      return new Planner.Batch(cutout, Planner.Stage.CUTOUT, List.of());
+    }
+    geometryCalls++;
+    Tool tool = cutout.tool();
+    Track outside = Outline.outside(design.panel().outline(), tool.radiusMm(), tolerances);
+    Track track = cutout.milling() == Work.Milling.CLIMB ? outside.reversed() : outside;
+    List<TabPlan.Zone> zones = cutout.tabs().map(t -> tabs(cutout, t, track)).orElse(List.of());
+    double tabDepth =
+        setup.stock().thinnestMm() - cutout.tabs().map(Work.Tabs::thicknessMm).orElse(0.0);
+    double depth = setup.stock().thickestMm() + setup.spoilboardMm();
+    CutoutPlanner.Passes passes =
+        new CutoutPlanner.Passes(passes(tool, depth), zones, tabDepth);
+    Cut cut =
+        CutoutPlanner.cut(
+            "cutout " + design.panel().name(), track, tool, feeds(cutout), passes);
+    return new Planner.Batch(cutout, Planner.Stage.CUTOUT, List.of(List.of(cut)));
+  }
+
+  private List<TabPlan.Zone> tabs(Work.Cutout cutout, Work.Tabs tabs, Track track) {
+    double zone = tabs.widthMm() + cutout.tool().diameterMm();
+    Optional<List<TabPlan.Zone>> zones =
+        TabPlan.place(track, tabs.count(), zone, cutout.tool().diameterMm());
+    if (zones.isEmpty()) {
+      found.error(
+          PlanCode.TABS_DO_NOT_FIT,
+          cutout.where(),
+          tabs.count()
+              + " tabs of "
+              + Amounts.length(tabs.widthMm())
+              + " do not fit on the straight pieces of an outline "
+              + Amounts.length(track.lengthMm())
+              + " long",
+          "ask for fewer or narrower tabs");
+    }
+    return zones.orElse(List.of());
+  }
+
+  @Override
+  public Planner.Batch bore(Work.Bore bore) {
+    Feeds feeds = feeds(bore);
+    List<List<Cut>> blocks = new ArrayList<>();
+    double through = setup.stock().thickestMm() + setup.spoilboardMm();
+    double point = BorePlanner.pointMm(bore.tool());
+    int number = 0;
+    for (Point centre : bore.centres()) {
+      number++;
+      String origin = "bore " + number;
+      if (BorePlanner.drills(bore.tool(), bore.diameterMm())) {
+        double depth = bore.depthMm().map(d -> d + point).orElse(through);
+        blocks.add(List.of(BorePlanner.drill(origin, centre, depth, bore.tool(), feeds)));
+      } else {
+        List<Double> depths = passes(bore.tool(), bore.depthMm().orElse(through));
+        blocks.add(
+            List.of(
+                BorePlanner.mill(
+                    origin, centre, bore.diameterMm(), bore.tool(), feeds, depths)));
+      }
+    }
+    return new Planner.Batch(bore, Planner.Stage.BORE, blocks);
+  }
+}

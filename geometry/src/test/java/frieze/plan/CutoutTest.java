@@ -1,0 +1,134 @@
+package frieze.plan;
+
+import static frieze.plan.Bench.FLAT_6;
+import static frieze.plan.Bench.SIDE_ONLY_6;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import frieze.curve.Point;
+import frieze.curve.Tolerances;
+import frieze.design.Design;
+import frieze.design.Work;
+import frieze.diagnostic.BadInputException;
+import frieze.motion.Motion;
+import frieze.motion.Position;
+import frieze.shop.Tool;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class CutoutTest {
+  private static final double R = 3.5; // of the panel's corners: 5 less the gap of 1.5
+
+  private static Plan plan(Tool tool, int tabs, Work.Milling milling) {
+    Optional<Work.Tabs> held =
+        tabs == 0 ? Optional.empty() : Optional.of(new Work.Tabs(tabs, 6, 3));
+    Design design =
+        new Design(
+            Bench.panel(),
+            List.of(),
+            List.of(),
+            List.of(new Work.Cutout(tool, held, milling, Bench.WHERE)));
+    return Planner.plan(design, Bench.setup(), Tolerances.DEFAULT);
+  }
+
+  /** The distance to a rounded rectangle is known in closed form. */
+  private static double fromPanel(Point p) {
+    double x = Math.abs(p.x() - 362) - (362 - R);
+    double y = Math.abs(p.y() - 65) - (65 - R);
+    double outside = Math.hypot(Math.max(x, 0), Math.max(y, 0));
+    return outside + Math.min(Math.max(x, y), 0) - R;
+  }
+
+  @Test
+  void the_axis_stays_a_tool_radius_outside_the_outline_with_exact_arcs() {
+    Plan plan = plan(FLAT_6, 6, Work.Milling.CONVENTIONAL);
+    for (Position p : RecessTest.positions(plan.cuts())) {
+      assertThat(fromPanel(p.xy())).isCloseTo(3, within(1e-9));
+    }
+    assertThat(RecessTest.moves(plan.cuts()))
+        .anyMatch(m -> m.path() instanceof Motion.Turn t && Math.abs(t.radiusMm() - 6.5) < 1e-9);
+  }
+
+  @Test
+  void the_whole_depth_is_cut_into_the_spoilboard_but_for_the_tabs() {
+    for (Tool tool : List.of(FLAT_6, SIDE_ONLY_6)) {
+      Plan plan = plan(tool, 6, Work.Milling.CLIMB);
+      Track track = Outline.outside(Bench.panel().outline(), 3, Tolerances.DEFAULT);
+      List<Boolean> through = new ArrayList<>();
+      Swept swept = new Swept(-8, -8, 740, 146, 0.25).cut(plan.cuts());
+      for (double s = 0; s < track.lengthMm(); s += 0.25) {
+        double z = swept.at(track.slice(s, s + 0.1).get(0).start());
+        boolean whole = z <= -19.7 + 1e-9;
+        // What is not cut through is a tab: 3 mm above the bottom at the thinnest place.
+        assertThat(whole || Math.abs(z + 15.9) < 1e-9).as("%s at %s: %s", tool.name(), s, z).isTrue();
+        through.add(whole);
+      }
+      int tabs = 0;
+      for (int i = 0; i < through.size(); i++) {
+        tabs += through.get(i) && !through.get((i + 1) % through.size()) ? 1 : 0;
+      }
+      assertThat(tabs).isEqualTo(6);
+      double left = through.stream().filter(t -> !t).count() * 0.25;
+      assertThat(left).isCloseTo(6 * 6, within(6.0));
+    }
+  }
+
+  @Test
+  void tabs_stand_on_straight_stretches_away_from_corners_and_evenly() {
+    Track track = Outline.outside(Bench.panel().outline(), 3, Tolerances.DEFAULT);
+    List<TabPlan.Zone> zones = TabPlan.place(track, 6, 12, 6).orElseThrow();
+    double pitch = track.lengthMm() / 6;
+    for (int i = 0; i < 6; i++) {
+      TabPlan.Zone zone = zones.get(i);
+      double next = i < 5 ? zones.get(i + 1).fromMm() : zones.get(0).fromMm() + track.lengthMm();
+      assertThat(next - zone.fromMm()).isBetween(0.85 * pitch, 1.15 * pitch);
+      assertThat(track.slice(zone.fromMm() - 6, zone.toMm() + 6)).hasSize(1);
+    }
+  }
+
+  @Test
+  void a_tool_that_cannot_plunge_goes_down_into_material_only_at_the_ramp_angle() {
+    Plan plan = plan(SIDE_ONLY_6, 6, Work.Milling.CLIMB);
+    Swept swept = new Swept(-8, -8, 740, 146, 0.25);
+    for (Cut.Move move : RecessTest.moves(plan.cuts())) {
+      Position from = move.path().from();
+      Position to = move.path().to();
+      double drop = from.z() - to.z();
+      boolean steep =
+          drop > move.path().lengthMm() * StrictMath.sin(MoveBuilder.RAMP_RAD) * (1 + 1e-9) + 1e-9;
+      if (steep) {
+        assertThat(swept.at(to.xy())).isLessThanOrEqualTo(to.z() + 1e-9);
+      }
+      swept.cut(List.of(new Cut("", SIDE_ONLY_6, 1, List.of(move))));
+    }
+  }
+
+  @Test
+  void climb_goes_clockwise_around_the_part() {
+    for (Work.Milling milling : Work.Milling.values()) {
+      double turned = 0;
+      for (Cut.Move move : RecessTest.moves(plan(FLAT_6, 0, milling).cuts())) {
+        Point middle = new Point(362, 65);
+        turned +=
+            move.path().from().xy().minus(middle).cross(move.path().to().xy().minus(middle));
+      }
+      assertThat(turned < 0).isEqualTo(milling == Work.Milling.CLIMB);
+    }
+  }
+
+  @Test
+  void tabs_longer_than_the_outline_are_an_error() {
+    assertThatThrownBy(() -> plan(FLAT_6, 140, Work.Milling.CLIMB))
+        .isInstanceOf(BadInputException.class)
+        .hasMessageContaining("bench.yaml:20:7: error[PLAN-009]");
+  }
+
+  @Test
+  void without_tabs_there_is_a_warning() {
+    assertThat(plan(FLAT_6, 0, Work.Milling.CLIMB).notes())
+        .anyMatch(d -> d.code() == PlanCode.NO_TABS);
+  }
+}
