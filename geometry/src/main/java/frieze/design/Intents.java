@@ -73,8 +73,7 @@ public final class Intents {
     @Override
     @SuppressWarnings("NullAway") // the result of a visit that only collects
     public Void cutout(Work.Cutout cutout) {
-      Region part =
-          Region.of(List.of(design.panel().outline()), FillRule.NONZERO, flattenMm);
+      Region part = Region.of(List.of(design.panel().outline()), FillRule.NONZERO, flattenMm);
       intents.add(new Intent.Through("cutout " + design.panel().name(), part, cutout.tool()));
       return null;
     }

@@ -13,9 +13,9 @@ import java.util.OptionalDouble;
 /**
  * One motif repeated along the band of a panel.
  *
- * <p>The band is the panel's bounds less the inset on all sides; its centre line is the panel's.
- * It is divided into equal columns, and each motif stands in the middle of its own: none reaches
- * into its neighbour's. A band may end within a period: any count of columns is allowed.
+ * <p>The band is the panel's bounds less the inset on all sides; its centre line is the panel's. It
+ * is divided into equal columns, and each motif stands in the middle of its own: none reaches into
+ * its neighbour's. A band may end within a period: any count of columns is allowed.
  *
  * @param count the number of motifs, not of periods
  * @param insetMm what stays free along all borders

@@ -64,8 +64,7 @@ public record Opening(double widthMm, double heightMm, double cornerRadiusMm) {
     found.throwIfErrors();
     return new Panel(
         name,
-        outline(
-            widthMm - 2 * gapMm, heightMm - 2 * gapMm, Math.max(0, cornerRadiusMm - gapMm)));
+        outline(widthMm - 2 * gapMm, heightMm - 2 * gapMm, Math.max(0, cornerRadiusMm - gapMm)));
   }
 
   /** A rectangle from the origin, counter-clockwise, with round corners where the radius is > 0. */

@@ -10,7 +10,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** Makes the cuts of round holes: drilled by a tool of their size, milled in circles by a smaller. */
+/**
+ * Makes the cuts of round holes: drilled by a tool of their size, milled in circles by a smaller.
+ */
 final class BorePlanner {
   /** A tool makes a hole of its own size if the diameters differ by no more than this. */
   static final double SAME_SIZE_MM = 0.05;
@@ -57,8 +59,7 @@ final class BorePlanner {
       String origin, Point centre, double diameterMm, Tool tool, Feeds feeds, List<Double> depths) {
     List<Track> circles = circles(centre, diameterMm, tool);
     MoveBuilder moves =
-        new MoveBuilder(
-            tool, feeds, new Position(circles.get(0).start(), MoveBuilder.AIR_MM));
+        new MoveBuilder(tool, feeds, new Position(circles.get(0).start(), MoveBuilder.AIR_MM));
     for (double depth : depths) {
       moves.linkTo(new Position(circles.get(0).start(), moves.at().z()));
       moves.spiral(circles.get(0), 0, -depth);

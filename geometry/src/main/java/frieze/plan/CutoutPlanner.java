@@ -17,15 +17,12 @@ final class CutoutPlanner {
    * stretches between the tabs, and rises straight up and travels over each tab at the height of
    * its top.
    */
-  static Cut cut(
-      String origin,
-      Track track,
-      Tool tool,
-      Feeds feeds,
-      Passes passes) {
-    double startMm = passes.tabs().isEmpty() ? 0 : passes.tabs().get(passes.tabs().size() - 1).toMm();
+  static Cut cut(String origin, Track track, Tool tool, Feeds feeds, Passes passes) {
+    double startMm =
+        passes.tabs().isEmpty() ? 0 : passes.tabs().get(passes.tabs().size() - 1).toMm();
     Position start =
-        new Position(track.slice(startMm, startMm + track.lengthMm()).get(0).start(), MoveBuilder.AIR_MM);
+        new Position(
+            track.slice(startMm, startMm + track.lengthMm()).get(0).start(), MoveBuilder.AIR_MM);
     MoveBuilder moves = new MoveBuilder(tool, feeds, start);
     double before = 0;
     for (double depth : passes.depths()) {

@@ -13,9 +13,9 @@ import java.util.OptionalInt;
 /**
  * How fast a tool turns and travels in a material on a machine.
  *
- * <p>Guarantees: feed = rpm x flutes x chip load; no limit of tool, axes or spindle is passed; where
- * a limit bites, feed and speed go down together, so that the chip keeps its thickness; nothing is
- * ever raised above what tool, machine and table allow.
+ * <p>Guarantees: feed = rpm x flutes x chip load; no limit of tool, axes or spindle is passed;
+ * where a limit bites, feed and speed go down together, so that the chip keeps its thickness;
+ * nothing is ever raised above what tool, machine and table allow.
  *
  * <p>Source: the feed formula is that of <i>Machinery's Handbook</i> (from memory); the chip loads,
  * the usual speed and the plunge feed are common practice.

@@ -96,8 +96,7 @@ final class MoveBuilder {
     if (piece instanceof Arc arc) {
       moves.add(
           new Cut.Move(
-              new Motion.Turn(
-                  at, to, Plane.XY, arc.centre().x(), arc.centre().y(), arc.sweepRad()),
+              new Motion.Turn(at, to, Plane.XY, arc.centre().x(), arc.centre().y(), arc.sweepRad()),
               feed));
       at = to;
     } else {

@@ -66,8 +66,7 @@ final class Outline {
       Segment after = segments.get((i + 1) % segments.size());
       double arriving = cornerRad(before, segment);
       double corner = cornerRad(segment, after);
-      Point start =
-          arriving > SMOOTH_RAD ? outward(segment, 0, d) : outward(before, 1, d);
+      Point start = arriving > SMOOTH_RAD ? outward(segment, 0, d) : outward(before, 1, d);
       Point end = outward(segment, 1, d);
       result.add(
           segment instanceof Arc arc

@@ -142,8 +142,7 @@ public final class Sequencer {
 
   /** Down through air, or through what is cut already, no faster than the tool may plunge. */
   private double plunge(Cut cut) {
-    return Math.min(
-        cut.tool().maxPlungeMmPerMin(), setup.machine().z().maxFeedMmPerMin());
+    return Math.min(cut.tool().maxPlungeMmPerMin(), setup.machine().z().maxFeedMmPerMin());
   }
 
   private Position place(Position p) {

@@ -94,8 +94,7 @@ final class Track {
         double high = Math.min(end, toMm);
         if (high - low > NOTHING_MM) {
           Segment whole = path.segments().get(i);
-          pieces.add(
-              part(whole, (low - begin) / (end - begin), (high - begin) / (end - begin)));
+          pieces.add(part(whole, (low - begin) / (end - begin), (high - begin) / (end - begin)));
         }
       }
       if (!closed()) {

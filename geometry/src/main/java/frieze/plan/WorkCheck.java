@@ -36,8 +36,7 @@ final class WorkCheck implements Work.Visitor<Boolean> {
 
   /** Checks everything; the errors are among the diagnostics afterwards. */
   void check() {
-    SourceSpan where =
-        design.work().isEmpty() ? SourceSpan.NONE : design.work().get(0).where();
+    SourceSpan where = design.work().isEmpty() ? SourceSpan.NONE : design.work().get(0).where();
     if (setup.stock().material().kind() == Material.Kind.STEEL) {
       found.error(
           PlanCode.MATERIAL_UNSUITED,
@@ -68,8 +67,7 @@ final class WorkCheck implements Work.Visitor<Boolean> {
           "use a larger stock, or place the panel elsewhere on it");
     }
     double tooLong =
-        Math.max(
-            length - setup.machine().travelXMm(), height - setup.machine().travelYMm());
+        Math.max(length - setup.machine().travelXMm(), height - setup.machine().travelYMm());
     if (tooLong > 0) {
       found.error(
           PlanCode.MACHINE_TOO_SMALL,
@@ -173,8 +171,7 @@ final class WorkCheck implements Work.Visitor<Boolean> {
   @Override
   public Boolean bore(Work.Bore bore) {
     Tool tool = bore.tool();
-    double depth =
-        bore.depthMm().orElse(setup.stock().thickestMm() + setup.spoilboardMm());
+    double depth = bore.depthMm().orElse(setup.stock().thickestMm() + setup.spoilboardMm());
     if (bore.depthMm().isPresent()) {
       checkBlind(bore, depth);
     } else {

@@ -77,8 +77,7 @@ final class WorkPlanner implements Work.Visitor<Planner.Batch> {
       String origin = Intents.name(recess, placement);
       for (RecessGeometry.Chain chain : result.chains()) {
         if (RecessPlanner.canCut(recess.tool(), chain)) {
-          blocks.add(
-              RecessPlanner.cuts(origin, chain.placed(rigid), recess.tool(), feeds, depths));
+          blocks.add(RecessPlanner.cuts(origin, chain.placed(rigid), recess.tool(), feeds, depths));
         } else {
           noRoom(recess, origin, rigid.apply(chain.loops().get(0).start()));
         }
@@ -91,8 +90,7 @@ final class WorkPlanner implements Work.Visitor<Planner.Batch> {
   private RecessGeometry.Result recessGeometry(Motif motif, Work.Recess recess, double size) {
     geometryCalls++;
     Region area =
-        Selection.area(
-            motif, recess.on(), Affine.scaling(size, size), tolerances.flattenMm());
+        Selection.area(motif, recess.on(), Affine.scaling(size, size), tolerances.flattenMm());
     double stepover = Math.min(recess.stepoverMm(), recess.tool().radiusMm());
     return RecessGeometry.of(
         area, recess.tool().radiusMm(), stepover, recess.milling(), tolerances);
@@ -154,8 +152,7 @@ final class WorkPlanner implements Work.Visitor<Planner.Batch> {
       for (Track track : tracks) {
         Track placed = track.transformed(placement.map().affine());
         if (GroovePlanner.canCut(groove.tool(), placed)) {
-          blocks.add(
-              List.of(GroovePlanner.cut(origin, placed, groove.tool(), feeds, depths)));
+          blocks.add(List.of(GroovePlanner.cut(origin, placed, groove.tool(), feeds, depths)));
         } else {
           noRoom(groove, origin, placed.start());
         }
@@ -177,11 +174,9 @@ final class WorkPlanner implements Work.Visitor<Planner.Batch> {
     double tabDepth =
         setup.stock().thinnestMm() - cutout.tabs().map(Work.Tabs::thicknessMm).orElse(0.0);
     double depth = setup.stock().thickestMm() + setup.spoilboardMm();
-    CutoutPlanner.Passes passes =
-        new CutoutPlanner.Passes(passes(tool, depth), zones, tabDepth);
+    CutoutPlanner.Passes passes = new CutoutPlanner.Passes(passes(tool, depth), zones, tabDepth);
     Cut cut =
-        CutoutPlanner.cut(
-            "cutout " + design.panel().name(), track, tool, feeds(cutout), passes);
+        CutoutPlanner.cut("cutout " + design.panel().name(), track, tool, feeds(cutout), passes);
     return new Planner.Batch(cutout, Planner.Stage.CUTOUT, List.of(List.of(cut)));
   }
 
@@ -221,8 +216,7 @@ final class WorkPlanner implements Work.Visitor<Planner.Batch> {
         List<Double> depths = passes(bore.tool(), bore.depthMm().orElse(through));
         blocks.add(
             List.of(
-                BorePlanner.mill(
-                    origin, centre, bore.diameterMm(), bore.tool(), feeds, depths)));
+                BorePlanner.mill(origin, centre, bore.diameterMm(), bore.tool(), feeds, depths)));
       }
     }
     return new Planner.Batch(bore, Planner.Stage.BORE, blocks);

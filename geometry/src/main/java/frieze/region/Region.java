@@ -122,9 +122,7 @@ public final class Region {
 
   /** Whether all of a straight line lies inside or on the boundary. */
   public boolean containsSegment(Point from, Point to) {
-    Coordinate[] ends = {
-      new Coordinate(from.x(), from.y()), new Coordinate(to.x(), to.y())
-    };
+    Coordinate[] ends = {new Coordinate(from.x(), from.y()), new Coordinate(to.x(), to.y())};
     return geometry.covers(FACTORY.createLineString(ends));
   }
 

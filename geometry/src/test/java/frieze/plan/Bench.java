@@ -109,8 +109,7 @@ final class Bench {
 
   static Motif stroked(String name, Path... paths) {
     return motif(
-        name,
-        new Piece("", List.of(), List.of(paths), Optional.empty(), OptionalDouble.of(1)));
+        name, new Piece("", List.of(), List.of(paths), Optional.empty(), OptionalDouble.of(1)));
   }
 
   private static Motif motif(String name, Piece piece) {
@@ -140,7 +139,6 @@ final class Bench {
   }
 
   static Design design(Motif motif, Affine map, Work... work) {
-    return new Design(
-        panel(), List.of(motif), List.of(at(motif.name(), 1, map)), List.of(work));
+    return new Design(panel(), List.of(motif), List.of(at(motif.name(), 1, map)), List.of(work));
   }
 }

@@ -63,7 +63,9 @@ class CutoutTest {
         double z = swept.at(track.slice(s, s + 0.1).get(0).start());
         boolean whole = z <= -19.7 + 1e-9;
         // What is not cut through is a tab: 3 mm above the bottom at the thinnest place.
-        assertThat(whole || Math.abs(z + 15.9) < 1e-9).as("%s at %s: %s", tool.name(), s, z).isTrue();
+        assertThat(whole || Math.abs(z + 15.9) < 1e-9)
+            .as("%s at %s: %s", tool.name(), s, z)
+            .isTrue();
         through.add(whole);
       }
       int tabs = 0;
@@ -112,8 +114,7 @@ class CutoutTest {
       double turned = 0;
       for (Cut.Move move : RecessTest.moves(plan(FLAT_6, 0, milling).cuts())) {
         Point middle = new Point(362, 65);
-        turned +=
-            move.path().from().xy().minus(middle).cross(move.path().to().xy().minus(middle));
+        turned += move.path().from().xy().minus(middle).cross(move.path().to().xy().minus(middle));
       }
       assertThat(turned < 0).isEqualTo(milling == Work.Milling.CLIMB);
     }

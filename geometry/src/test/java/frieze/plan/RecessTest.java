@@ -46,8 +46,7 @@ class RecessTest {
   @Test
   void the_tool_never_leaves_the_area_nor_touches_an_island() {
     Motif motif =
-        Bench.filled(
-            "ring", Path.circle(new Point(25, 25), 25), Path.circle(new Point(27, 25), 9));
+        Bench.filled("ring", Path.circle(new Point(25, 25), 25), Path.circle(new Point(27, 25), 9));
     Plan plan = plan(Bench.design(motif, AT, Bench.recess("ring", FLAT_3, 4)));
     Point outer = AT.apply(new Point(25, 25));
     Point inner = AT.apply(new Point(27, 25));
@@ -150,10 +149,7 @@ class RecessTest {
     }
     Design design =
         new Design(
-            Bench.panel(),
-            List.of(motif),
-            placements,
-            List.of(Bench.recess("dot", FLAT_3, 1)));
+            Bench.panel(), List.of(motif), placements, List.of(Bench.recess("dot", FLAT_3, 1)));
     Plan plan = plan(design);
     assertThat(plan.geometryCalls()).isEqualTo(1);
     assertThat(plan.cuts().stream().map(Cut::origin).distinct()).hasSize(1000);

@@ -31,8 +31,7 @@ class SequencerTest {
   static Design everything() {
     Motif leaf = Bench.filled("leaf", Bench.rectangle(0, 0, 40, 30));
     Motif vein =
-        Bench.stroked(
-            "vein", Path.polyline(List.of(new Point(0, 0), new Point(0, 20)), false));
+        Bench.stroked("vein", Path.polyline(List.of(new Point(0, 0), new Point(0, 20)), false));
     return new Design(
         Bench.panel(),
         List.of(leaf, vein),
