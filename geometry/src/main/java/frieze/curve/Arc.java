@@ -94,7 +94,7 @@ public record Arc(Point start, Point end, Point centre, double sweepRad) impleme
   public Bounds bounds() {
     Bounds bounds = Bounds.of(start).with(end);
     double from = startAngleRad();
-    for (int quarter = -4; quarter <= 8; quarter++) {
+    for (int quarter = -6; quarter <= 6; quarter++) {
       double t = (quarter * Math.PI / 2 - from) / sweepRad;
       if (t > 0 && t < 1) {
         bounds = bounds.with(quarterPoint(quarter));

@@ -37,6 +37,13 @@ public record EllipticArc(
     return v.times(StrictMath.cos(angle)).minus(u.times(StrictMath.sin(angle))).times(sweepRad);
   }
 
+  /** Half of the larger axis, in millimetres. */
+  public double largestRadius() {
+    double sum = u.dot(u) + v.dot(v);
+    double difference = u.dot(u) - v.dot(v);
+    return Math.sqrt((sum + Math.hypot(difference, 2 * u.dot(v))) / 2);
+  }
+
   @Override
   public EllipticArc reversed() {
     return new EllipticArc(end, start, centre, u, v, startRad + sweepRad, -sweepRad);
@@ -64,8 +71,10 @@ public record EllipticArc(
   /** Adds the points half a turn apart at which one coordinate is at its limit. */
   private Bounds withExtremes(Bounds bounds, double extremeRad) {
     Bounds result = bounds;
-    for (int half = -6; half <= 6; half++) {
-      double angle = extremeRad + half * Math.PI;
+    double least = Math.min(startRad, startRad + sweepRad);
+    double first = Math.ceil((least - extremeRad) / Math.PI);
+    for (int half = 0; half <= 2; half++) {
+      double angle = extremeRad + (first + half) * Math.PI;
       double t = (angle - startRad) / sweepRad;
       if (t > 0 && t < 1) {
         result = result.with(atAngle(angle));

@@ -1,0 +1,195 @@
+package frieze.region;
+
+import frieze.curve.Point;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Distances from points to the boundary of a region.
+ *
+ * <p>The edges are sorted into a tree of boxes once; a question looks into the nearest boxes first.
+ *
+ * <p><i>Guarantees:</i> the distance is that to the nearest point of any edge, to rounding.
+ *
+ * <p><i>Cost:</i> O(n log n) once, then O(log n) a question, usually. Safe for use by several
+ * threads.
+ */
+public final class BoundaryDistance {
+  private static final int LEAF = 4;
+
+  private final Region region;
+  private final Region.Locator locator;
+
+  /** Edges in tree order, four numbers each. */
+  private final double[] edges;
+
+  /** Boxes of the tree, four numbers each; the children of k are 2k+1 and 2k+2. */
+  private final double[] boxes;
+
+  private final int count;
+  private final int leaves;
+
+  private BoundaryDistance(Region region) {
+    this.region = region;
+    this.locator = region.locator();
+    List<double[]> list = new ArrayList<>();
+    for (Ring ring : region.rings()) {
+      List<Point> p = ring.points();
+      for (int i = 0; i < p.size(); i++) {
+        Point a = p.get(i);
+        Point b = p.get((i + 1) % p.size());
+        list.add(new double[] {a.x(), a.y(), b.x(), b.y()});
+      }
+    }
+    this.count = list.size();
+    int wanted = 1;
+    while (wanted * LEAF < count) {
+      wanted *= 2;
+    }
+    this.leaves = wanted;
+    this.edges = new double[4 * count];
+    this.boxes = new double[4 * (2 * leaves - 1)];
+    double[][] sorted = list.toArray(double[][]::new);
+    build(0, sorted, 0, count);
+  }
+
+  /**
+   * Prepares a region for questions.
+   *
+   * @throws IllegalArgumentException if the region is empty: nothing is near to nothing
+   */
+  public static BoundaryDistance of(Region region) {
+    if (region.isEmpty()) {
+      throw new IllegalArgumentException("an empty region has no boundary");
+    }
+    return new BoundaryDistance(region);
+  }
+
+  private void build(int node, double[][] sorted, int from, int to) {
+    double minX = Double.POSITIVE_INFINITY;
+    double minY = Double.POSITIVE_INFINITY;
+    double maxX = Double.NEGATIVE_INFINITY;
+    double maxY = Double.NEGATIVE_INFINITY;
+    for (int i = from; i < to; i++) {
+      double[] e = sorted[i];
+      minX = Math.min(minX, Math.min(e[0], e[2]));
+      minY = Math.min(minY, Math.min(e[1], e[3]));
+      maxX = Math.max(maxX, Math.max(e[0], e[2]));
+      maxY = Math.max(maxY, Math.max(e[1], e[3]));
+    }
+    boxes[4 * node] = minX;
+    boxes[4 * node + 1] = minY;
+    boxes[4 * node + 2] = maxX;
+    boxes[4 * node + 3] = maxY;
+    if (node >= leaves - 1) {
+      for (int i = from; i < to; i++) {
+        System.arraycopy(sorted[i], 0, edges, 4 * i, 4);
+      }
+      return;
+    }
+    int axis = maxX - minX >= maxY - minY ? 0 : 1;
+    java.util.Arrays.sort(sorted, from, to, Comparator.comparingDouble(e -> e[axis] + e[axis + 2]));
+    int middle = splitOf(from, to);
+    build(2 * node + 1, sorted, from, middle);
+    build(2 * node + 2, sorted, middle, to);
+  }
+
+  private static int splitOf(int from, int to) {
+    return (from + to) >>> 1;
+  }
+
+  /** The region that the distances are measured to. */
+  public Region region() {
+    return region;
+  }
+
+  /** The distance to the boundary, never negative. */
+  public double distance(Point p) {
+    return nearest(p).distanceMm();
+  }
+
+  /** The distance to the boundary, negative outside the region. */
+  public double signed(Point p) {
+    double d = distance(p);
+    return locator.contains(p) ? d : -d;
+  }
+
+  /** Whether a point lies inside the region or on its boundary. */
+  public boolean contains(Point p) {
+    return locator.contains(p);
+  }
+
+  /** The nearest point of the boundary. */
+  public Nearest nearest(Point p) {
+    Search search = new Search(p.x(), p.y());
+    search.visit(0, 0, count);
+    return new Nearest(Math.sqrt(search.best), new Point(search.footX, search.footY));
+  }
+
+  /** The nearest boundary point of some point, and how far it is. */
+  public record Nearest(double distanceMm, Point foot) {}
+
+  /** One descent into the tree. */
+  private final class Search {
+    private final double x;
+    private final double y;
+    private double best = Double.POSITIVE_INFINITY;
+    private double footX;
+    private double footY;
+
+    Search(double x, double y) {
+      this.x = x;
+      this.y = y;
+    }
+
+    void visit(int node, int from, int to) {
+      if (node >= leaves - 1) {
+        for (int i = from; i < to; i++) {
+          tryEdge(4 * i);
+        }
+        return;
+      }
+      int middle = splitOf(from, to);
+      int left = 2 * node + 1;
+      double toLeft = squaredTo(left);
+      double toRight = squaredTo(left + 1);
+      if (toLeft <= toRight) {
+        visitIfNear(left, toLeft, from, middle);
+        visitIfNear(left + 1, toRight, middle, to);
+      } else {
+        visitIfNear(left + 1, toRight, middle, to);
+        visitIfNear(left, toLeft, from, middle);
+      }
+    }
+
+    private void visitIfNear(int node, double squared, int from, int to) {
+      if (squared < best) {
+        visit(node, from, to);
+      }
+    }
+
+    private double squaredTo(int node) {
+      double dx = Math.max(0, Math.max(boxes[4 * node] - x, x - boxes[4 * node + 2]));
+      double dy = Math.max(0, Math.max(boxes[4 * node + 1] - y, y - boxes[4 * node + 3]));
+      return dx * dx + dy * dy;
+    }
+
+    private void tryEdge(int e) {
+      double ax = edges[e];
+      double ay = edges[e + 1];
+      double dx = edges[e + 2] - ax;
+      double dy = edges[e + 3] - ay;
+      double t = ((x - ax) * dx + (y - ay) * dy) / (dx * dx + dy * dy);
+      double clamped = t >= 1 ? 1 : t > 0 ? t : 0;
+      double fx = ax + clamped * dx;
+      double fy = ay + clamped * dy;
+      double squared = (x - fx) * (x - fx) + (y - fy) * (y - fy);
+      if (squared < best) {
+        best = squared;
+        footX = fx;
+        footY = fy;
+      }
+    }
+  }
+}
