@@ -1,0 +1,131 @@
+package frieze.artwork;
+
+import frieze.diagnostic.SourceSpan;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Reports what a drawing holds that is not cut. */
+final class LeftOut {
+  private static final Set<String> NEVER_DRAWN =
+      Set.of(
+          "", "defs", "symbol", "clipPath", "mask", "marker", "pattern", "linearGradient",
+          "radialGradient", "filter", "metadata", "title", "desc", "style", "script", "view",
+          "cursor", "font", "font-face", "glyph", "color-profile", "animate", "animateTransform",
+          "animateMotion", "animateColor", "set", "mpath", "hatch", "meshgradient", "solidcolor");
+
+  private static final List<String> EFFECTS =
+      List.of("clip-path", "mask", "filter", "marker-start", "marker-mid", "marker-end");
+
+  private final Report report;
+  private final Set<SvgElement> told = new HashSet<>();
+  private int invisible;
+
+  LeftOut(Report report) {
+    this.report = report;
+  }
+
+  boolean isNeverDrawn(SvgElement element) {
+    return NEVER_DRAWN.contains(element.name());
+  }
+
+  void countInvisible() {
+    invisible++;
+  }
+
+  /** Adds a note with the number of things that don't show, if there are any. */
+  void reportInvisible(SvgElement root) {
+    if (invisible > 0) {
+      report
+          .found()
+          .note(
+              ArtworkCode.INVISIBLE_LEFT_OUT,
+              SourceSpan.file(report.span(root).source()),
+              invisible
+                  + (invisible == 1 ? " thing is" : " things are")
+                  + " hidden, without fill and line, or of no size, and left out");
+    }
+  }
+
+  /** Says that a script is not run. */
+  void checkScript(SvgElement element) {
+    if (element.name().equals("script")) {
+      report.warning(ArtworkCode.LEFT_UNREAD, element, "the script is not run", "");
+    }
+  }
+
+  /** Says what is not followed when this element is drawn. */
+  void checkEffects(SvgElement element, Map<String, String> declared) {
+    for (String effect : EFFECTS) {
+      String value = declared.getOrDefault(effect, "none");
+      if (!value.equals("none") && !value.equals("inherit") && told.add(element)) {
+        report.warning(
+            ArtworkCode.EFFECT_LEFT_OUT,
+            element,
+            effect + " is not followed: the element is drawn whole and as it is",
+            "cut the outlines in the drawing program");
+      }
+    }
+    if (declared.containsKey("transform-origin") && declared.containsKey("transform")) {
+      report.error(
+          ArtworkCode.UNREADABLE_VALUE,
+          element,
+          "transform-origin is not known here, so the place of the element would be wrong",
+          "apply the transform in the drawing program, or use rotate(a, x, y)");
+    }
+    if (!declared.getOrDefault("stroke-dasharray", "none").equals("none") && told.add(element)) {
+      report.warning(
+          ArtworkCode.EFFECT_LEFT_OUT, element, "the dashed line is taken as a whole one", "");
+    }
+  }
+
+  /** Says that white is cut like any other paint. */
+  void checkPaint(SvgElement element, Style style) {
+    if (style.isWhite() && told.add(element)) {
+      report.warning(
+          ArtworkCode.DRAWN_WHITE,
+          element,
+          "this area is white; it is cut like any other colour and hides nothing",
+          "make it a hole of the area behind it, or remove it");
+    }
+  }
+
+  /** Reports an element that can't be drawn. */
+  void report(SvgElement element) {
+    if (!told.add(element)) {
+      return;
+    }
+    String href = element.attribute("href", element.attribute("xlink:href", "")).trim();
+    switch (element.name()) {
+      case "image", "feImage" -> {
+        if (href.startsWith("data:")) {
+          report.warning(
+              ArtworkCode.NOT_AN_OUTLINE,
+              element,
+              "the picture has no outline and is left out",
+              "trace it first");
+        } else {
+          reportExternal(element, href);
+        }
+      }
+      case "text" -> report.warning(
+          ArtworkCode.NOT_AN_OUTLINE,
+          element,
+          "the text is left out",
+          "turn it into outlines in the drawing program");
+      default -> report.warning(
+          ArtworkCode.NOT_AN_OUTLINE, element, "<" + element.name() + "> is left out", "");
+    }
+  }
+
+  /** Reports a reference to another file as an error. */
+  void reportExternal(SvgElement element, String href) {
+    String target = href.isEmpty() ? "nothing" : "\"" + Report.shortened(href) + "\"";
+    report.error(
+        ArtworkCode.EXTERNAL_REFERENCE,
+        element,
+        "<" + element.name() + "> refers to " + target + "; other files are never opened",
+        "put the outlines into the drawing itself, or remove the element");
+  }
+}

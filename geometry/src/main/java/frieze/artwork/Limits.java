@@ -1,0 +1,30 @@
+package frieze.artwork;
+
+/** How big a drawing may be, so that a hostile one ends in a message and not in a full memory. */
+final class Limits {
+  static final int MAX_BYTES = 64 << 20;
+
+  /** Elements in the file, and elements drawn once all {@code use} is followed. */
+  static final int MAX_ELEMENTS = 200_000;
+
+  static final int MAX_DEPTH = 256;
+
+  /** Segments of all paths together, once all {@code use} is followed. */
+  static final int MAX_SEGMENTS = 1_500_000;
+
+  static final int MAX_STYLE_RULES = 5_000;
+
+  /** Comparisons of an element with a part of a selector. */
+  static final int MAX_STYLE_STEPS = 50_000_000;
+
+  /** The largest coordinate, in user units and in millimetres. */
+  static final double MAX_COORDINATE = 1e9;
+
+  /** The largest drawing that is taken for one. */
+  static final double MAX_EXTENT_MM = 1e6;
+
+  /** Drawings and things smaller than this are not there. */
+  static final double MIN_EXTENT_MM = 1e-6;
+
+  private Limits() {}
+}

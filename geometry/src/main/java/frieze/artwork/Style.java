@@ -1,0 +1,157 @@
+package frieze.artwork;
+
+import frieze.artwork.NumberScanner.SyntaxException;
+import frieze.region.FillRule;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * The computed style of an element, as far as it matters to cutting.
+ *
+ * @param fill as written; "none" if not filled
+ * @param stroke as written; "none" if not stroked
+ * @param strokeWidth in user units
+ * @param fixedStroke whether the width is in px of the screen, whatever the transforms
+ * @param hidden whether {@code visibility} hides it; something inside may show again
+ * @param gone whether it, or something around it, is not displayed or fully transparent
+ */
+record Style(
+    String fill,
+    FillRule fillRule,
+    String stroke,
+    double strokeWidth,
+    boolean fixedStroke,
+    boolean dashed,
+    boolean hidden,
+    boolean gone,
+    double fontSizePx,
+    double fillOpacity,
+    double strokeOpacity) {
+
+  /** What a drawing starts with. Source: SVG 1.1, property index. */
+  static final Style INITIAL =
+      new Style("black", FillRule.NONZERO, "none", 1, false, false, false, false, 16, 1, 1);
+
+  /** The properties that may also be written as attributes. */
+  static final List<String> PROPERTIES =
+      List.of(
+          "fill",
+          "fill-rule",
+          "fill-opacity",
+          "stroke",
+          "stroke-width",
+          "stroke-opacity",
+          "stroke-dasharray",
+          "opacity",
+          "display",
+          "visibility",
+          "font-size",
+          "clip-path",
+          "mask",
+          "filter",
+          "vector-effect",
+          "transform",
+          "transform-origin",
+          "marker-start",
+          "marker-mid",
+          "marker-end");
+
+  /** Hears of values that are none. */
+  interface Complaint {
+    void unreadable(String property, String value, SyntaxException why);
+  }
+
+  boolean isFilled() {
+    return isPaint(fill) && fillOpacity > 0;
+  }
+
+  boolean isStroked() {
+    return isPaint(stroke) && strokeOpacity > 0 && strokeWidth > 0;
+  }
+
+  boolean isWhite() {
+    String paint = fill.toLowerCase(Locale.ROOT).replace(" ", "");
+    return switch (paint) {
+      case "white", "#fff", "#ffffff", "rgb(255,255,255)", "rgb(100%,100%,100%)" -> true;
+      default -> false;
+    };
+  }
+
+  private static boolean isPaint(String paint) {
+    return !paint.equals("none") && !paint.equals("transparent");
+  }
+
+  /**
+   * The style of an element inside one that has this style.
+   *
+   * @param declared what is declared for it
+   * @param hundredPercent what a width of 100 % is, in user units
+   */
+  Style inside(Map<String, String> declared, double hundredPercent, Complaint complaint) {
+    Values values = new Values(declared, complaint);
+    double font = values.length("font-size", fontSizePx, new Length.Basis(fontSizePx, fontSizePx));
+    Length.Basis basis = new Length.Basis(font, hundredPercent);
+    String visibility = values.word("visibility", hidden ? "hidden" : "visible");
+    boolean invisible =
+        values.word("display", "inline").equals("none") || values.share("opacity", 1) <= 0;
+    return new Style(
+        values.word("fill", fill),
+        fillRule(values.word("fill-rule", "")),
+        values.word("stroke", stroke),
+        values.length("stroke-width", strokeWidth, basis),
+        values.word("vector-effect", "none").equals("non-scaling-stroke"),
+        !values.word("stroke-dasharray", dashed ? "1" : "none").equals("none"),
+        !visibility.equals("visible"),
+        gone || invisible,
+        font,
+        values.share("fill-opacity", fillOpacity),
+        values.share("stroke-opacity", strokeOpacity));
+  }
+
+  private FillRule fillRule(String word) {
+    return switch (word) {
+      case "evenodd" -> FillRule.EVEN_ODD;
+      case "nonzero" -> FillRule.NONZERO;
+      default -> fillRule;
+    };
+  }
+
+  /** Reads declared values; what is absent, inherited or unreadable has another one. */
+  private record Values(Map<String, String> declared, Complaint complaint) {
+    String word(String property, String otherwise) {
+      String value = declared.get(property);
+      return value == null || isInherited(value) ? otherwise : value;
+    }
+
+    private static boolean isInherited(String value) {
+      return value.isEmpty() || value.equals("inherit") || value.equals("unset");
+    }
+
+    double length(String property, double otherwise, Length.Basis basis) {
+      String value = word(property, "");
+      if (value.isEmpty() || (property.equals("font-size") && Character.isLetter(value.charAt(0)))) {
+        return otherwise;
+      }
+      try {
+        return Length.parse(value).px(basis);
+      } catch (SyntaxException e) {
+        complaint.unreadable(property, value, e);
+        return otherwise;
+      }
+    }
+
+    double share(String property, double otherwise) {
+      String value = word(property, "");
+      if (value.isEmpty()) {
+        return otherwise;
+      }
+      try {
+        return Length.parse(value).px(new Length.Basis(0, 1));
+      } catch (SyntaxException e) {
+        complaint.unreadable(property, value, e);
+        return otherwise;
+      }
+    }
+  }
+}

@@ -1,0 +1,262 @@
+package frieze.artwork;
+
+import frieze.artwork.NumberScanner.SyntaxException;
+import frieze.curve.Affine;
+import frieze.curve.Bounds;
+import frieze.curve.Path;
+import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.Diagnostic;
+import frieze.diagnostic.Diagnostics;
+import frieze.region.FillRule;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** Walks the elements of a drawing in the order they are painted and collects the pieces. */
+final class SvgWalker {
+  private final SvgElement root;
+  private final Report report;
+  private final Cascade cascade;
+  private final Map<String, SvgElement> byId = new HashMap<>();
+  private final Set<SvgElement> complainedOf = new HashSet<>();
+  private final Set<SvgElement> inUse = new HashSet<>();
+  private final LeftOut leftOut;
+  private final List<Piece> pieces = new ArrayList<>();
+  private int visited;
+  private int segments;
+
+  SvgWalker(SvgElement root, SourceText source, Diagnostics found) {
+    this.root = root;
+    this.report = new Report(source, found);
+    this.cascade = new Cascade(root, source, found);
+    this.leftOut = new LeftOut(report);
+    indexIds(root);
+  }
+
+  private void indexIds(SvgElement element) {
+    String id = element.attribute("id");
+    if (id != null) {
+      byId.putIfAbsent(id, element);
+    }
+    leftOut.checkScript(element);
+    element.children().forEach(this::indexIds);
+  }
+
+  /** Draws everything on a page. */
+  List<Piece> draw(Page page) {
+    WalkContext context = WalkContext.of(page);
+    Map<String, String> declared = cascade.declared(root);
+    drawChildren(root, context.into(root, style(root, declared, context)));
+    leftOut.reportInvisible(root);
+    return pieces;
+  }
+
+  private Style style(SvgElement element, Map<String, String> declared, WalkContext context) {
+    return context
+        .style()
+        .inside(
+            declared,
+            context.diagonal(),
+            (property, value, why) -> {
+              if (complainedOf.add(element)) {
+                report.unreadable(element, property, value, why);
+              }
+            });
+  }
+
+  private void drawChildren(SvgElement parent, WalkContext context) {
+    for (SvgElement child : parent.children()) {
+      draw(child, context);
+    }
+  }
+
+  private void draw(SvgElement element, WalkContext outer) {
+    countVisit(element, outer);
+    if (leftOut.isNeverDrawn(element)) {
+      return;
+    }
+    Map<String, String> declared = cascade.declared(element);
+    Style style = style(element, declared, outer);
+    if (style.gone()) {
+      leftOut.countInvisible();
+      return;
+    }
+    leftOut.checkEffects(element, declared);
+    WalkContext context = outer.into(element, style);
+    context = context.moved(transform(element, declared));
+    if (!context.isVisibleSize()) {
+      leftOut.countInvisible();
+      return;
+    }
+    switch (element.name()) {
+      case "g", "a" -> drawChildren(element, context);
+      case "svg" -> new Viewports(report).enter(element, element, context)
+          .ifPresent(inside -> drawChildren(element, inside));
+      case "switch" -> drawFirst(element, context);
+      case "use" -> drawUse(element, context);
+      default -> {
+        if (Shapes.isShape(element.name())) {
+          drawShape(element, context);
+        } else {
+          leftOut.report(element);
+        }
+      }
+    }
+  }
+
+  private void countVisit(SvgElement element, WalkContext context) {
+    visited++;
+    if (visited > Limits.MAX_ELEMENTS || context.depth() > Limits.MAX_DEPTH) {
+      throw new BadInputException(
+          Diagnostic.error(
+              ArtworkCode.TOO_BIG,
+              report.span(element),
+              "with all its use elements followed, the drawing has more than "
+                  + (visited > Limits.MAX_ELEMENTS
+                      ? Limits.MAX_ELEMENTS + " elements"
+                      : Limits.MAX_DEPTH + " levels"),
+              "simplify the drawing"));
+    }
+  }
+
+  private Affine transform(SvgElement element, Map<String, String> declared) {
+    String text = declared.get("transform");
+    if (text == null || text.isEmpty()) {
+      return Affine.IDENTITY;
+    }
+    try {
+      return TransformList.parse(text);
+    } catch (SyntaxException e) {
+      if (complainedOf.add(element)) {
+        report.unreadable(element, "transform", text, e);
+      }
+      return Affine.IDENTITY;
+    }
+  }
+
+  /** Draws the first child that does not ask for a language or an extension. */
+  private void drawFirst(SvgElement element, WalkContext context) {
+    for (SvgElement child : element.children()) {
+      boolean asks =
+          child.attribute("requiredExtensions") != null
+              || !child.attribute("systemLanguage", "en").startsWith("en");
+      if (!asks && !child.name().isEmpty()) {
+        draw(child, context);
+        return;
+      }
+    }
+  }
+
+  private void drawUse(SvgElement use, WalkContext context) {
+    String href = use.attribute("href", use.attribute("xlink:href", "")).trim();
+    if (!href.startsWith("#")) {
+      if (complainedOf.add(use)) {
+        leftOut.reportExternal(use, href);
+      }
+      return;
+    }
+    SvgElement used = byId.get(href.substring(1));
+    if (used == null) {
+      if (complainedOf.add(use)) {
+        report.warning(
+            ArtworkCode.NOTHING_REFERENCED,
+            use,
+            "there is no element with the id \"" + Report.shortened(href.substring(1)) + "\"",
+            "");
+      }
+      return;
+    }
+    if (!inUse.add(used)) {
+      report.error(ArtworkCode.USED_IN_ITSELF, use, href + " uses itself", "remove the loop");
+      throw new BadInputException(report.found().sorted());
+    }
+    Viewports viewports = new Viewports(report);
+    WalkContext at = context.moved(viewports.offset(use, context));
+    if (used.name().equals("symbol") || used.name().equals("svg")) {
+      Style style = style(used, cascade.declared(used), at);
+      if (!style.gone()) {
+        viewports
+            .enter(used, use, at.into(used, style))
+            .ifPresent(inside -> drawChildren(used, inside));
+      }
+    } else {
+      draw(used, at);
+    }
+    inUse.remove(used);
+  }
+
+  private void drawShape(SvgElement shape, WalkContext context) {
+    Style style = context.style();
+    if (style.hidden() || !(style.isFilled() || style.isStroked())) {
+      leftOut.countInvisible();
+      return;
+    }
+    PathBuilder builder = new PathBuilder(context.toMm());
+    Viewports viewports = new Viewports(report);
+    try {
+      new Shapes((name, axis) -> viewports.length(shape, name, axis, context), builder).draw(shape);
+    } catch (SyntaxException e) {
+      reportBroken(shape, e);
+    }
+    segments += builder.segmentCount();
+    if (segments > Limits.MAX_SEGMENTS) {
+      throw new BadInputException(
+          Diagnostic.error(
+              ArtworkCode.TOO_BIG,
+              report.span(shape),
+              "the drawing has more than " + Limits.MAX_SEGMENTS + " segments",
+              "simplify it"));
+    }
+    addPiece(shape, context, builder.finish());
+  }
+
+  private void reportBroken(SvgElement shape, SyntaxException why) {
+    String attribute = shape.name().equals("path") ? "d" : "points";
+    if (!complainedOf.add(shape)) {
+      return;
+    }
+    if (why.noSize()) {
+      report.unreadable(shape, attribute, shape.attribute(attribute, ""), why);
+    } else {
+      report
+          .found()
+          .warning(
+              ArtworkCode.BROKEN_PATH,
+              report.span(shape, attribute, why.position()),
+              "the outline breaks off here: " + why.getMessage(),
+              "what comes before is drawn; the rest of this outline is missing");
+    }
+  }
+
+  private void addPiece(SvgElement shape, WalkContext context, List<Path> paths) {
+    Style style = context.style();
+    List<Path> seen = new ArrayList<>(paths);
+    seen.removeIf(path -> !shows(path, style));
+    if (seen.isEmpty()) {
+      leftOut.countInvisible();
+      return;
+    }
+    if (style.isFilled()) {
+      leftOut.checkPaint(shape, style);
+    }
+    Optional<FillRule> fill =
+        style.isFilled() ? Optional.of(style.fillRule()) : Optional.empty();
+    OptionalDouble width =
+        style.isStroked() ? OptionalDouble.of(context.strokeWidthMm()) : OptionalDouble.empty();
+    pieces.add(
+        new Piece(shape.attribute("id", ""), context.classes(), seen, fill, width));
+  }
+
+  /** A line without width, or an area without extent, is not drawn. */
+  private static boolean shows(Path path, Style style) {
+    Bounds b = path.bounds();
+    double smaller = Math.min(b.width(), b.height());
+    double larger = Math.max(b.width(), b.height());
+    return (style.isStroked() ? larger : smaller) > Limits.MIN_EXTENT_MM;
+  }
+}

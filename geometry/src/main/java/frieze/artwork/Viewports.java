@@ -1,0 +1,86 @@
+package frieze.artwork;
+
+import frieze.artwork.NumberScanner.SyntaxException;
+import frieze.curve.Affine;
+import java.util.Optional;
+
+/** Reads lengths in their viewport, and enters nested ones. */
+record Viewports(Report report) {
+
+  /** The length of an attribute in user units, or NaN if it is absent, "auto" or unreadable. */
+  double length(SvgElement element, String attribute, Shapes.Axis axis, WalkContext context) {
+    String text = element.attribute(attribute);
+    if (text == null || text.trim().equals("auto")) {
+      return Double.NaN;
+    }
+    double hundred =
+        switch (axis) {
+          case X -> context.width();
+          case Y -> context.height();
+          case DIAGONAL -> context.diagonal();
+        };
+    try {
+      Length length = Length.parse(text);
+      return length.px(new Length.Basis(context.style().fontSizePx(), hundred));
+    } catch (SyntaxException e) {
+      report.unreadable(element, attribute, text, e);
+      return Double.NaN;
+    }
+  }
+
+  private double length(
+      SvgElement element, String attribute, Shapes.Axis axis, WalkContext context, double other) {
+    double value = length(element, attribute, axis, context);
+    return Double.isNaN(value) ? other : value;
+  }
+
+  /** The shift that x and y of an element ask for. */
+  Affine offset(SvgElement element, WalkContext context) {
+    return Affine.translation(
+        length(element, "x", Shapes.Axis.X, context, 0),
+        length(element, "y", Shapes.Axis.Y, context, 0));
+  }
+
+  /**
+   * Enters the viewport of a nested {@code svg} or a {@code symbol}.
+   *
+   * @param sized the element whose width and height win: a {@code use}, or the element itself
+   * @return nothing if the viewport has no size
+   */
+  Optional<WalkContext> enter(SvgElement element, SvgElement sized, WalkContext context) {
+    double width = size(element, sized, "width", Shapes.Axis.X, context);
+    double height = size(element, sized, "height", Shapes.Axis.Y, context);
+    if (width <= 0 || height <= 0) {
+      return Optional.empty();
+    }
+    boolean nested = element.name().equals("svg");
+    WalkContext at = nested ? context.moved(offset(element, context)) : context;
+    String text = element.attribute("viewBox");
+    if (text == null) {
+      return Optional.of(at.viewport(Affine.IDENTITY, width, height));
+    }
+    String attribute = "viewBox";
+    try {
+      ViewBox box = ViewBox.parse(text);
+      if (box.isEmpty()) {
+        return Optional.empty();
+      }
+      attribute = "preserveAspectRatio";
+      text = element.attribute("preserveAspectRatio", "xMidYMid");
+      double w = Double.isNaN(width) ? box.width() : width;
+      double h = Double.isNaN(height) ? box.height() : height;
+      return Optional.of(at.viewport(box.toViewport(w, h, text), box.width(), box.height()));
+    } catch (SyntaxException e) {
+      report.unreadable(element, attribute, text, e);
+      return Optional.empty();
+    }
+  }
+
+  private double size(
+      SvgElement element, SvgElement sized, String name, Shapes.Axis axis, WalkContext context) {
+    double asUsed = length(sized, name, axis, context);
+    double own = Double.isNaN(asUsed) ? length(element, name, axis, context) : asUsed;
+    double full = axis == Shapes.Axis.X ? context.width() : context.height();
+    return Double.isNaN(own) ? full : own;
+  }
+}

@@ -1,0 +1,65 @@
+package frieze.artwork;
+
+import frieze.curve.Affine;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What is known at one place of the walk.
+ *
+ * @param toMm from the user units there to millimetres, Y up
+ * @param width of the viewport in its user units; NaN if unknown
+ * @param height of the viewport in its user units; NaN if unknown
+ * @param classes of the element and of those around it, outermost first
+ */
+record WalkContext(
+    Affine toMm,
+    double width,
+    double height,
+    double mmPerPx,
+    Style style,
+    List<String> classes,
+    int depth) {
+
+  static WalkContext of(Page page) {
+    return new WalkContext(
+        page.toMm(), page.width(), page.height(), page.mmPerPx(), Style.INITIAL, List.of(), 0);
+  }
+
+  WalkContext into(SvgElement element, Style inside) {
+    List<String> own = element.classes();
+    List<String> all = classes;
+    if (!own.isEmpty()) {
+      all = new ArrayList<>(classes);
+      all.addAll(own);
+    }
+    return new WalkContext(toMm, width, height, mmPerPx, inside, all, depth + 1);
+  }
+
+  /** The place inside a transform. */
+  WalkContext moved(Affine transform) {
+    return new WalkContext(
+        transform.then(toMm), width, height, mmPerPx, style, classes, depth);
+  }
+
+  /** The place inside a viewport with its own units. */
+  WalkContext viewport(Affine transform, double newWidth, double newHeight) {
+    return new WalkContext(
+        transform.then(toMm), newWidth, newHeight, mmPerPx, style, classes, depth);
+  }
+
+  /** What 100 % is for a length that has no direction. Source: SVG 1.1, 7.10. */
+  double diagonal() {
+    return Math.hypot(width, height) / Math.sqrt(2);
+  }
+
+  /** Whether the map keeps an area. */
+  boolean isVisibleSize() {
+    double scale = toMm.scale();
+    return scale > 0 && Double.isFinite(scale) && Double.isFinite(toMm.e() + toMm.f());
+  }
+
+  double strokeWidthMm() {
+    return style.strokeWidth() * (style.fixedStroke() ? mmPerPx : toMm.scale());
+  }
+}
