@@ -10,12 +10,12 @@ final class Limits {
   static final int MAX_DEPTH = 256;
 
   /** Segments of all paths together, once all {@code use} is followed. */
-  static final int MAX_SEGMENTS = 1_500_000;
+  static final int MAX_SEGMENTS = 600_000;
 
   static final int MAX_STYLE_RULES = 5_000;
 
   /** Comparisons of an element with a part of a selector. */
-  static final int MAX_STYLE_STEPS = 50_000_000;
+  static final int MAX_STYLE_STEPS = 20_000_000;
 
   /** The largest coordinate, in user units and in millimetres. */
   static final double MAX_COORDINATE = 1e9;

@@ -1,0 +1,149 @@
+package frieze.artwork;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import frieze.curve.Bounds;
+import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.Diagnostic;
+import java.awt.geom.Area;
+import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
+import java.io.IOException;
+import java.net.JarURLConnection;
+import java.net.URL;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.jar.JarEntry;
+import java.util.jar.JarFile;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** Drawings by other people: two open icon sets, read as their packages bring them. */
+class OpenIconsTest {
+  private static final Pattern PATH = Pattern.compile("<path[^>]*? d=\"([^\"]*)\"[^>]*");
+  private static final Pattern SHAPE = Pattern.compile("<rect|<circle|transform=");
+
+  /** Of the width of the drawing. */
+  private static final double FLATNESS = 1e-5;
+
+  /** Chords within the flatness, along outlines of up to ten times the width. */
+  private static final double AREA_AGREEMENT = 1e-4;
+
+  private static final int SAMPLE_STEP = 40;
+
+  private static final Map<String, byte[]> FILES = new TreeMap<>();
+
+  @BeforeAll
+  static void collect() throws IOException {
+    collect("/META-INF/resources/webjars/bootstrap-icons/1.11.3/icons/alarm.svg");
+    collect("/META-INF/resources/webjars/font-awesome/6.5.2/svgs/solid/anchor.svg");
+  }
+
+  private static void collect(String member) throws IOException {
+    URL url = OpenIconsTest.class.getResource(member);
+    JarURLConnection connection = (JarURLConnection) url.openConnection();
+    connection.setUseCaches(false);
+    try (JarFile jar = connection.getJarFile()) {
+      for (JarEntry entry : jar.stream().toList()) {
+        if (entry.getName().endsWith(".svg")) {
+          FILES.put(entry.getName(), jar.getInputStream(entry).readAllBytes());
+        }
+      }
+    }
+  }
+
+  private static boolean isCollection(String name) {
+    return name.contains("/sprites/") || name.endsWith("/bootstrap-icons.svg");
+  }
+
+  @Test
+  void every_icon_is_read_and_every_collection_of_mere_symbols_holds_nothing() {
+    assertThat(FILES).hasSize(4099);
+    List<String> empty = new ArrayList<>();
+    List<String> noted = new ArrayList<>();
+    int pieces = 0;
+    for (Map.Entry<String, byte[]> file : FILES.entrySet()) {
+      try {
+        Artwork art = new SvgReader().read(file.getKey(), file.getValue());
+        pieces += art.pieces().size();
+        art.notes().stream()
+            .filter(d -> d.code() != ArtworkCode.SIZE_ASSUMED)
+            .forEach(d -> noted.add(d.toString()));
+      } catch (BadInputException e) {
+        assertThat(e.diagnostics()).extracting(Diagnostic::code).contains(ArtworkCode.NOTHING_TO_CUT);
+        empty.add(file.getKey());
+      }
+    }
+    assertThat(empty).hasSize(4).allMatch(OpenIconsTest::isCollection);
+    assertThat(noted).isEmpty();
+    assertThat(pieces).isEqualTo(5071);
+  }
+
+  /**
+   * The areas of every fortieth icon, against Batik's path grammar and the area code of Java2D,
+   * as parts of the frame around the drawing.
+   */
+  @Test
+  void areas_agree_with_a_second_reader() {
+    int checked = 0;
+    int number = 0;
+    for (Map.Entry<String, byte[]> file : FILES.entrySet()) {
+      String text = new String(file.getValue(), StandardCharsets.UTF_8);
+      boolean pathsOnly = !SHAPE.matcher(text).find();
+      if (isCollection(file.getKey()) || number++ % SAMPLE_STEP != 0 || !pathsOnly) {
+        continue;
+      }
+      Artwork art = SvgReader.withScale(1).read(file.getKey(), file.getValue());
+      Bounds bounds = art.bounds();
+      double frame = bounds.width() * bounds.height();
+      double ours = art.filled(bounds.width() * FLATNESS).area();
+      assertThat(ours / frame)
+          .as(file.getKey())
+          .isCloseTo(areaByJava2d(text, bounds.width() * FLATNESS) / frame, within(AREA_AGREEMENT));
+      checked++;
+    }
+    assertThat(checked).isEqualTo(103);
+  }
+
+  private static double areaByJava2d(String svg, double flatness) {
+    Area all = new Area();
+    Matcher paths = PATH.matcher(svg);
+    while (paths.find()) {
+      boolean evenOdd = paths.group().contains("evenodd");
+      int rule = evenOdd ? PathIterator.WIND_EVEN_ODD : PathIterator.WIND_NON_ZERO;
+      Path2D flat = new Path2D.Double(rule);
+      flat.append(SecondPathReader.read(paths.group(1), rule).getPathIterator(null, flatness), false);
+      all.add(new Area(flat));
+    }
+    return signedArea(all);
+  }
+
+  private static double signedArea(Area area) {
+    double sum = 0;
+    double[] c = new double[6];
+    double x = 0;
+    double y = 0;
+    double startX = 0;
+    double startY = 0;
+    for (PathIterator i = area.getPathIterator(null, 1e-4); !i.isDone(); i.next()) {
+      int kind = i.currentSegment(c);
+      if (kind == PathIterator.SEG_MOVETO) {
+        startX = c[0];
+        startY = c[1];
+      } else {
+        double toX = kind == PathIterator.SEG_CLOSE ? startX : c[0];
+        double toY = kind == PathIterator.SEG_CLOSE ? startY : c[1];
+        sum += x * toY - y * toX;
+      }
+      x = kind == PathIterator.SEG_CLOSE ? startX : c[0];
+      y = kind == PathIterator.SEG_CLOSE ? startY : c[1];
+    }
+    return Math.abs(sum) / 2;
+  }
+}

@@ -1,0 +1,181 @@
+package frieze.artwork;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import frieze.curve.Arc;
+import frieze.curve.Bounds;
+import frieze.curve.Cubic;
+import frieze.curve.EllipticArc;
+import frieze.curve.Flattener;
+import frieze.curve.Line;
+import frieze.curve.Path;
+import frieze.curve.Point;
+import frieze.curve.Segment;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Values that follow from SVG 1.1 (second edition), 7.6 to 7.10, 11.3, F.6, and from closed forms;
+ * the formulas were written down from memory of that text, the numbers computed from them.
+ */
+class SvgReferenceTest {
+  private static final double PRINTED = 1e-6;
+
+  @ParameterizedTest
+  @CsvSource({
+    "1in, 25.4", "1cm, 10", "1mm, 1", "1Q, 0.25", "1pt, 0.352777778", "1pc, 4.233333333",
+    "1px, 0.264583333", "1, 0.264583333", "2E0mm, 2", "1em, 4.233333333", "1MM, 1"
+  })
+  void a_length_has_the_size_of_its_unit(String width, double mm) {
+    Artwork art = Drawings.page("", "<rect width='" + width + "' height='1in'/>");
+    assertThat(art.bounds().width()).isCloseTo(mm, within(1e-9));
+  }
+
+  @Test
+  void a_box_is_fitted_into_the_middle_of_its_viewport() {
+    Bounds b =
+        Drawings.page(
+                "width='100mm' height='50mm' viewBox='10 20 200 200'",
+                "<rect x='10' y='20' width='200' height='200'/>")
+            .bounds();
+    assertThat(List.of(b.minX(), b.minY(), b.maxX(), b.maxY()))
+        .usingElementComparator(SvgReferenceTest::nearly)
+        .containsExactly(25.0, 0.0, 75.0, 50.0);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "none, 0, 0, 100, 50", "xMinYMid, 0, 0, 50, 50", "xMaxYMid meet, 50, 0, 100, 50",
+    "xMidYMin slice, 0, -50, 100, 50", "xMidYMax slice, 0, 0, 100, 100"
+  })
+  void a_box_is_fitted_as_asked(String how, double x0, double y0, double x1, double y1) {
+    Bounds b =
+        Drawings.page(
+                "width='100mm' height='50mm' viewBox='10 20 200 200' preserveAspectRatio='" + how + "'",
+                "<rect x='10' y='20' width='200' height='200'/>")
+            .bounds();
+    assertThat(List.of(b.minX(), b.minY(), b.maxX(), b.maxY()))
+        .usingElementComparator(SvgReferenceTest::nearly)
+        .containsExactly(x0, y0, x1, y1);
+  }
+
+  private static int nearly(Double a, Double b) {
+    return Math.abs(a - b) < 1e-9 ? 0 : Double.compare(a, b);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "translate(10 0) rotate(90), 10, 1", "rotate(90) translate(10 0), 0, 11",
+    "'rotate(90,10,0)', 10, -9", "'matrix(1 2 3 4 5 6)', 6, 8", "scale(2 3), 2, 0",
+    "skewY(45), 1, 1", "'translate(1),scale(2)', 3, 0", "rotate(-270), 0, 1", "scale(3), 3, 0"
+  })
+  void a_list_of_transforms_works_from_right_to_left(String transform, double x, double y) {
+    Artwork art =
+        Drawings.inMm("<path transform='" + transform + "' stroke='black' d='M1 0l0 1'/>");
+    Point start = art.pieces().get(0).paths().get(0).start();
+    assertThat(start.x()).isCloseTo(x, within(1e-12));
+    assertThat(start.y()).isCloseTo(-y, within(1e-12));
+  }
+
+  @Test
+  void y_points_up_and_the_picture_is_not_mirrored() {
+    Artwork art = Drawings.page("width='10mm' height='10mm' viewBox='0 0 10 10'", "<path stroke='red' d='M2 1L8 3'/>");
+    Path path = art.pieces().get(0).paths().get(0);
+    assertThat(path.start().distance(new Point(2, 9))).isLessThan(1e-9);
+    assertThat(path.end().distance(new Point(8, 7))).isLessThan(1e-9);
+  }
+
+  @Test
+  void a_set_sweep_flag_is_clockwise_when_y_is_up() {
+    assertThat(((Arc) Drawings.segments("M0 0A10 10 0 0 1 10 10").get(0)).counterClockwise())
+        .isFalse();
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "S1, M0 0A10 10 0 0 1 10 10, 7.071068, 2.928932, 15.707963",
+    "S2, M100 100A50 25 30 0 0 150 80, 145.875027, 108.229160, 81.301506",
+    "S3, M100 100A50 25 30 0 1 150 80, 104.124973, 71.770840, 81.301506",
+    "S4, M100 100A50 25 30 1 0 150 80, 175.561304, 134.152760, 160.909699",
+    "S5, M100 100A50 25 30 1 1 150 80, 74.438696, 45.847240, 160.909699",
+    "S6, M0 0a1 1 0 0110 10, 10, 0, 22.214415",
+    "S7, M0 0A1 2 45 1 0 10 0, 1.25, 6.25, 19.148477",
+    "S8, M0 0A-5 5 0 0 1 6 8, 7, 1, 15.707963",
+    "S9, M0 0A0 5 0 0 1 6 8, 3, 4, 10"
+  })
+  void an_elliptical_arc_has_the_stated_middle_and_length(
+      String id, String d, double midX, double midY, double length) {
+    Segment arc = Drawings.segments(d).get(0);
+    assertThat(arc.at(0.5).x()).isCloseTo(midX, within(PRINTED));
+    assertThat(-arc.at(0.5).y()).isCloseTo(midY, within(PRINTED));
+    List<Point> points = Flattener.flatten(new Path(List.of(arc), false), 1e-7);
+    double sum = 0;
+    for (int i = 1; i < points.size(); i++) {
+      sum += points.get(i).distance(points.get(i - 1));
+    }
+    assertThat(sum).isCloseTo(length, within(2 * PRINTED));
+  }
+
+  @Test
+  void an_arc_from_a_point_to_itself_is_nothing() {
+    assertThat(Drawings.segments("M0 0H3V3A5 5 0 1 1 3 3")).hasSize(2);
+  }
+
+  @Test
+  void equal_radii_give_circular_arcs_and_others_elliptic_ones() {
+    assertThat(Drawings.segments("M0 0A10 10 77 0 1 10 10").get(0)).isInstanceOf(Arc.class);
+    assertThat(Drawings.segments("M0 0A10 11 77 0 1 10 10").get(0)).isInstanceOf(EllipticArc.class);
+    assertThat(Drawings.segments("M0 0A0 11 77 0 1 10 10").get(0)).isInstanceOf(Line.class);
+  }
+
+  @Test
+  void the_used_radius_of_a_packed_arc_that_is_too_small_is_half_its_chord() {
+    Arc arc = (Arc) Drawings.segments("M0 0a1 1 0 0110 10").get(0);
+    assertThat(arc.radius()).isCloseTo(Math.sqrt(50), within(1e-12));
+    assertThat(arc.centre().distance(new Point(5, -5))).isLessThan(1e-12);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "nonzero, M0 0h10v10h-10zM3 3h4v4h-4z, 100",
+    "evenodd, M0 0h10v10h-10zM3 3h4v4h-4z, 84",
+    "nonzero, M0 0h10v10h-10zM3 3v4h4v-4z, 84",
+    "evenodd, M0 0h10v10h-10zM3 3v4h4v-4z, 84",
+    "nonzero, M0 0h10v10h-10zM5 0h10v10h-10z, 150",
+    "evenodd, M0 0h10v10h-10zM5 0h10v10h-10z, 100",
+    "nonzero, 'M0,0 10,10 10,0 0,10z', 50",
+    "evenodd, 'M0,0 10,10 10,0 0,10z', 50",
+    "nonzero, 'M0 0h10v10h-10', 100"
+  })
+  void an_area_follows_the_fill_rule(String rule, String d, double area) {
+    Artwork art = Drawings.inMm("<path fill-rule='" + rule + "' d='" + d + "'/>");
+    assertThat(art.filled(0.001).area()).isCloseTo(area, within(1e-9));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"nonzero, 1.122569941", "evenodd, 0.775676752"})
+  void a_pentagram_has_the_area_of_its_fill_rule(String rule, double area) {
+    String points = "0,-1 .587785252,.809016994 -.951056516,-.309016994 .951056516,-.309016994 -.587785252,.809016994";
+    Artwork art = Drawings.inMm("<polygon fill-rule='" + rule + "' points='" + points + "'/>");
+    assertThat(art.filled(1e-6).area()).isCloseTo(area, within(1e-7));
+  }
+
+  @Test
+  void a_cubic_curve_encloses_the_area_of_its_closed_form() {
+    Artwork art = Drawings.inMm("<path d='M0 0C10 20 30 20 40 0'/>");
+    Cubic cubic = (Cubic) art.pieces().get(0).paths().get(0).segments().get(0);
+    assertThat(cubic.at(0.5)).isEqualTo(new Point(20, -15));
+    assertThat(cubic.bounds().minY()).isCloseTo(-15, within(1e-12));
+    assertThat(art.filled(1e-5).area()).isCloseTo(420, within(1e-3));
+  }
+
+  @Test
+  void a_quadratic_curve_becomes_the_same_cubic() {
+    Cubic cubic = (Cubic) Drawings.segments("M0 0Q15 30 30 0").get(0);
+    assertThat(cubic.control1().distance(new Point(10, -20))).isLessThan(1e-12);
+    assertThat(cubic.control2().distance(new Point(20, -20))).isLessThan(1e-12);
+  }
+}
