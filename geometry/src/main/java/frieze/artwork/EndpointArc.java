@@ -54,8 +54,7 @@ record EndpointArc(double rx, double ry, double turnRad, boolean large, boolean 
     double a = Math.abs(rx) * grown;
     double b = Math.abs(ry) * grown;
     Point middle = start.towards(end, 0.5);
-    Point centre =
-        new Point(unitCentre.x() * a, unitCentre.y() * b).turned(turnRad).plus(middle);
+    Point centre = new Point(unitCentre.x() * a, unitCentre.y() * b).turned(turnRad).plus(middle);
     if (a == b) {
       return new Arc(start, end, centre, sweepRad);
     }

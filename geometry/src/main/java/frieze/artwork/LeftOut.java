@@ -10,10 +10,36 @@ import java.util.Set;
 final class LeftOut {
   private static final Set<String> NEVER_DRAWN =
       Set.of(
-          "", "defs", "symbol", "clipPath", "mask", "marker", "pattern", "linearGradient",
-          "radialGradient", "filter", "metadata", "title", "desc", "style", "script", "view",
-          "cursor", "font", "font-face", "glyph", "color-profile", "animate", "animateTransform",
-          "animateMotion", "animateColor", "set", "mpath", "hatch", "meshgradient", "solidcolor");
+          "",
+          "defs",
+          "symbol",
+          "clipPath",
+          "mask",
+          "marker",
+          "pattern",
+          "linearGradient",
+          "radialGradient",
+          "filter",
+          "metadata",
+          "title",
+          "desc",
+          "style",
+          "script",
+          "view",
+          "cursor",
+          "font",
+          "font-face",
+          "glyph",
+          "color-profile",
+          "animate",
+          "animateTransform",
+          "animateMotion",
+          "animateColor",
+          "set",
+          "mpath",
+          "hatch",
+          "meshgradient",
+          "solidcolor");
 
   private static final List<String> EFFECTS =
       List.of("clip-path", "mask", "filter", "marker-start", "marker-mid", "marker-end");
@@ -109,13 +135,15 @@ final class LeftOut {
           reportExternal(element, href);
         }
       }
-      case "text" -> report.warning(
-          ArtworkCode.NOT_AN_OUTLINE,
-          element,
-          "the text is left out",
-          "turn it into outlines in the drawing program");
-      default -> report.warning(
-          ArtworkCode.NOT_AN_OUTLINE, element, "<" + element.name() + "> is left out", "");
+      case "text" ->
+          report.warning(
+              ArtworkCode.NOT_AN_OUTLINE,
+              element,
+              "the text is left out",
+              "turn it into outlines in the drawing program");
+      default ->
+          report.warning(
+              ArtworkCode.NOT_AN_OUTLINE, element, "<" + element.name() + "> is left out", "");
     }
   }
 

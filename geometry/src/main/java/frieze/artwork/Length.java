@@ -73,8 +73,7 @@ record Length(double value, String unit) {
           default -> throw new SyntaxException("the unit " + unit + " is not known", 0, false);
         };
     if (!Double.isFinite(perUnit)) {
-      throw new SyntaxException(
-          "a percentage needs a drawing with a width and a height", 0, false);
+      throw new SyntaxException("a percentage needs a drawing with a width and a height", 0, false);
     }
     return value * perUnit;
   }

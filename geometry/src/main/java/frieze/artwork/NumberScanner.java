@@ -126,7 +126,8 @@ final class NumberScanner {
   /** Whether the text goes on with a name that programs write for what is no number. */
   private boolean isNoNumber() {
     int from = peek() == '-' || peek() == '+' ? at + 1 : at;
-    return text.regionMatches(true, from, "nan", 0, 3) || text.regionMatches(true, from, "inf", 0, 3);
+    return text.regionMatches(true, from, "nan", 0, 3)
+        || text.regionMatches(true, from, "inf", 0, 3);
   }
 
   private int skipDigits() {

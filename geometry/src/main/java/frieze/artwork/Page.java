@@ -59,7 +59,8 @@ record Page(Affine toMm, double width, double height, double mmPerPx, String siz
 
   private static Page inBox(ViewBox box, double w, double h, String align, String said) {
     try {
-      Affine flip = Affine.scaling(MM_PER_PX, -MM_PER_PX).then(Affine.translation(0, h * MM_PER_PX));
+      Affine flip =
+          Affine.scaling(MM_PER_PX, -MM_PER_PX).then(Affine.translation(0, h * MM_PER_PX));
       Affine toMm = box.toViewport(w, h, align).then(flip);
       return new Page(toMm, box.width(), box.height(), MM_PER_PX, said);
     } catch (SyntaxException e) {
@@ -80,8 +81,7 @@ record Page(Affine toMm, double width, double height, double mmPerPx, String siz
   private static Page withoutBox(
       double w, double h, @Nullable Length width, @Nullable Length height) {
     double bottom = Double.isNaN(h) ? 0 : h;
-    Affine toMm =
-        Affine.translation(0, -bottom).then(Affine.scaling(MM_PER_PX, -MM_PER_PX));
+    Affine toMm = Affine.translation(0, -bottom).then(Affine.scaling(MM_PER_PX, -MM_PER_PX));
     boolean known = !Double.isNaN(w) && !Double.isNaN(h);
     String said =
         known
@@ -129,8 +129,7 @@ record Page(Affine toMm, double width, double height, double mmPerPx, String siz
     }
   }
 
-  private static String said(
-      @Nullable Length width, @Nullable Length height, double w, double h) {
+  private static String said(@Nullable Length width, @Nullable Length height, double w, double h) {
     String size = written(w * MM_PER_PX) + " x " + written(h * MM_PER_PX) + " mm";
     Length named = width == null ? height : width;
     if (named != null && named.isPhysical()) {

@@ -22,7 +22,8 @@ record Report(SourceText source, Diagnostics found) {
 
   /** Adds an error about a value that can't be read. */
   void unreadable(SvgElement element, String attribute, String value, SyntaxException why) {
-    ArtworkCode code = why.noSize() ? ArtworkCode.NUMBER_OUT_OF_RANGE : ArtworkCode.UNREADABLE_VALUE;
+    ArtworkCode code =
+        why.noSize() ? ArtworkCode.NUMBER_OUT_OF_RANGE : ArtworkCode.UNREADABLE_VALUE;
     found.error(
         code,
         span(element, attribute, why.position()),

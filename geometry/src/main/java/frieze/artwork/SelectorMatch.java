@@ -90,17 +90,18 @@ final class SelectorMatch {
       case Condition.SAC_CLASS_CONDITION -> element.classes().contains(value(condition));
       case Condition.SAC_ID_CONDITION -> value(condition).equals(element.attribute("id"));
       case Condition.SAC_ATTRIBUTE_CONDITION -> attributeHolds(condition, element);
-      case Condition.SAC_ONE_OF_ATTRIBUTE_CONDITION -> words(condition, element)
-          .contains(value(condition));
+      case Condition.SAC_ONE_OF_ATTRIBUTE_CONDITION ->
+          words(condition, element).contains(value(condition));
       case Condition.SAC_BEGIN_HYPHEN_ATTRIBUTE_CONDITION -> {
         String actual = element.attribute(name(condition), "");
         yield actual.equals(value(condition)) || actual.startsWith(value(condition) + "-");
       }
-      case Condition.SAC_PSEUDO_CLASS_CONDITION -> switch (value(condition)) {
-        case "root" -> element.parent() == null;
-        case "first-child" -> element.parent() != null && siblingBefore(element) == null;
-        default -> false;
-      };
+      case Condition.SAC_PSEUDO_CLASS_CONDITION ->
+          switch (value(condition)) {
+            case "root" -> element.parent() == null;
+            case "first-child" -> element.parent() != null && siblingBefore(element) == null;
+            default -> false;
+          };
       default -> false;
     };
   }

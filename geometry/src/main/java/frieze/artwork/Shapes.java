@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Draws the basic shapes.
  *
- * <p>Source: SVG 2, chapter 10. A circle is one full turn from its rightmost point, clockwise on the
- * screen; a negative size counts as none, with a message.
+ * <p>Source: SVG 2, chapter 10. A circle is one full turn from its rightmost point, clockwise on
+ * the screen; a negative size counts as none, with a message.
  */
 final class Shapes {
   /** Reads the lengths of an element. */

@@ -130,7 +130,8 @@ record Style(
 
     double length(String property, double otherwise, Length.Basis basis) {
       String value = word(property, "");
-      if (value.isEmpty() || (property.equals("font-size") && Character.isLetter(value.charAt(0)))) {
+      if (value.isEmpty()
+          || (property.equals("font-size") && Character.isLetter(value.charAt(0)))) {
         return otherwise;
       }
       try {

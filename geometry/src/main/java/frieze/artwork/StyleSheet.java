@@ -21,8 +21,8 @@ import org.w3c.css.sac.SelectorList;
 /**
  * Reads style sheets and {@code style} attributes into rules.
  *
- * <p>The text is parsed by Batik; a rule or declaration that it can't read is reported and left out,
- * as CSS 2.1, 4.2 says.
+ * <p>The text is parsed by Batik; a rule or declaration that it can't read is reported and left
+ * out, as CSS 2.1, 4.2 says.
  */
 final class StyleSheet extends DefaultDocumentHandler implements ErrorHandler {
   /** Hears what is left out. */

@@ -20,8 +20,8 @@ import org.xml.sax.ext.DefaultHandler2;
 /**
  * Turns the text of an SVG file into its elements.
  *
- * <p>Nothing outside the file is ever opened: no DTD, no entity, no include. A file that declares an
- * entity of its own is refused, since entities are how a small file grows without bound.
+ * <p>Nothing outside the file is ever opened: no DTD, no entity, no include. A file that declares
+ * an entity of its own is refused, since entities are how a small file grows without bound.
  */
 final class SvgParser extends DefaultHandler2 {
   private static final String SVG = "http://www.w3.org/2000/svg";
@@ -87,7 +87,9 @@ final class SvgParser extends DefaultHandler2 {
 
   private BadInputException notSvg(@Nullable SvgElement found) {
     SourceSpan where =
-        found == null ? source.file() : source.span(found.startOffset(), found.endOffset() - found.startOffset());
+        found == null
+            ? source.file()
+            : source.span(found.startOffset(), found.endOffset() - found.startOffset());
     return new BadInputException(
         Diagnostic.error(
             ArtworkCode.NOT_SVG,
@@ -182,7 +184,10 @@ final class SvgParser extends DefaultHandler2 {
   /** Answers every request for something outside with nothing. */
   @Override
   public InputSource resolveEntity(
-      @Nullable String name, @Nullable String publicId, @Nullable String baseUri, @Nullable String systemId) {
+      @Nullable String name,
+      @Nullable String publicId,
+      @Nullable String baseUri,
+      @Nullable String systemId) {
     return new InputSource(new StringReader(""));
   }
 

@@ -9,9 +9,10 @@ import java.util.Locale;
 /**
  * Reads SVG drawings.
  *
- * <p><i>Guarantees:</i> lines and circular arcs come out as exact lines and arcs, to the rounding of
- * a {@code double}; Y points up and the picture is not mirrored; what is not drawn is not there;
- * whatever is left out is in the notes; nothing outside the file is opened and nothing in it is run.
+ * <p><i>Guarantees:</i> lines and circular arcs come out as exact lines and arcs, to the rounding
+ * of a {@code double}; Y points up and the picture is not mirrored; what is not drawn is not there;
+ * whatever is left out is in the notes; nothing outside the file is opened and nothing in it is
+ * run.
  *
  * <p><i>Approximation:</i> none; curves are flattened by whoever needs it.
  *

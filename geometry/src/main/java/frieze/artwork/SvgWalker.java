@@ -95,8 +95,10 @@ final class SvgWalker {
     }
     switch (element.name()) {
       case "g", "a" -> drawChildren(element, context);
-      case "svg" -> new Viewports(report).enter(element, element, context)
-          .ifPresent(inside -> drawChildren(element, inside));
+      case "svg" ->
+          new Viewports(report)
+              .enter(element, element, context)
+              .ifPresent(inside -> drawChildren(element, inside));
       case "switch" -> drawFirst(element, context);
       case "use" -> drawUse(element, context);
       default -> {
@@ -244,12 +246,10 @@ final class SvgWalker {
     if (style.isFilled()) {
       leftOut.checkPaint(shape, style);
     }
-    Optional<FillRule> fill =
-        style.isFilled() ? Optional.of(style.fillRule()) : Optional.empty();
+    Optional<FillRule> fill = style.isFilled() ? Optional.of(style.fillRule()) : Optional.empty();
     OptionalDouble width =
         style.isStroked() ? OptionalDouble.of(context.strokeWidthMm()) : OptionalDouble.empty();
-    pieces.add(
-        new Piece(shape.attribute("id", ""), context.classes(), seen, fill, width));
+    pieces.add(new Piece(shape.attribute("id", ""), context.classes(), seen, fill, width));
   }
 
   /** A line without width, or an area without extent, is not drawn. */

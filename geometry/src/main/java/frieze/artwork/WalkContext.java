@@ -38,8 +38,7 @@ record WalkContext(
 
   /** The place inside a transform. */
   WalkContext moved(Affine transform) {
-    return new WalkContext(
-        transform.then(toMm), width, height, mmPerPx, style, classes, depth);
+    return new WalkContext(transform.then(toMm), width, height, mmPerPx, style, classes, depth);
   }
 
   /** The place inside a viewport with its own units. */

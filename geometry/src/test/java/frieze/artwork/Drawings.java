@@ -13,7 +13,8 @@ final class Drawings {
 
   /** A drawing whose units are millimetres, its origin at the upper left, so that y = -y. */
   static Artwork inMm(String body) {
-    return SvgReader.withScale(1).read("t.svg", bytes("<svg xmlns='http://www.w3.org/2000/svg'>" + body + "</svg>"));
+    return SvgReader.withScale(1)
+        .read("t.svg", bytes("<svg xmlns='http://www.w3.org/2000/svg'>" + body + "</svg>"));
   }
 
   static Artwork read(String whole) {
@@ -24,7 +25,10 @@ final class Drawings {
   static Artwork page(String attributes, String body) {
     return read(
         "<svg xmlns='http://www.w3.org/2000/svg' xmlns:xlink='http://www.w3.org/1999/xlink' "
-            + attributes + ">" + body + "</svg>");
+            + attributes
+            + ">"
+            + body
+            + "</svg>");
   }
 
   /** The paths of a d attribute, in millimetres, y = -y. */

@@ -76,7 +76,9 @@ class OpenIconsTest {
             .filter(d -> d.code() != ArtworkCode.SIZE_ASSUMED)
             .forEach(d -> noted.add(d.toString()));
       } catch (BadInputException e) {
-        assertThat(e.diagnostics()).extracting(Diagnostic::code).contains(ArtworkCode.NOTHING_TO_CUT);
+        assertThat(e.diagnostics())
+            .extracting(Diagnostic::code)
+            .contains(ArtworkCode.NOTHING_TO_CUT);
         empty.add(file.getKey());
       }
     }
@@ -86,8 +88,8 @@ class OpenIconsTest {
   }
 
   /**
-   * The areas of every fortieth icon, against Batik's path grammar and the area code of Java2D,
-   * as parts of the frame around the drawing.
+   * The areas of every fortieth icon, against Batik's path grammar and the area code of Java2D, as
+   * parts of the frame around the drawing.
    */
   @Test
   void areas_agree_with_a_second_reader() {
@@ -118,7 +120,8 @@ class OpenIconsTest {
       boolean evenOdd = paths.group().contains("evenodd");
       int rule = evenOdd ? PathIterator.WIND_EVEN_ODD : PathIterator.WIND_NON_ZERO;
       Path2D flat = new Path2D.Double(rule);
-      flat.append(SecondPathReader.read(paths.group(1), rule).getPathIterator(null, flatness), false);
+      flat.append(
+          SecondPathReader.read(paths.group(1), rule).getPathIterator(null, flatness), false);
       all.add(new Area(flat));
     }
     return signedArea(all);

@@ -209,12 +209,14 @@ final class SecondPathReader extends DefaultPathHandler {
   }
 
   @Override
-  public void arcRel(float a, float b, float turn, boolean large, boolean sweep, float dx, float dy) {
+  public void arcRel(
+      float a, float b, float turn, boolean large, boolean sweep, float dx, float dy) {
     arc(new double[] {d(a), d(b)}, d(turn), large, sweep, new double[] {x + d(dx), y + d(dy)});
   }
 
   @Override
-  public void arcAbs(float a, float b, float turn, boolean large, boolean sweep, float ax, float ay) {
+  public void arcAbs(
+      float a, float b, float turn, boolean large, boolean sweep, float ax, float ay) {
     arc(new double[] {d(a), d(b)}, d(turn), large, sweep, new double[] {d(ax), d(ay)});
   }
 }

@@ -44,8 +44,7 @@ class SvgBadInputTest {
         "OPEN<path d='L5 5'/></svg>|ART-012|t.svg:1:1",
       })
   void bad_input_is_refused_with_its_place(String svg, String code, String place) {
-    List<Diagnostic> said =
-        Drawings.refused(svg.replace("OPEN", OPEN).replace("%n", "\n"));
+    List<Diagnostic> said = Drawings.refused(svg.replace("OPEN", OPEN).replace("%n", "\n"));
     assertThat(said).filteredOn(Diagnostic::isError).hasSize(1);
     Diagnostic error = said.stream().filter(Diagnostic::isError).findFirst().orElseThrow();
     assertThat(error.code().id()).isEqualTo(code);
@@ -54,7 +53,8 @@ class SvgBadInputTest {
 
   @Test
   void bytes_that_are_no_text_are_refused() {
-    assertThat(Drawings.refused(new byte[] {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10}).get(0).code())
+    assertThat(
+            Drawings.refused(new byte[] {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10}).get(0).code())
         .isEqualTo(ArtworkCode.NOT_XML);
     assertThat(Drawings.refused(new byte[] {0x1f, (byte) 0x8b, 8, 0}).get(0).message())
         .contains("compressed");
@@ -94,7 +94,9 @@ class SvgBadInputTest {
 
   @Test
   void a_million_elements_are_refused() {
-    refusedSoon(() -> OPEN + "<rect width='1' height='1'/>".repeat(1_000_000) + "</svg>", ArtworkCode.TOO_BIG);
+    refusedSoon(
+        () -> OPEN + "<rect width='1' height='1'/>".repeat(1_000_000) + "</svg>",
+        ArtworkCode.TOO_BIG);
   }
 
   @Test
@@ -114,8 +116,14 @@ class SvgBadInputTest {
     String rules = "g g g g g rect + rect {fill:red}\n".repeat(4_000);
     refusedSoon(
         () ->
-            OPEN + "<style>" + rules + "</style>" + "<g>".repeat(50)
-                + "<rect width='1' height='1'/>".repeat(50_000) + "</g>".repeat(50) + "</svg>",
+            OPEN
+                + "<style>"
+                + rules
+                + "</style>"
+                + "<g>".repeat(50)
+                + "<rect width='1' height='1'/>".repeat(50_000)
+                + "</g>".repeat(50)
+                + "</svg>",
         ArtworkCode.TOO_BIG);
   }
 
@@ -141,7 +149,14 @@ class SvgBadInputTest {
       } catch (frieze.diagnostic.BadInputException e) {
         assertThat(e.diagnostics()).isNotEmpty();
       } catch (RuntimeException e) {
-        throw new AssertionError("seed " + seed + ", drawing " + n + ": " + new String(spoilt, java.nio.charset.StandardCharsets.UTF_8), e);
+        throw new AssertionError(
+            "seed "
+                + seed
+                + ", drawing "
+                + n
+                + ": "
+                + new String(spoilt, java.nio.charset.StandardCharsets.UTF_8),
+            e);
       }
     }
   }

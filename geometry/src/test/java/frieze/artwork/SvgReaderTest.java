@@ -58,7 +58,8 @@ class SvgReaderTest {
 
   @Test
   void one_size_and_a_box_give_the_other_size() {
-    Artwork art = Drawings.page("width='2in' viewBox='0 0 100 50'", "<rect width='100' height='50'/>");
+    Artwork art =
+        Drawings.page("width='2in' viewBox='0 0 100 50'", "<rect width='100' height='50'/>");
     assertThat(art.bounds().height()).isCloseTo(25.4, within(1e-9));
   }
 
@@ -79,7 +80,8 @@ class SvgReaderTest {
     assertThat(art.pieces().get(0).strokeWidthMm()).hasValueCloseTo(6.0, within(1e-12));
     Artwork fixed =
         Drawings.page(
-            "", "<path transform='scale(9)' d='M0 0H9' style='fill:none;stroke:red;stroke-width:"
+            "",
+            "<path transform='scale(9)' d='M0 0H9' style='fill:none;stroke:red;stroke-width:"
                 + "96px;vector-effect:non-scaling-stroke'/>");
     assertThat(fixed.pieces().get(0).fill()).isEmpty();
     assertThat(fixed.pieces().get(0).strokeWidthMm()).hasValueCloseTo(25.4, within(1e-9));
@@ -106,7 +108,8 @@ class SvgReaderTest {
             + " g path {fill-rule:evenodd}</style>";
     Artwork art =
         Drawings.inMm(
-            css + "<g class='a'><path id='x' d='M0 0h9v9z'/><path id='y' d='M0 0h9v9z'/>"
+            css
+                + "<g class='a'><path id='x' d='M0 0h9v9z'/><path id='y' d='M0 0h9v9z'/>"
                 + "<path id='z' data-k='v' stroke='none' style='stroke-width:7' d='M0 0h9v9z'/></g>");
     assertThat(art.pieces()).extracting(Piece::id).containsExactly("x", "z");
     assertThat(art.pieces().get(0).fill()).contains(FillRule.EVEN_ODD);
@@ -190,7 +193,8 @@ class SvgReaderTest {
 
   @Test
   void an_old_header_and_other_encodings_are_read() {
-    String body = "<svg xmlns='http://www.w3.org/2000/svg'><rect id='\u00e9' width='9' height='9'/></svg>";
+    String body =
+        "<svg xmlns='http://www.w3.org/2000/svg'><rect id='\u00e9' width='9' height='9'/></svg>";
     String doctype =
         "<?xml version='1.0' encoding='ISO-8859-1'?>\n<!DOCTYPE svg PUBLIC '-//W3C//DTD SVG 1.1//EN'"
             + " 'http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd'>\n";

@@ -26,8 +26,17 @@ class SvgReferenceTest {
 
   @ParameterizedTest
   @CsvSource({
-    "1in, 25.4", "1cm, 10", "1mm, 1", "1Q, 0.25", "1pt, 0.352777778", "1pc, 4.233333333",
-    "1px, 0.264583333", "1, 0.264583333", "2E0mm, 2", "1em, 4.233333333", "1MM, 1"
+    "1in, 25.4",
+    "1cm, 10",
+    "1mm, 1",
+    "1Q, 0.25",
+    "1pt, 0.352777778",
+    "1pc, 4.233333333",
+    "1px, 0.264583333",
+    "1, 0.264583333",
+    "2E0mm, 2",
+    "1em, 4.233333333",
+    "1MM, 1"
   })
   void a_length_has_the_size_of_its_unit(String width, double mm) {
     Artwork art = Drawings.page("", "<rect width='" + width + "' height='1in'/>");
@@ -48,13 +57,18 @@ class SvgReferenceTest {
 
   @ParameterizedTest
   @CsvSource({
-    "none, 0, 0, 100, 50", "xMinYMid, 0, 0, 50, 50", "xMaxYMid meet, 50, 0, 100, 50",
-    "xMidYMin slice, 0, -50, 100, 50", "xMidYMax slice, 0, 0, 100, 100"
+    "none, 0, 0, 100, 50",
+    "xMinYMid, 0, 0, 50, 50",
+    "xMaxYMid meet, 50, 0, 100, 50",
+    "xMidYMin slice, 0, -50, 100, 50",
+    "xMidYMax slice, 0, 0, 100, 100"
   })
   void a_box_is_fitted_as_asked(String how, double x0, double y0, double x1, double y1) {
     Bounds b =
         Drawings.page(
-                "width='100mm' height='50mm' viewBox='10 20 200 200' preserveAspectRatio='" + how + "'",
+                "width='100mm' height='50mm' viewBox='10 20 200 200' preserveAspectRatio='"
+                    + how
+                    + "'",
                 "<rect x='10' y='20' width='200' height='200'/>")
             .bounds();
     assertThat(List.of(b.minX(), b.minY(), b.maxX(), b.maxY()))
@@ -68,9 +82,15 @@ class SvgReferenceTest {
 
   @ParameterizedTest
   @CsvSource({
-    "translate(10 0) rotate(90), 10, 1", "rotate(90) translate(10 0), 0, 11",
-    "'rotate(90,10,0)', 10, -9", "'matrix(1 2 3 4 5 6)', 6, 8", "scale(2 3), 2, 0",
-    "skewY(45), 1, 1", "'translate(1),scale(2)', 3, 0", "rotate(-270), 0, 1", "scale(3), 3, 0"
+    "translate(10 0) rotate(90), 10, 1",
+    "rotate(90) translate(10 0), 0, 11",
+    "'rotate(90,10,0)', 10, -9",
+    "'matrix(1 2 3 4 5 6)', 6, 8",
+    "scale(2 3), 2, 0",
+    "skewY(45), 1, 1",
+    "'translate(1),scale(2)', 3, 0",
+    "rotate(-270), 0, 1",
+    "scale(3), 3, 0"
   })
   void a_list_of_transforms_works_from_right_to_left(String transform, double x, double y) {
     Artwork art =
@@ -82,7 +102,9 @@ class SvgReferenceTest {
 
   @Test
   void y_points_up_and_the_picture_is_not_mirrored() {
-    Artwork art = Drawings.page("width='10mm' height='10mm' viewBox='0 0 10 10'", "<path stroke='red' d='M2 1L8 3'/>");
+    Artwork art =
+        Drawings.page(
+            "width='10mm' height='10mm' viewBox='0 0 10 10'", "<path stroke='red' d='M2 1L8 3'/>");
     Path path = art.pieces().get(0).paths().get(0);
     assertThat(path.start().distance(new Point(2, 9))).isLessThan(1e-9);
     assertThat(path.end().distance(new Point(8, 7))).isLessThan(1e-9);
@@ -158,7 +180,8 @@ class SvgReferenceTest {
   @ParameterizedTest
   @CsvSource({"nonzero, 1.122569941", "evenodd, 0.775676752"})
   void a_pentagram_has_the_area_of_its_fill_rule(String rule, double area) {
-    String points = "0,-1 .587785252,.809016994 -.951056516,-.309016994 .951056516,-.309016994 -.587785252,.809016994";
+    String points =
+        "0,-1 .587785252,.809016994 -.951056516,-.309016994 .951056516,-.309016994 -.587785252,.809016994";
     Artwork art = Drawings.inMm("<polygon fill-rule='" + rule + "' points='" + points + "'/>");
     assertThat(art.filled(1e-6).area()).isCloseTo(area, within(1e-7));
   }
