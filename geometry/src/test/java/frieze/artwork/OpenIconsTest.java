@@ -30,7 +30,7 @@ class OpenIconsTest {
   private static final Pattern SHAPE = Pattern.compile("<rect|<circle|transform=");
 
   /** Of the width of the drawing. */
-  private static final double FLATNESS = 1e-5;
+  private static final double FLATNESS = 3e-5;
 
   /** Chords within the flatness, along outlines of up to ten times the width. */
   private static final double AREA_AGREEMENT = 1e-4;
