@@ -7,8 +7,10 @@ import java.util.OptionalDouble;
 /**
  * One thing that a program's text makes a machine do, in the order of doing.
  *
- * <p>Positions are millimetres in the program's frame: the work coordinates in force at the start
- * of the program. {@link Move#machineTo} tells the machine's own coordinates where they are known.
+ * <p>Positions are millimetres in the program's frame: along each axis, the work coordinates in
+ * force when the program first gives it a place (for most programs those at the start). Later
+ * changes of origin do not move this frame. {@link Move#machineTo} tells the machine's own
+ * coordinates where they are known.
  */
 public sealed interface Executed {
   /** The word, or the line, that brought it about. */
@@ -95,7 +97,8 @@ public sealed interface Executed {
    * @param path in the program's frame
    * @param fromKnown which coordinates of the path's start are known
    * @param toKnown which coordinates of the path's end are known (an axis the program has not yet
-   *     given a value stays unknown)
+   *     given a value stays unknown; so does one that went to a machine coordinate while the work
+   *     offset is unknown: the path is then drawn as if it had not moved along that axis)
    * @param feedMmPerMin empty for rapids, and for feed moves when no F was ever given
    * @param seconds the time that the text asks for (inverse time mode); empty otherwise
    */

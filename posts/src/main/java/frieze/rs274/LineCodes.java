@@ -1,0 +1,309 @@
+package frieze.rs274;
+
+import java.util.Arrays;
+
+/**
+ * Sorts the codes of a line into their modal groups and finds out what uses the axis words.
+ *
+ * <p>G codes are times ten. Source: NISTIR 6556, tables 4, 5 and 7, and 3.4.
+ */
+final class LineCodes {
+  static final int NONE = -1;
+
+  private static final int G_GROUPS = 14;
+  private static final int M_GROUPS = 10;
+  private static final int MOST_M = 4;
+  private static final byte[] G_GROUP = new byte[1000];
+  private static final byte[] M_GROUP = new byte[100];
+
+  /** The axis letters, as bits. */
+  static final int AXES = bits("XYZABC");
+
+  private static final int ALWAYS = bits("FST");
+  private static final int ARC_WORDS = bits("RIJK");
+  private static final int CYCLE_WORDS = bits("RL");
+
+  static {
+    Arrays.fill(G_GROUP, (byte) NONE);
+    Arrays.fill(M_GROUP, (byte) NONE);
+    group(0, 40, 100, 280, 300, 530, 920, 921, 922, 923);
+    group(1, 0, 10, 20, 30, 382, 800, 810, 820, 830, 840, 850, 860, 870, 880, 890);
+    group(2, 170, 180, 190);
+    group(3, 900, 910);
+    group(5, 930, 940);
+    group(6, 200, 210);
+    group(7, 400, 410, 420);
+    group(8, 430, 490);
+    group(10, 980, 990);
+    group(12, 540, 550, 560, 570, 580, 590, 591, 592, 593);
+    group(13, 610, 611, 640);
+    for (int m : new int[] {0, 1, 2, 30, 60}) {
+      M_GROUP[m] = 4;
+    }
+    M_GROUP[6] = 6;
+    M_GROUP[3] = 7;
+    M_GROUP[4] = 7;
+    M_GROUP[5] = 7;
+    M_GROUP[7] = 8;
+    M_GROUP[8] = 8;
+    M_GROUP[9] = 8;
+    M_GROUP[48] = 9;
+    M_GROUP[49] = 9;
+  }
+
+  private final ReadingRules rules;
+  private final int[] g = new int[G_GROUPS];
+  private final int[] gWord = new int[G_GROUPS];
+  private final int[] m = new int[M_GROUPS];
+  private boolean extraG;
+  private boolean extraM;
+  private int torchWord;
+  private boolean torchOn;
+  private int motion;
+
+  LineCodes(ReadingRules rules) {
+    this.rules = rules;
+  }
+
+  private static void group(int group, int... codes) {
+    for (int code : codes) {
+      G_GROUP[code] = (byte) group;
+    }
+  }
+
+  static int bits(String letters) {
+    int bits = 0;
+    for (int i = 0; i < letters.length(); i++) {
+ char c = letters.charAt(i);
+      bits |= 1 << (c - 'A');
+    }
+    return bits;
+  }
+
+  /** The G code of a group on the line, or {@link #NONE}. */
+  int g(int group) {
+    return g[group];
+  }
+
+  /** The M code of a group on the line, or {@link #NONE}. */
+  int m(int group) {
+    return m[group];
+  }
+
+  /** The motion code that the line carries out, written or in force; {@link #NONE} for none. */
+  int motion() {
+    return motion;
+  }
+
+  boolean hasTorch() {
+    return torchWord != NONE;
+  }
+
+  boolean torchOn() {
+    return torchOn;
+  }
+
+  boolean hasExtra() {
+    return extraG || extraM;
+  }
+
+  /** The index of the G word of a group. */
+  int word(int group) {
+    return gWord[group];
+  }
+
+  void sort(Block block, Modes modes) {
+    Arrays.fill(g, NONE);
+    Arrays.fill(m, NONE);
+    extraG = false;
+    extraM = false;
+    torchWord = NONE;
+    for (int i = 0; i < block.gCount; i++) {
+      addG(block, i);
+    }
+    if (block.mCount > 0) {
+      if (block.mCount > MOST_M) {
+        throw new Refusal(
+            ProgramCode.TOO_MANY_M,
+            block.mAt[MOST_M],
+            block.mEnd[MOST_M],
+            "a line may have " + MOST_M + " M words, not " + block.mCount,
+            "");
+      }
+      for (int i = 0; i < block.mCount; i++) {
+        addM(block, i);
+      }
+    }
+    findMotion(block, modes);
+    checkWords(block);
+  }
+
+  private void addG(Block block, int i) {
+    int code = block.g[i];
+    int group = code >= 0 && code < G_GROUP.length ? G_GROUP[code] : NONE;
+    if (group == NONE) {
+      if (!rules.codes().extraG().contains(code)) {
+        throw at(ProgramCode.UNKNOWN_G, block, i, name(code) + " is not known");
+      }
+      extraG = true;
+      return;
+    }
+    if (!rules.codes().missingG().isEmpty() && rules.codes().missingG().contains(code)) {
+      throw at(ProgramCode.NOT_IN_DIALECT, block, i, "this controller has no " + name(code));
+    }
+    if (g[group] != NONE) {
+      throw at(
+          ProgramCode.GROUP_G,
+          block,
+          i,
+          name(code) + " and " + name(g[group]) + " are of one modal group");
+    }
+    g[group] = code;
+    gWord[group] = i;
+  }
+
+  private void addM(Block block, int i) {
+    int code = block.m[i];
+    ReadingRules.Codes codes = rules.codes();
+    boolean on = codes.torchOn().contains(code);
+    if (on || codes.torchOff().contains(code)) {
+      if (torchWord != NONE) {
+        throw atM(ProgramCode.GROUP_M, block, i, "the torch is switched twice");
+      }
+      torchWord = i;
+      torchOn = on;
+      return;
+    }
+    int group = code >= 0 && code < M_GROUP.length ? M_GROUP[code] : NONE;
+    if (group == NONE) {
+      if (!codes.extraM().contains(code)) {
+        throw atM(ProgramCode.UNKNOWN_M, block, i, "M" + code + " is not known");
+      }
+      extraM = true;
+      return;
+    }
+    if (codes.missingM().contains(code)) {
+      throw atM(ProgramCode.NOT_IN_DIALECT, block, i, "this controller has no M" + code);
+    }
+    if (m[group] != NONE) {
+      throw atM(
+          ProgramCode.GROUP_M, block, i, "M" + code + " and M" + m[group] + " are of one group");
+    }
+    m[group] = code;
+  }
+
+  private void findMotion(Block block, Modes modes) {
+    int axisWords = block.present & AXES;
+    if (g[0] == 40 && rules.meaning().dwell().letter() == 'X') {
+      axisWords &= ~bits("X");
+    }
+    boolean claimed = g[0] == 100 || g[0] == 280 || g[0] == 300 || g[0] == 920;
+    int written = g[1];
+    if (claimed) {
+      if (written != NONE && written != Modes.G80) {
+        throw at(
+            ProgramCode.AXIS_WORDS_CLAIMED_TWICE,
+            block,
+            gWord[1],
+            name(written) + " and " + name(g[0]) + " both use the axis words");
+      }
+      motion = written;
+    } else if (written != NONE) {
+      motion = written;
+    } else {
+      motion = axisWords != 0 && !extraG ? modes.motion : NONE;
+    }
+    if (motion == Modes.G80 && axisWords != 0 && !claimed && g[0] != 530) {
+      char letter = (char) ('A' + Integer.numberOfTrailingZeros(axisWords));
+      throw new Refusal(
+          ProgramCode.AXIS_WORDS_WITHOUT_MOTION,
+          block.at(letter),
+          block.end(letter),
+          "axis words while G80 is in force",
+          "write the motion code");
+    }
+    if (g[0] == 530) {
+      checkMachineMove(block, axisWords);
+    }
+  }
+
+  private void checkMachineMove(Block block, int axisWords) {
+    if (axisWords == 0) {
+      throw at(ProgramCode.NO_AXIS_WORD, block, gWord[0], "G53 without an axis word");
+    }
+    if (motion != Modes.G0 && motion != Modes.G1) {
+      throw at(ProgramCode.MACHINE_MOVE_MODE, block, gWord[0], "G53 needs G0 or G1");
+    }
+  }
+
+  private void checkWords(Block block) {
+    int present = block.present;
+    for (int i = 0; i < Frames.AXES; i++) {
+      char letter = Frames.LETTERS.charAt(i);
+      if (block.has(letter) && rules.meaning().axes().indexOf(letter) < 0) {
+        throw new Refusal(
+            ProgramCode.NO_SUCH_AXIS,
+            block.at(letter),
+            block.end(letter),
+            "the machine has no axis " + letter,
+            "");
+      }
+    }
+    if (hasExtra()) {
+      return;
+    }
+    int spare = present & ~(ALWAYS | AXES | usedByMotion() | usedByOthers());
+    if (spare != 0) {
+      char letter = (char) ('A' + Integer.numberOfTrailingZeros(spare));
+      throw new Refusal(
+          ProgramCode.WORD_UNUSED,
+          block.at(letter),
+          block.end(letter),
+          "no code on this line uses " + letter,
+          "");
+    }
+  }
+
+  private int usedByMotion() {
+    return switch (motion) {
+      case Modes.G2, Modes.G3 -> ARC_WORDS;
+      case 810, 840, 850 -> CYCLE_WORDS;
+      case 820, 860, 880, 890 -> CYCLE_WORDS | bits("P");
+      case 830 -> CYCLE_WORDS | bits("Q");
+      case 870 -> CYCLE_WORDS | bits("IJK");
+      default -> 0;
+    };
+  }
+
+  private int usedByOthers() {
+    int used = 0;
+    if (g[0] == 40) {
+      used |= 1 << (rules.meaning().dwell().letter() - 'A');
+    } else if (g[0] == 100) {
+      used |= bits("LP");
+    }
+    if (g[7] == 410 || g[7] == 420) {
+      used |= bits("D");
+    }
+    if (g[8] == 430) {
+      used |= bits("H");
+    }
+    if (g[13] == 640 && rules.meaning().pathTolerance()) {
+      used |= bits("P");
+    }
+    return used;
+  }
+
+  /** Writes a code times ten as a program would. */
+  static String name(int code) {
+    return code % 10 == 0 ? "G" + code / 10 : "G" + code / 10 + "." + code % 10;
+  }
+
+  static Refusal at(ProgramCode code, Block block, int i, String message) {
+    return new Refusal(code, block.gAt[i], block.gEnd[i], message, "");
+  }
+
+  private static Refusal atM(ProgramCode code, Block block, int i, String message) {
+    return new Refusal(code, block.mAt[i], block.mEnd[i], message, "");
+  }
+}

@@ -1,0 +1,111 @@
+package frieze.rs274;
+
+import java.nio.charset.StandardCharsets;
+
+/**
+ * Reads decimal numbers as the language writes them: a sign or none, digits with at most one point,
+ * no exponent, blanks anywhere.
+ *
+ * <p>Guarantees: the result is the double nearest to what is written. Source: NISTIR 6556, 3.3.2.1.
+ */
+final class NumberReader {
+  /** Powers of ten that a double holds exactly. */
+  private static final double[] POWERS = new double[23];
+
+  static {
+    double p = 1;
+    for (int i = 0; i < POWERS.length; i++) {
+      POWERS[i] = p;
+      p *= 10;
+    }
+  }
+
+  /** Whole numbers below this are exact in a double: 2 to the power 53. */
+  private static final long EXACT = 1L << 53;
+
+  /** As many digits as a long can always gather. */
+  private static final int GATHERED = 18;
+
+  private int end;
+
+  /** The byte after the number that was read last. */
+  int end() {
+    return end;
+  }
+
+  /**
+   * Reads the number that starts at a byte.
+   *
+   * @param pos at the sign, the point or the first digit
+   * @throws Refusal if there is no digit or a second point
+   */
+  double read(byte[] b, int pos, int stop) {
+    int i = pos;
+    boolean negative = b[i] == '-';
+    if (negative || b[i] == '+') {
+      i++;
+    }
+    long mantissa = 0;
+    int digits = 0;
+    int decimals = 0;
+    boolean point = false;
+    boolean sure = true;
+    for (; i < stop; i++) {
+      int c = b[i];
+      int d = c - '0';
+      if (d >= 0 && d <= 9) {
+        digits++;
+        if (mantissa >= EXACT) {
+          sure = false;
+        } else {
+          mantissa = mantissa * 10 + d;
+          decimals += point ? 1 : 0;
+        }
+      } else if (c == '.') {
+        if (point) {
+          throw new Refusal(
+              ProgramCode.NUMBER, pos, i + 1, "a number has two points", "write one point");
+        }
+        point = true;
+      } else if (c != ' ' && c != '\t') {
+        break;
+      }
+    }
+    end = i;
+    if (digits == 0) {
+      throw new Refusal(
+          ProgramCode.NUMBER, pos, Math.max(i, pos + 1), "a number needs at least one digit", "");
+    }
+    double size =
+        sure && mantissa < EXACT && decimals < POWERS.length
+            ? mantissa / POWERS[decimals]
+            : slow(b, pos, i);
+    return negative ? -size : size;
+  }
+
+  /** Takes the long way for numbers of more digits than fit; without the sign. */
+  private static double slow(byte[] b, int from, int to) {
+    StringBuilder text = new StringBuilder(GATHERED);
+    for (int i = from; i < to; i++) {
+      char c = (char) b[i];
+      if (c == '.' || (c >= '0' && c <= '9')) {
+        text.append(c);
+      }
+    }
+    double value = Double.parseDouble(text.toString());
+    if (Double.isInfinite(value)) {
+      throw new Refusal(
+          ProgramCode.OUT_OF_RANGE,
+          from,
+          to,
+          "a number of " + text.length() + " digits is too large",
+          "");
+    }
+    return value;
+  }
+
+  /** Reads ASCII text, for tests and messages. */
+  static String text(byte[] b, int from, int to) {
+    return new String(b, from, to - from, StandardCharsets.UTF_8);
+  }
+}
