@@ -80,8 +80,7 @@ final class Arcs {
           "leave out one of them");
     }
     if (!byRadius && !any) {
-      throw refuse(
-          block, ProgramCode.ARC_NO_CENTRE, "the arc needs " + first(i, j) + " or R", "");
+      throw refuse(block, ProgramCode.ARC_NO_CENTRE, "the arc needs " + first(i, j) + " or R", "");
     }
     if (block.has(k)) {
       throw new Refusal(

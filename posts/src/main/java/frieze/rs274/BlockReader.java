@@ -113,7 +113,8 @@ final class BlockReader {
       setting(block);
     } else if (c == ';' && rules.grammar().semicolonComments()) {
       checkPrintable(b, scanner.pos(), to);
-      block.comment = new String(b, scanner.pos() + 1, to - scanner.pos() - 1, StandardCharsets.UTF_8).strip();
+      block.comment =
+          new String(b, scanner.pos() + 1, to - scanner.pos() - 1, StandardCharsets.UTF_8).strip();
       scanner.move(to);
     } else {
       throw misplaced(c);
@@ -134,7 +135,8 @@ final class BlockReader {
           "a byte 0 where text should be",
           "save the program as plain ASCII or UTF-8 text");
     }
-    String shown = c > 0x20 && c < 0x7f ? "" + (char) c : String.format(java.util.Locale.ROOT, "byte %02X", c);
+    String shown =
+        c > 0x20 && c < 0x7f ? "" + (char) c : String.format(java.util.Locale.ROOT, "byte %02X", c);
     return scanner.refuse(ProgramCode.BAD_CHARACTER, shown + " has no place here", "");
   }
 

@@ -82,8 +82,7 @@ final class Cycles {
       throw refuse(block, ProgramCode.CYCLE_NO_AXIS, "the cycle needs X, Y or Z");
     }
     if (modes.compensation) {
-      throw refuse(
-          block, ProgramCode.COMPENSATION_ON, "no cycle while radius compensation is on");
+      throw refuse(block, ProgramCode.COMPENSATION_ON, "no cycle while radius compensation is on");
     }
     if (modes.inverseTime) {
       throw refuse(block, ProgramCode.CYCLE_INVERSE_TIME, "no cycle in inverse time mode (G93)");
@@ -160,7 +159,7 @@ final class Cycles {
 
   private void require(Block block, String letters) {
     for (int i = 0; i < letters.length(); i++) {
- char letter = letters.charAt(i);
+      char letter = letters.charAt(i);
       if (Double.isNaN(number(letter))) {
         throw refuse(block, ProgramCode.WORD_MISSING, LineCodes.name(cycle) + " needs " + letter);
       }
@@ -225,9 +224,7 @@ final class Cycles {
     double pecks = cycle == 830 ? Math.ceil((retract - depth) / lengthMm('Q')) : 1;
     if (!(repeats * Math.max(1, pecks) <= MOST_STROKES)) {
       throw refuse(
-          block,
-          ProgramCode.CYCLE_ENDLESS,
-          "more than " + MOST_STROKES + " strokes on one line");
+          block, ProgramCode.CYCLE_ENDLESS, "more than " + MOST_STROKES + " strokes on one line");
     }
   }
 
@@ -327,9 +324,7 @@ final class Cycles {
     double y = frames.at[modes.plane.second()];
     char level = OFFSETS.charAt(drillAxis);
     double upper =
-        modes.incremental
-            ? depth + lengthMm(level)
-            : frames.base(drillAxis) + lengthMm(level);
+        modes.incremental ? depth + lengthMm(level) : frames.base(drillAxis) + lengthMm(level);
     aside(x, y, true);
     orient();
     rapidTo(depth);

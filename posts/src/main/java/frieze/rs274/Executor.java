@@ -33,8 +33,7 @@ final class Executor {
   private boolean ended;
   private long probes;
 
-  Executor(
-      ReadingRules rules, Parameters parameters, Findings findings, Consumer<Executed> sink) {
+  Executor(ReadingRules rules, Parameters parameters, Findings findings, Consumer<Executed> sink) {
     this.rules = rules;
     this.parameters = parameters;
     this.findings = findings;
@@ -221,11 +220,7 @@ final class Executor {
     ReadingRules.DwellWord word = rules.meaning().dwell();
     if (!block.has(word.letter())) {
       throw new Refusal(
-          ProgramCode.WORD_MISSING,
-          block.from(),
-          block.to(),
-          "G4 needs " + word.letter(),
-          "");
+          ProgramCode.WORD_MISSING, block.from(), block.to(), "G4 needs " + word.letter(), "");
     }
     double value = block.get(word.letter());
     if (value < 0) {

@@ -208,9 +208,7 @@ final class Frames {
   }
 
   private static OptionalDouble told(Target target, int axis) {
-    return target.unknown[axis] == 0
-        ? OptionalDouble.of(target.to[axis])
-        : OptionalDouble.empty();
+    return target.unknown[axis] == 0 ? OptionalDouble.of(target.to[axis]) : OptionalDouble.empty();
   }
 
   /** Stands at the target from now on. */

@@ -37,8 +37,7 @@ public final class Interpreter {
   private boolean blankSoFar = true;
   private boolean percentOpen;
 
-  Interpreter(
-      String source, ReadingRules rules, ErrorHandling handling, Consumer<Executed> sink) {
+  Interpreter(String source, ReadingRules rules, ErrorHandling handling, Consumer<Executed> sink) {
     this.rules = rules;
     this.findings = new Findings(source, handling.keptPerCode());
     this.stopAtError = handling.stopAtFirst();

@@ -74,7 +74,7 @@ final class LineCodes {
   static int bits(String letters) {
     int bits = 0;
     for (int i = 0; i < letters.length(); i++) {
- char c = letters.charAt(i);
+      char c = letters.charAt(i);
       bits |= 1 << (c - 'A');
     }
     return bits;

@@ -153,7 +153,9 @@ final class LineSource {
     }
   }
 
-  /** The bytes that hold the line between {@link #from} and {@link #to}; good until the next call. */
+  /**
+   * The bytes that hold the line between {@link #from} and {@link #to}; good until the next call.
+   */
   byte[] bytes() {
     return buffer;
   }

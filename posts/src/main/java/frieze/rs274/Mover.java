@@ -214,7 +214,9 @@ final class Mover {
         findings.warning(
             block,
             ProgramCode.ROTARY_NOT_FOLLOWED,
-            "axis " + Frames.LETTERS.charAt(axis) + " turns; what it does to the work is not followed",
+            "axis "
+                + Frames.LETTERS.charAt(axis)
+                + " turns; what it does to the work is not followed",
             "");
         return;
       }

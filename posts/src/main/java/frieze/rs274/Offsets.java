@@ -45,7 +45,9 @@ final class Offsets {
       char letter = Frames.LETTERS.charAt(axis);
       if (block.has(letter)) {
         parameters.store(
-            Parameters.origin(system, axis), ranged(block, letter, mover.lengthOf(letter, axis)), 0);
+            Parameters.origin(system, axis),
+            ranged(block, letter, mover.lengthOf(letter, axis)),
+            0);
       }
     }
     if (system == modes.system) {
@@ -123,10 +125,7 @@ final class Offsets {
     double near = Math.rint(value);
     if (Math.abs(value - near) > LineScanner.WHOLE || near < 0 || near > Integer.MAX_VALUE) {
       throw word(
-          block,
-          letter,
-          ProgramCode.SLOT,
-          letter + " must be a whole number from 0, not " + value);
+          block, letter, ProgramCode.SLOT, letter + " must be a whole number from 0, not " + value);
     }
     int slot = (int) near;
     if (start.toolSlots().isPresent() && slot > start.toolSlots().getAsInt()) {
@@ -157,7 +156,8 @@ final class Offsets {
       mover.target.set(axis, parameters.stored(first + axis), unknown);
     }
     if (!known) {
-      findings.note(block, ProgramCode.HOME_UNKNOWN, "the machine goes home; where that is was not said");
+      findings.note(
+          block, ProgramCode.HOME_UNKNOWN, "the machine goes home; where that is was not said");
     }
     mover.straight(Kind.RAPID);
   }

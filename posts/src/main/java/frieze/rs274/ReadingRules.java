@@ -54,7 +54,7 @@ public record ReadingRules(Grammar grammar, Codes codes, Meaning meaning, Start 
             "lineNumberDigits must be >= 1 but was " + lineNumberDigits);
       }
       for (int i = 0; i < extraLetters.length(); i++) {
- char c = extraLetters.charAt(i);
+        char c = extraLetters.charAt(i);
         if (c < 'A' || c > 'Z') {
           throw new IllegalArgumentException(
               "extraLetters must be capitals but were " + extraLetters);

@@ -1,6 +1,9 @@
 package frieze.rs274;
 
-/** Breaks off the line that is being read or carried out; the interpreter turns it into a diagnostic. */
+/**
+ * Breaks off the line that is being read or carried out; the interpreter turns it into a
+ * diagnostic.
+ */
 final class Refusal extends RuntimeException {
   private static final long serialVersionUID = 1L;
 

@@ -221,13 +221,7 @@ public final class RulesBuilder {
             extraLetters),
         codes,
         new Meaning(
-            dwell,
-            arcToleranceMm,
-            arcToleranceInch,
-            peckBackOffMm,
-            probeEnd,
-            axes,
-            pathTolerance),
+            dwell, arcToleranceMm, arcToleranceInch, peckBackOffMm, probeEnd, axes, pathTolerance),
         start);
   }
 
