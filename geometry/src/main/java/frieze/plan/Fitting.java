@@ -1,6 +1,7 @@
 package frieze.plan;
 
 import frieze.curve.Arc;
+import frieze.curve.ArcFitter;
 import frieze.curve.Flattener;
 import frieze.curve.Line;
 import frieze.curve.Path;
@@ -33,8 +34,8 @@ final class Fitting {
     return new Track(new Path(pieces, path.closed()));
   }
 
-  /** Replaces a polyline by lines and arcs. */
+  /** Replaces a polyline by lines and arcs. A closed one may start elsewhere afterwards. */
   static Path fit(List<Point> points, boolean closed, Tolerances tolerances) {
-    return Path.polyline(points, closed);
+    return ArcFitter.fit(points, closed, tolerances.arcFitMm());
   }
 }

@@ -23,9 +23,15 @@ import java.util.List;
  * do not add up on the border, which is made by the first of them alone.
  */
 final class RecessGeometry {
+  /**
+   * A link may cross the border of the places allowed by this many offset tolerances: its ends lie
+   * on fitted arcs, which do so too.
+   */
+  private static final double LINK_TOLERANCES = 3;
+
   private final Work.Milling milling;
   private final double stepoverMm;
-  private final Tolerances tolerances;
+  private final Tolerances t;
   private final List<Chain> chains = new ArrayList<>();
 
   /**
@@ -60,7 +66,7 @@ final class RecessGeometry {
   private RecessGeometry(Work.Milling milling, double stepoverMm, Tolerances tolerances) {
     this.milling = milling;
     this.stepoverMm = stepoverMm;
-    this.tolerances = tolerances;
+    this.t = tolerances;
   }
 
   static Result of(
@@ -76,18 +82,21 @@ final class RecessGeometry {
 
   /** Clears one connected part of the places where the tool's axis may go. */
   private void clear(Region part) {
-    Region allowed = Offset.offset(part, 2 * tolerances.offsetMm(), tolerances.offsetMm());
+    Region allowed = Offset.offset(part, LINK_TOLERANCES * t.offsetMm(), t.offsetMm());
     List<Ring> rings = new ArrayList<>();
     insideOut(part, rings);
     List<Track> chain = new ArrayList<>();
     for (Ring ring : rings) {
-      Point from = chain.isEmpty() ? ring.points().get(0) : chain.get(chain.size() - 1).start();
-      List<Point> points = startingNearest(ring, from);
-      if (!chain.isEmpty() && !allowed.containsSegment(from, points.get(0))) {
-        finish(chain, allowed);
-        chain = new ArrayList<>();
+      Track loop = loop(ring);
+      if (!chain.isEmpty()) {
+        Point from = chain.get(chain.size() - 1).start();
+        loop = loop.startingAt(loop.nearestMm(from));
+        if (!allowed.containsSegment(from, loop.start())) {
+          finish(chain, allowed);
+          chain = new ArrayList<>();
+        }
       }
-      chain.add(loop(points));
+      chain.add(loop);
     }
     finish(chain, allowed);
   }
@@ -100,47 +109,15 @@ final class RecessGeometry {
 
   /** Collects the rings of all offsets of a part, each after all that lie inside it. */
   private void insideOut(Region part, List<Ring> into) {
-    for (Region inner : Offset.offset(part, -stepoverMm, tolerances.offsetMm()).parts()) {
+    for (Region inner : Offset.offset(part, -stepoverMm, t.offsetMm()).parts()) {
       insideOut(inner, into);
     }
     into.addAll(part.rings());
   }
 
   /** A ring has its area on the left and the wall on the right: that is climb milling. */
-  private Track loop(List<Point> points) {
-    Path path = Fitting.fit(points, true, tolerances);
+  private Track loop(Ring ring) {
+    Path path = Fitting.fit(ring.points(), true, t);
     return new Track(milling == Work.Milling.CLIMB ? path : path.reversed());
-  }
-
-  /** The ring's points, turned round so that they start at the place nearest to a point. */
-  static List<Point> startingNearest(Ring ring, Point to) {
-    List<Point> p = ring.points();
-    int edge = 0;
-    Point nearest = p.get(0);
-    double best = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < p.size(); i++) {
-      Point foot = foot(to, p.get(i), p.get((i + 1) % p.size()));
-      double distance = foot.distance(to);
-      if (distance < best) {
-        best = distance;
-        nearest = foot;
-        edge = i;
-      }
-    }
-    List<Point> turned = new ArrayList<>(p.size() + 1);
-    turned.add(nearest);
-    for (int i = 1; i <= p.size(); i++) {
-      Point next = p.get((edge + i) % p.size());
-      if (!next.equals(nearest)) {
-        turned.add(next);
-      }
-    }
-    return turned;
-  }
-
-  private static Point foot(Point p, Point a, Point b) {
-    Point along = b.minus(a);
-    double t = p.minus(a).dot(along) / along.dot(along);
-    return t <= 0 ? a : t >= 1 ? b : a.towards(b, t);
   }
 }

@@ -68,6 +68,43 @@ final class Track {
     return joints;
   }
 
+  /** The length from the start to the place nearest to a point. */
+  double nearestMm(Point p) {
+    double best = Double.POSITIVE_INFINITY;
+    double at = 0;
+    double begin = 0;
+    for (int i = 0; i < ends.length; i++) {
+      Segment segment = path.segments().get(i);
+      double t = segment instanceof Arc arc ? nearest(arc, p) : nearest((Line) segment, p);
+      double distance = segment.at(t).distance(p);
+      if (distance < best) {
+        best = distance;
+        at = begin + t * (ends[i] - begin);
+      }
+      begin = ends[i];
+    }
+    return at;
+  }
+
+  private static double nearest(Line line, Point p) {
+    Point along = line.end().minus(line.start());
+    double square = along.dot(along);
+    return square == 0
+        ? 0
+        : Math.max(0, Math.min(1, p.minus(line.start()).dot(along) / square));
+  }
+
+  private static double nearest(Arc arc, Point p) {
+    double turned = p.minus(arc.centre()).angleRad() - arc.startAngleRad();
+    double along = arc.counterClockwise() ? turned : -turned;
+    along -= Math.floor(along / (2 * Math.PI)) * 2 * Math.PI;
+    double sweep = Math.abs(arc.sweepRad());
+    if (along <= sweep) {
+      return along / sweep;
+    }
+    return along - sweep < 2 * Math.PI - along ? 1 : 0;
+  }
+
   Track reversed() {
     return new Track(path.reversed());
   }
@@ -108,23 +145,35 @@ final class Track {
     if (from == 0 && to == 1) {
       return whole;
     }
-    if (whole instanceof Arc arc) {
-      return new Arc(arc.at(from), arc.at(to), arc.centre(), arc.sweepRad() * (to - from));
-    }
-    return new Line(whole.at(from), whole.at(to));
+    Point start = from == 0 ? whole.start() : whole.at(from);
+    Point end = to == 1 ? whole.end() : whole.at(to);
+    return whole instanceof Arc arc
+        ? new Arc(start, end, arc.centre(), arc.sweepRad() * (to - from))
+        : new Line(start, end);
   }
 
   /** The same closed track, starting at another place, or at a joint next to it. */
   Track startingAt(double lengthMm) {
-    double at = lengthMm;
-    for (double joint : ends) {
-      if (Math.abs(joint - lengthMm) < JOINT_MM) {
-        at = joint;
-      }
+    List<Segment> all = path.segments();
+    int cut = 0;
+    while (cut < ends.length - 1 && ends[cut] <= lengthMm + JOINT_MM) {
+      cut++;
     }
-    return at <= JOINT_MM || at >= lengthMm()
-        ? this
-        : new Track(new Path(slice(at, at + lengthMm()), true));
+    double begin = cut == 0 ? 0 : ends[cut - 1];
+    List<Segment> turned = new ArrayList<>();
+    if (lengthMm <= begin + JOINT_MM) {
+      turned.addAll(all.subList(cut, all.size()));
+      turned.addAll(all.subList(0, cut));
+    } else if (lengthMm >= ends[cut] - JOINT_MM) {
+      return this;
+    } else {
+      double fraction = (lengthMm - begin) / (ends[cut] - begin);
+      turned.add(part(all.get(cut), fraction, 1));
+      turned.addAll(all.subList(cut + 1, all.size()));
+      turned.addAll(all.subList(0, cut));
+      turned.add(part(all.get(cut), 0, fraction));
+    }
+    return new Track(new Path(turned, true));
   }
 
   private static final Segment.Visitor<Double> LENGTH =
