@@ -89,9 +89,7 @@ final class Track {
   private static double nearest(Line line, Point p) {
     Point along = line.end().minus(line.start());
     double square = along.dot(along);
-    return square == 0
-        ? 0
-        : Math.max(0, Math.min(1, p.minus(line.start()).dot(along) / square));
+    return square == 0 ? 0 : Math.max(0, Math.min(1, p.minus(line.start()).dot(along) / square));
   }
 
   private static double nearest(Arc arc, Point p) {

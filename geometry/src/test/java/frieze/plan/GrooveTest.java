@@ -78,8 +78,7 @@ class GrooveTest {
 
   @Test
   void a_circle_is_followed_by_full_turns_exactly() {
-    Plan plan =
-        plan(Bench.stroked("ring", Path.circle(new Point(20, 20), 15)), FLAT_6, 5);
+    Plan plan = plan(Bench.stroked("ring", Path.circle(new Point(20, 20), 15)), FLAT_6, 5);
     for (Cut.Move move : RecessTest.moves(plan.cuts())) {
       assertThat(move.path()).isInstanceOf(Motion.Turn.class);
       assertThat(((Motion.Turn) move.path()).radiusMm()).isCloseTo(15, within(1e-9));
