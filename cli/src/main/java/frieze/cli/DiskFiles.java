@@ -1,0 +1,62 @@
+package frieze.cli;
+
+import frieze.job.SourceFiles;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The files of the disk. It keeps what it has read, so that messages can show the lines. */
+final class DiskFiles implements SourceFiles {
+  private final Path folder;
+  private final Map<String, byte[]> read = new HashMap<>();
+
+  DiskFiles(Path folder) {
+    this.folder = folder;
+  }
+
+  @Override
+  public byte[] read(String name) throws IOException {
+    byte[] before = read.get(name);
+    if (before != null) {
+      return before;
+    }
+    byte[] content;
+    try {
+      content = Files.readAllBytes(folder.resolve(name));
+    } catch (InvalidPathException e) {
+      throw new IOException("not a file name: " + name, e);
+    }
+    read.put(name, content);
+    return content;
+  }
+
+  @Override
+  public boolean exists(String name) {
+    try {
+      return read.containsKey(name) || Files.isRegularFile(folder.resolve(name));
+    } catch (InvalidPathException e) {
+      return false;
+    }
+  }
+
+  /** Remembers a text that did not come from the disk. */
+  void remember(String name, byte[] content) {
+    read.put(name, content);
+  }
+
+  /** A line of a text that was read, counted from 1. */
+  Optional<String> line(String source, int number) {
+    byte[] content = read.get(source);
+    if (content == null || number < 1) {
+      return Optional.empty();
+    }
+    List<String> lines = new String(content, StandardCharsets.UTF_8).lines().limit(number).toList();
+    return lines.size() == number ? Optional.of(lines.get(number - 1)) : Optional.empty();
+  }
+}

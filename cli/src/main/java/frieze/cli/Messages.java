@@ -1,0 +1,70 @@
+package frieze.cli;
+
+import frieze.diagnostic.Diagnostic;
+import frieze.diagnostic.SourceSpan;
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Prints diagnostics: place, kind and code, then the line with a caret below it, then a hint.
+ *
+ * <pre>
+ * bench.yaml:14:22: error[JOB-012]: no tool named "vee 6O" in the shop
+ *       - groove: {on: ginkgo, tool: vee 6O}
+ *                                    ^^^^^^
+ * hint: did you mean "vee 60"?
+ * </pre>
+ */
+final class Messages {
+  /** More than these are counted, not shown. */
+  static final int SHOWN = 20;
+
+  private static final int WIDEST_LINE = 120;
+  private static final int BEFORE_CARET = 60;
+
+  private final PrintStream out;
+  private final DiskFiles files;
+
+  Messages(PrintStream out, DiskFiles files) {
+    this.out = out;
+    this.files = files;
+  }
+
+  /** Prints the first {@link #SHOWN}, without those that say the same of the same place. */
+  void print(List<Diagnostic> diagnostics) {
+    List<Diagnostic> distinct = diagnostics.stream().distinct().toList();
+    distinct.stream().limit(SHOWN).forEach(this::print);
+    if (distinct.size() > SHOWN) {
+      out.println("... and " + (distinct.size() - SHOWN) + " more");
+    }
+  }
+
+  private void print(Diagnostic diagnostic) {
+    out.println(diagnostic);
+    files
+        .line(diagnostic.where().source(), diagnostic.where().line())
+        .ifPresent(line -> printLine(line, diagnostic.where()));
+    if (!diagnostic.hint().isEmpty()) {
+      out.println("hint: " + diagnostic.hint());
+    }
+  }
+
+  private void printLine(String line, SourceSpan where) {
+    Optional<Integer> caret =
+        where.column() > 0 && where.column() <= line.length() + 1
+            ? Optional.of(where.column() - 1)
+            : Optional.empty();
+    int from = Math.max(0, Math.min(caret.orElse(0) - BEFORE_CARET, line.length() - WIDEST_LINE));
+    int to = Math.min(line.length(), from + WIDEST_LINE);
+    String left = from > 0 ? "... " : "";
+    String right = to < line.length() ? " ..." : "";
+    out.println("  " + left + line.substring(from, to) + right);
+    caret.ifPresent(
+        at -> {
+          String indent = line.substring(from, Math.max(from, at)).replaceAll("[^\\t]", " ");
+          int length = Math.max(1, Math.min(where.length(), to - at));
+          out.println("  " + " ".repeat(left.length()) + indent + "^".repeat(length));
+        });
+  }
+}

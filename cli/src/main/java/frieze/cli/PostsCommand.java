@@ -1,0 +1,49 @@
+package frieze.cli;
+
+import frieze.lower.Capabilities;
+import frieze.post.Post;
+import frieze.post.Posts;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+
+/** Lists the posts. */
+@Command(
+    name = "posts",
+    description = {
+      "Lists the ways to write a program, and which controllers each suits.",
+      "If you do not know your controller: take short-arcs. It asks for nothing but lines, arcs and a dwell."
+    },
+    mixinStandardHelpOptions = true,
+    usageHelpAutoWidth = true)
+final class PostsCommand implements Callable<Integer> {
+  private final Console console;
+
+  PostsCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    Table table = new Table("post", "arcs", "tools", "drilling", "suits");
+    Posts.all().forEach(post -> table.row(row(post)));
+    console.out().print(table);
+    return ExitCode.FINE.number();
+  }
+
+  private static List<String> row(Post post) {
+    Capabilities can = post.capabilities();
+    String tools =
+        switch (can.toolChanging()) {
+          case SEPARATE_PROGRAMS -> "one program each";
+          case STOP -> "a stop for each";
+          case CHANGER -> "changed by program";
+        };
+    return List.of(
+        post.id(),
+        can.arcs().format() == Capabilities.ArcFormat.NONE ? "as lines" : "yes",
+        tools,
+        can.cycles().isEmpty() ? "as plain moves" : "cycles",
+        post.summary());
+  }
+}

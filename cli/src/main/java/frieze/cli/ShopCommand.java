@@ -1,0 +1,134 @@
+package frieze.cli;
+
+import frieze.diagnostic.Amounts;
+import frieze.job.Shop;
+import frieze.job.ShopReader;
+import frieze.shop.Machine;
+import frieze.shop.Material;
+import frieze.shop.Tool;
+import frieze.shop.ToolShape;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Lists what the shop has. */
+@Command(
+    name = "shop",
+    description = {
+      "Lists the machines, tools and materials that a job can name.",
+      "They come from a generic shop that is built in, and from your shop file, which wins."
+    },
+    mixinStandardHelpOptions = true,
+    usageHelpAutoWidth = true)
+final class ShopCommand implements Callable<Integer> {
+  private static final String SHOP_FILE = "shop.yaml";
+
+  private final Console console;
+  private final DiskFiles files;
+
+  @Option(
+      names = "--shop",
+      paramLabel = "FILE",
+      description = "your shop file (shop.yaml in this folder, if there is one)")
+  private @Nullable String shop;
+
+  ShopCommand(Console console, DiskFiles files) {
+    this.console = console;
+    this.files = files;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    print(load(files, Optional.ofNullable(shop)));
+    return ExitCode.FINE.number();
+  }
+
+  /** The built-in shop with a named file, or with {@code shop.yaml} if there is one, over it. */
+  static Shop load(DiskFiles files, Optional<String> named) throws IOException {
+    String file = named.orElse(SHOP_FILE);
+    if (named.isEmpty() && !files.exists(file)) {
+      return ShopReader.builtIn();
+    }
+    return ShopReader.read(file, files.read(file)).over(ShopReader.builtIn());
+  }
+
+  private void print(Shop all) {
+    Table machines = new Table("machine", "post", "travel x, y, z (mm)", "spindle", "tool changer");
+    all.machines().forEach(m -> machines.row(machine(m)));
+    Table tools = new Table("tool", "T", "shape", "diameter", "flutes", "cuts deep", "plunges");
+    all.tools().stream()
+        .sorted(Comparator.comparingInt(Tool::number))
+        .forEach(t -> tools.row(tool(t)));
+    Table materials = new Table("material", "kind");
+    for (Material m : all.materials()) {
+      materials.row(List.of(m.name(), m.kind().name().toLowerCase(Locale.ROOT)));
+    }
+    console.out().print(machines + "\n" + tools + "\n" + materials);
+  }
+
+  private static List<String> machine(Machine m) {
+    String travel =
+        String.format(
+            Locale.ROOT, "%.0f, %.0f, %.0f", m.travelXMm(), m.travelYMm(), m.travelZMm());
+    String range =
+        String.format(
+            Locale.ROOT, "%.0f to %.0f rpm", m.spindle().minRpm(), m.spindle().maxRpm());
+    return List.of(
+        m.name(),
+        m.post(),
+        travel,
+        range + (m.spindle().byHand() ? ", by hand" : ", by program"),
+        m.toolChanger() ? "yes" : "no");
+  }
+
+  private static List<String> tool(Tool t) {
+    List<String> cells = new ArrayList<>();
+    cells.add(t.name());
+    cells.add(String.valueOf(t.number()));
+    cells.add(t.shape().accept(SHAPE));
+    cells.add(Amounts.length(t.diameterMm()));
+    cells.add(String.valueOf(t.flutes()));
+    cells.add(Amounts.length(t.fluteLengthMm()));
+    cells.add(t.cutsAtCentre() ? "yes" : "no");
+    return cells;
+  }
+
+  private static final ToolShape.Visitor<String> SHAPE =
+      new ToolShape.Visitor<>() {
+        @Override
+        public String flat(ToolShape.Flat flat) {
+          return "flat";
+        }
+
+        @Override
+        public String ball(ToolShape.Ball ball) {
+          return "ball";
+        }
+
+        @Override
+        public String vee(ToolShape.Vee vee) {
+          return "vee " + degrees(vee.angleRad());
+        }
+
+        @Override
+        public String tapered(ToolShape.Tapered tapered) {
+          return "tapered " + degrees(tapered.angleRad());
+        }
+
+        @Override
+        public String drill(ToolShape.Drill drill) {
+          return "drill " + degrees(drill.angleRad());
+        }
+      };
+
+  private static String degrees(double angleRad) {
+    return String.format(Locale.ROOT, "%.0f deg", Math.toDegrees(angleRad));
+  }
+}

@@ -1,0 +1,80 @@
+package frieze.job;
+
+import frieze.design.Work;
+import frieze.diagnostic.SourceSpan;
+import frieze.layout.Arrangement;
+import frieze.layout.Opening;
+import frieze.shop.KeepOut;
+import frieze.shop.Machine;
+import frieze.shop.Stock;
+import frieze.shop.Tool;
+import frieze.shop.Zero;
+import frieze.curve.Point;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A job as it is written, with its machine and tools found in the shop.
+ *
+ * @param source the job file, as the user named it
+ * @param post the name of the post that writes its programs
+ * @param inches whether the user writes bare numbers in inches
+ */
+public record Job(
+    String source,
+    String name,
+    boolean inches,
+    Machine machine,
+    String post,
+    List<Drawing> drawings,
+    List<PanelJob> panels) {
+  public Job {
+    drawings = List.copyOf(drawings);
+    panels = List.copyOf(panels);
+  }
+
+  /**
+   * A drawing and its size.
+   *
+   * @param file as found from the job's folder
+   * @param where the place of the file's name in the job
+   */
+  public record Drawing(
+      String name, String file, OptionalDouble heightMm, OptionalDouble widthMm, SourceSpan where) {}
+
+  /** A drawing repeated along a panel. */
+  public record Placing(String drawing, Arrangement arrangement, SourceSpan where) {}
+
+  /**
+   * One panel.
+   *
+   * @param opening the opening, or the finished size with a gap of 0
+   * @param position where its lower left corner lies on the stock; empty for the middle
+   * @param tools those that its work names, each once, by number
+   * @param where the place of its name in the job
+   * @param whereSize the place of its opening or size in the job
+   */
+  public record PanelJob(
+      String name,
+      Opening opening,
+      double gapMm,
+      Stock stock,
+      Zero zero,
+      Optional<Point> position,
+      double clearanceMm,
+      double spoilboardMm,
+      List<KeepOut> keepOuts,
+      List<Placing> placings,
+      List<Work> work,
+      List<Tool> tools,
+      SourceSpan where,
+      SourceSpan whereSize) {
+    public PanelJob {
+      keepOuts = List.copyOf(keepOuts);
+      placings = List.copyOf(placings);
+      work = List.copyOf(work);
+      tools = List.copyOf(tools);
+    }
+  }
+}

@@ -1,0 +1,50 @@
+package frieze.job;
+
+import frieze.diagnostic.Code;
+
+/** What can be wrong with a job or a shop file. */
+public enum JobCode implements Code {
+  NOT_YAML("JOB-001", "not YAML"),
+  UNKNOWN_KEY("JOB-002", "unknown key"),
+  DUPLICATE_KEY("JOB-003", "key given twice"),
+  LATER_KEY("JOB-004", "key of a later version"),
+  MISSING_KEY("JOB-005", "missing key"),
+  WRONG_KIND("JOB-006", "wrong kind of value"),
+  NOT_A_QUANTITY("JOB-007", "number can't be read"),
+  WRONG_UNIT("JOB-008", "wrong unit"),
+  OUT_OF_RANGE("JOB-009", "number out of range"),
+  UNKNOWN_WORD("JOB-010", "unknown word"),
+  NO_SUCH_ARTWORK("JOB-011", "no such artwork in the job"),
+  NO_SUCH_TOOL("JOB-012", "no such tool in the shop"),
+  NO_SUCH_MACHINE("JOB-013", "no such machine in the shop"),
+  NO_SUCH_MATERIAL("JOB-014", "no such material in the shop"),
+  NO_SUCH_POST("JOB-015", "no such post"),
+  FILE_NOT_READ("JOB-016", "file can't be read"),
+  NO_SUCH_PANEL("JOB-017", "no such panel in the job"),
+  NOTHING_TO_DO("JOB-018", "nothing to do"),
+  KEYS_EXCLUDE("JOB-019", "keys that exclude each other"),
+  NOT_PLACED("JOB-020", "artwork is not placed on the panel"),
+  PANEL_TOO_LARGE("JOB-021", "panel larger than its stock or the machine"),
+  TOO_DEEP("JOB-022", "depth beyond the stock"),
+  NUMBER_TAKEN("JOB-023", "tool number taken twice"),
+  UNKNOWN_FILE_KIND("JOB-024", "unknown kind of drawing"),
+  UNSUITABLE_TOOL("JOB-025", "tool of a wrong shape");
+
+  private final String id;
+  private final String title;
+
+  JobCode(String id, String title) {
+    this.id = id;
+    this.title = title;
+  }
+
+  @Override
+  public String id() {
+    return id;
+  }
+
+  @Override
+  public String title() {
+    return title;
+  }
+}

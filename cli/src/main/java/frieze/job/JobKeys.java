@@ -1,0 +1,512 @@
+package frieze.job;
+
+import frieze.design.Work;
+import frieze.job.ChoiceType.Word;
+import frieze.layout.FriezeGroup;
+import frieze.shop.Zero;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * The table of all keys of a job file.
+ *
+ * <p>It drives the reading, the hints, the JSON schema and the reference page. Depths and widths
+ * are below, readers of the values in {@link JobReader}.
+ */
+final class JobKeys {
+  private static final int MOST = 10_000;
+
+  static final Type<Boolean> INCHES =
+      new ChoiceType<>(List.of(Word.of(true, "in", "inch"), Word.of(false, "mm")));
+
+  private static final Type<Work.Milling> MILLING =
+      new ChoiceType<>(
+          List.of(
+              Word.of(Work.Milling.CONVENTIONAL, "conventional"),
+              Word.of(Work.Milling.CLIMB, "climb")));
+
+  private JobKeys() {}
+
+  /** A drawing and its size. */
+  static final class Drawing {
+    static final Key<String> FILE =
+        Key.required(
+            "file", Types.TEXT, "the drawing, an SVG file; its name is taken from the job's folder");
+    static final Key<Double> HEIGHT =
+        Key.optional(
+            "height",
+            Types.length(Range.POSITIVE),
+            "as drawn",
+            "The height to scale the drawing to. Give `height` or `width`, not both.");
+    static final Key<Double> WIDTH =
+        Key.optional(
+            "width",
+            Types.length(Range.POSITIVE),
+            "as drawn",
+            "The width to scale the drawing to. Give `height` or `width`, not both.");
+    static final Section SECTION =
+        new Section(
+            "drawing",
+            "A drawing that can be placed on panels, under a name of your choice. Its size is that"
+                + " of its outlines, without the width of lines.",
+            List.of(
+                FILE,
+                HEIGHT,
+                WIDTH,
+                Key.later("trace", "it will turn a scan or a photo into outlines")));
+
+    private Drawing() {}
+  }
+
+  /** The hole that an insert goes into, or the insert itself. */
+  static final class Size {
+    static final Key<Double> WIDTH =
+        Key.required("width", Types.length(Range.POSITIVE), "the length along the band (X)");
+    static final Key<Double> HEIGHT =
+        Key.required("height", Types.length(Range.POSITIVE), "the length across the band (Y)");
+    static final Key<Double> CORNER =
+        Key.withDefault(
+            "corner",
+            Types.length(Range.NOT_NEGATIVE),
+            "0 mm",
+            "The radius of its corners; 0 for square corners.");
+    static final Section OPENING =
+        new Section(
+            "opening",
+            "The opening in the frame, as measured. The panel is smaller by the gap of `fit`.",
+            List.of(
+                WIDTH,
+                HEIGHT,
+                CORNER,
+                Key.later("diagonals", "they will tell how far the opening is out of square")));
+    static final Section FINISHED =
+        new Section(
+            "size",
+            "The finished size of the panel, when there is no opening to fit.",
+            List.of(WIDTH, HEIGHT, CORNER));
+
+    private Size() {}
+  }
+
+  /** How tight the panel sits. */
+  static final class Fit {
+    static final Key<Double> GAP =
+        Key.withDefault(
+            "gap",
+            Types.length(Range.NOT_NEGATIVE),
+            "0 mm",
+            "The play between panel and opening on each side.");
+    static final Section SECTION =
+        new Section(
+            "fit",
+            "How the panel fits its opening.",
+            List.of(
+                GAP,
+                Key.later("species", "it will tell how the wood swells and shrinks"),
+                Key.later("cut", "it will tell how the board was sawn from the log"),
+                Key.later("grain", "it will tell the direction of the grain"),
+                Key.later("moisture", "it will widen the gap for the seasons")));
+
+    private Fit() {}
+  }
+
+  /** The board. */
+  static final class Board {
+    static final Key<String> MATERIAL =
+        Key.required(
+            "material", Types.TEXT, "what it is made of; `frieze shop` lists what is known");
+    static final Key<Double> LENGTH =
+        Key.required("length", Types.length(Range.POSITIVE), "its length along X");
+    static final Key<Double> WIDTH =
+        Key.required("width", Types.length(Range.POSITIVE), "its width along Y");
+    static final Key<List<Double>> THICKNESS =
+        Key.required(
+            "thickness",
+            ListType.oneOrMore(Types.length(Range.POSITIVE)),
+            "its thickness as measured with a caliper, in one place or in several");
+    static final Key<Boolean> BLANK =
+        Key.withDefault(
+            "blank",
+            Types.YES_NO,
+            "no",
+            "Whether it is sawn to the panel's finished size already. Then there is no `cutout`,"
+                + " and zero is set on the finished edges.");
+    static final Section SECTION =
+        new Section(
+            "stock",
+            "The piece of material that lies on the machine.",
+            List.of(MATERIAL, LENGTH, WIDTH, THICKNESS, BLANK));
+
+    private Board() {}
+  }
+
+  /** Where the operator sets zero. */
+  static final class ZeroAt {
+    static final Key<Zero.AlongX> X =
+        Key.withDefault(
+            "x",
+            new ChoiceType<>(
+                List.of(
+                    Word.of(Zero.AlongX.LEFT, "left"),
+                    Word.of(Zero.AlongX.CENTRE, "centre", "center"),
+                    Word.of(Zero.AlongX.RIGHT, "right"))),
+            "left",
+            "The place along the length of the stock.");
+    static final Key<Zero.AlongY> Y =
+        Key.withDefault(
+            "y",
+            new ChoiceType<>(
+                List.of(
+                    Word.of(Zero.AlongY.FRONT, "front"),
+                    Word.of(Zero.AlongY.CENTRE, "centre", "center"),
+                    Word.of(Zero.AlongY.BACK, "back"))),
+            "front",
+            "The place across the stock; the front is where Y is least.");
+    static final Key<Zero.AlongZ> Z =
+        Key.withDefault(
+            "z",
+            new ChoiceType<>(
+                List.of(Word.of(Zero.AlongZ.TOP, "top"), Word.of(Zero.AlongZ.BED, "bed"))),
+            "top",
+            "On the stock's top, or on the bed that it lies on.");
+    static final Section SECTION =
+        new Section("zero", "Where the operator sets zero on the stock.", List.of(X, Y, Z));
+
+    private ZeroAt() {}
+  }
+
+  /** A place on the stock or on the panel. */
+  static final class Place {
+    static final Key<Double> X =
+        Key.required("x", Types.length(Range.ANY), "the distance from the left edge");
+    static final Key<Double> Y =
+        Key.required("y", Types.length(Range.ANY), "the distance from the front edge");
+    static final Section SECTION =
+        new Section("point", "A point, measured from the lower left corner.", List.of(X, Y));
+
+    private Place() {}
+  }
+
+  /** A clamp. */
+  static final class Clamp {
+    static final Key<String> NAME = Key.required("name", Types.TEXT, "what it is, as on the sheet");
+    static final Key<Double> X =
+        Key.required("x", Types.length(Range.ANY), "its left edge, from the stock's left edge");
+    static final Key<Double> Y =
+        Key.required("y", Types.length(Range.ANY), "its front edge, from the stock's front edge");
+    static final Key<Double> WIDTH =
+        Key.required("width", Types.length(Range.POSITIVE), "its size along X");
+    static final Key<Double> DEPTH =
+        Key.required("depth", Types.length(Range.POSITIVE), "its size along Y");
+    static final Key<Double> ABOVE =
+        Key.required(
+            "above", Types.length(Range.NOT_NEGATIVE), "how far it stands above the stock's top");
+    static final Section SECTION =
+        new Section(
+            "clamp",
+            "A box on the machine that nothing may touch: a clamp, a screw.",
+            List.of(NAME, X, Y, WIDTH, DEPTH, ABOVE));
+
+    private Clamp() {}
+  }
+
+  /** Motifs along the band. */
+  static final class Along {
+    static final Key<FriezeGroup> GROUP =
+        Key.withDefault(
+            "group",
+            new ChoiceType<>(
+                Stream.of(FriezeGroup.values()).map(g -> new Word<>(g, g.names())).toList()),
+            FriezeGroup.P1.symbol(),
+            "How the motif is repeated: the symbol of a frieze group, or plain words.");
+    static final Key<Integer> COUNT =
+        Key.required("count", Types.count(1, MOST), "the number of motifs, spread evenly");
+    static final Key<Double> INSET =
+        Key.withDefault(
+            "inset",
+            Types.length(Range.NOT_NEGATIVE),
+            "0 mm",
+            "What stays free of motifs along all borders of the panel.");
+    static final Key<Double> RISE =
+        Key.optional(
+            "rise",
+            Types.length(Range.ANY),
+            "on the centre line, or in the middle of each half where the group mirrors below",
+            "How far the middle of the motif lies above the band's centre line.");
+    static final Section SECTION =
+        new Section(
+            "along",
+            "A motif repeated along the band.",
+            List.of(GROUP, COUNT, INSET, RISE));
+
+    private Along() {}
+  }
+
+  /** One drawing on a panel. */
+  static final class Design {
+    static final Key<String> PLACE =
+        Key.required("place", Types.TEXT, "the name of a drawing under `artwork`");
+    static final Key<Values> ALONG =
+        Key.required("along", new SectionType(Along.SECTION), "how it is repeated");
+    static final Section SECTION =
+        new Section(
+            "design",
+            "A drawing and where it goes on the panel.",
+            List.of(PLACE, ALONG, Key.later("vary", "it will make each motif a little different")));
+
+    private Design() {}
+  }
+
+  /** What the operations have in common, and the operations. */
+  static final class Operation {
+    static final Key<String> ON =
+        Key.required("on", Types.TEXT, "the name of a drawing that is placed on this panel");
+    static final Key<String> PICK =
+        Key.optional(
+            "pick",
+            Types.TEXT,
+            "all pieces that suit the operation",
+            "Only the pieces of the drawing with this id or class.");
+    static final Key<String> TOOL =
+        Key.required("tool", Types.TEXT, "a tool of the shop; `frieze shop` lists them")
+            .alsoCalled("bit");
+    static final Key<Double> DEPTH =
+        Key.required("depth", Types.length(Range.POSITIVE), "the depth below the stock's top");
+    static final Key<Double> STEPOVER =
+        Key.withDefault(
+            "stepover",
+            Types.quantity(UnitKind.SHARE, Range.SHARE),
+            "40%",
+            "The distance between neighbouring passes, as a share of the tool's diameter.");
+    static final Key<Work.Milling> CUT =
+        Key.withDefault(
+            "milling",
+            MILLING,
+            "conventional",
+            "The sense of travel along the material.");
+    static final Section GROOVE =
+        new Section(
+            "groove",
+            "The tool's axis follows the lines of a drawing, or its outlines where it has no lines.",
+            List.of(ON, PICK, TOOL, DEPTH));
+    static final Section RECESS =
+        new Section(
+            "recess",
+            "The areas of a drawing, cut down to a floor.",
+            List.of(ON, PICK, TOOL, DEPTH, STEPOVER, CUT));
+
+    private Operation() {}
+  }
+
+  /** Bridges that hold a part. */
+  static final class Hold {
+    static final Key<Integer> TABS =
+        Key.withDefault("tabs", Types.count(1, 100), "4", "How many bridges, spread evenly.");
+    static final Key<Double> WIDTH =
+        Key.withDefault(
+            "width", Types.length(Range.POSITIVE), "6 mm", "The length of each along the outline.");
+    static final Key<Double> THICKNESS =
+        Key.withDefault(
+            "thickness",
+            Types.length(Range.POSITIVE),
+            "3 mm",
+            "What stays above the stock's bottom.");
+    static final Section SECTION =
+        new Section(
+            "hold",
+            "Bridges left in the cut, so that the panel does not come loose.",
+            List.of(TABS, WIDTH, THICKNESS));
+
+    private Hold() {}
+  }
+
+  /** The panel cut free. */
+  static final class Cutout {
+    static final Key<Values> HOLD =
+        Key.optional(
+            "hold",
+            new SectionType(Hold.SECTION),
+            "no bridges: the panel must be held in another way",
+            "Bridges that hold the panel.");
+    static final Section SECTION =
+        new Section(
+            "cutout",
+            "The panel's outline cut through, on the outside.",
+            List.of(Operation.TOOL, HOLD, Operation.CUT));
+
+    private Cutout() {}
+  }
+
+  /** Holes. */
+  static final class Bore {
+    static final Key<List<Values>> AT =
+        Key.required(
+            "at",
+            ListType.of(new SectionType(Place.SECTION)),
+            "the centres, from the panel's lower left corner");
+    static final Key<Double> DIAMETER =
+        Key.optional(
+            "diameter",
+            Types.length(Range.POSITIVE),
+            "the tool's diameter",
+            "The diameter of the holes.");
+    static final Key<Double> DEPTH =
+        Key.optional(
+            "depth",
+            Types.length(Range.POSITIVE),
+            "through the stock",
+            "The depth below the stock's top.");
+    static final Section SECTION =
+        new Section(
+            "bore", "Round holes.", List.of(Operation.TOOL, AT, DIAMETER, DEPTH));
+
+    private Bore() {}
+  }
+
+  /** One line of the work list. */
+  static final class WorkItem {
+    static final Key<Values> GROOVE = item(Operation.GROOVE);
+    static final Key<Values> RECESS = item(Operation.RECESS);
+    static final Key<Values> CUTOUT = item(Cutout.SECTION);
+    static final Key<Values> BORE = item(Bore.SECTION);
+    static final Section SECTION =
+        new Section(
+            "work",
+            "One operation. They are listed in any order; Frieze cuts the panel free last.",
+            List.of(
+                GROOVE,
+                RECESS,
+                CUTOUT,
+                BORE,
+                Key.later("vgroove", "it will carve areas with a V-bit, as deep as they are wide"),
+                Key.later("torchcut", "it will cut sheet metal on a plasma table")));
+
+    private WorkItem() {}
+
+    private static Key<Values> item(Section section) {
+      return Key.optional(section.name(), new SectionType(section), "", section.doc());
+    }
+  }
+
+  /** A panel. */
+  static final class Panel {
+    static final Key<String> LIKE =
+        Key.optional(
+            "like",
+            Types.TEXT,
+            "",
+            "The name of another panel. Each key that this panel does not have is taken from that"
+                + " one.");
+    static final Key<Values> OPENING =
+        Key.optional(
+            "opening",
+            new SectionType(Size.OPENING),
+            "",
+            "The opening that the panel goes into. Give `opening` or `size`.");
+    static final Key<Values> SIZE =
+        Key.optional(
+            "size",
+            new SectionType(Size.FINISHED),
+            "",
+            "The panel's finished size. Give `opening` or `size`.");
+    static final Key<Values> FIT =
+        Key.withDefault(
+            "fit", new SectionType(Fit.SECTION), "{}", "How the panel fits its opening.");
+    static final Key<Values> STOCK =
+        Key.required("stock", new SectionType(Board.SECTION), "the piece of material it is cut from");
+    static final Key<Values> ZERO =
+        Key.withDefault(
+            "zero", new SectionType(ZeroAt.SECTION), "{}", "Where the operator sets zero.");
+    static final Key<Values> POSITION =
+        Key.optional(
+            "position",
+            new SectionType(Place.SECTION),
+            "in the middle of the stock",
+            "Where the panel's lower left corner lies on the stock.");
+    static final Key<Double> CLEARANCE =
+        Key.withDefault(
+            "clearance",
+            Types.length(Range.POSITIVE),
+            "5 mm",
+            "The height above the stock's top at which the tool travels.");
+    static final Key<Double> SPOILBOARD =
+        Key.withDefault(
+            "spoilboard",
+            Types.length(Range.NOT_NEGATIVE),
+            "0.5 mm",
+            "How far below the stock a through cut may go, into the board that it lies on.");
+    static final Key<List<Values>> CLAMPS =
+        Key.optional(
+            "clamps",
+            ListType.of(new SectionType(Clamp.SECTION)),
+            "the clamps are not checked, and the sheet says so",
+            "What the tool must not touch.");
+    static final Key<List<Values>> DESIGN =
+        Key.optional(
+            "design", ListType.of(new SectionType(Design.SECTION)), "no drawing", "The drawings on it.");
+    static final Key<List<Values>> WORK =
+        Key.required("work", ListType.of(new OneOfType(WorkItem.SECTION)), "what is cut");
+    static final Section SECTION =
+        new Section(
+            "panel",
+            "One panel, with a name of your choice. It gives one or more programs.",
+            List.of(
+                LIKE, OPENING, SIZE, FIT, STOCK, ZERO, POSITION, CLEARANCE, SPOILBOARD, CLAMPS,
+                DESIGN, WORK));
+
+    private Panel() {}
+  }
+
+  /** The file itself. */
+  static final class Root {
+    static final Key<String> JOB = Key.required("job", Types.TEXT, "a short name for the job");
+    static final Key<Boolean> UNITS =
+        Key.withDefault(
+            "units", INCHES, "mm", "What a bare number means: inches or millimetres.");
+    static final Key<String> SHOP =
+        Key.optional(
+            "shop",
+            Types.TEXT,
+            "`shop.yaml` in the job's folder, if there is one",
+            "The shop file with your machines, tools and materials.");
+    static final Key<String> MACHINE =
+        Key.withDefault(
+            "machine",
+            Types.TEXT,
+            "benchtop router",
+            "The machine, from the shop file or one of the built-in generic ones.");
+    static final Key<String> POST =
+        Key.optional(
+            "post",
+            Types.TEXT,
+            "the machine's",
+            "How the programs are written; `frieze posts` lists the ways.");
+    static final Key<Map<String, Located<Values>>> ARTWORK =
+        Key.optional(
+            "artwork",
+            new NamedType<>("a drawing", new SectionType(Drawing.SECTION)),
+            "no drawings",
+            "The drawings.");
+    static final Key<Map<String, Located<Values>>> PANELS =
+        Key.required(
+            "panels",
+            new NamedType<>("a panel", new SectionType(Panel.SECTION)),
+            "what is to be made");
+    static final Section SECTION =
+        new Section(
+            "job file",
+            "The top level of the file.",
+            List.of(
+                JOB,
+                UNITS,
+                SHOP,
+                MACHINE,
+                POST,
+                ARTWORK,
+                PANELS,
+                Key.later("seed", "it will choose the small differences between motifs")));
+
+    private Root() {}
+  }
+}

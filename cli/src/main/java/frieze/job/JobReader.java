@@ -1,0 +1,190 @@
+package frieze.job;
+
+import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.Diagnostic;
+import frieze.diagnostic.Diagnostics;
+import frieze.diagnostic.SourceSpan;
+import frieze.shop.Machine;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.snakeyaml.engine.v2.nodes.Node;
+
+/**
+ * Reads a job file and finds its machine, tools and materials in the shop.
+ *
+ * <p>The file is read by the table {@link JobKeys} first; only when every value in it can be read
+ * are the names looked up, so that a user sees all errors of one kind at once.
+ */
+public final class JobReader {
+  private static final String SHOP_FILE = "shop.yaml";
+
+  private final SourceFiles files;
+  private final List<String> posts;
+  private final Diagnostics found = new Diagnostics();
+
+  private JobReader(SourceFiles files, List<String> posts) {
+    this.files = files;
+    this.posts = List.copyOf(posts);
+  }
+
+  /**
+   * Reads a job.
+   *
+   * @param source the file's name
+   * @param posts the names of the posts that there are
+   * @throws BadInputException with everything that is wrong in it
+   */
+  public static Job read(String source, SourceFiles files, List<String> posts) {
+    return new JobReader(files, posts).readFile(source);
+  }
+
+  private Job readFile(String source) {
+    Node root =
+        YamlText.parse(source, content(source, SourceSpan.file(source)))
+            .orElseThrow(
+                () ->
+                    bad(
+                        JobCode.NOTHING_TO_DO,
+                        SourceSpan.file(source),
+                        "the job file is empty",
+                        "`frieze new` writes one to start from"));
+    Reading reading = new Reading(source, Units.inches(root), found);
+    Optional<Values> values =
+        new SectionType(JobKeys.Root.SECTION).read(LikePanels.complete(root, reading), reading);
+    found.throwIfErrors();
+    return job(source, values.orElseThrow());
+  }
+
+  private Job job(String source, Values root) {
+    Shop shop = shop(source, root);
+    Machine machine = machine(root, shop);
+    String post = post(root, machine);
+    List<Job.Drawing> drawings = drawings(source, root);
+    PanelReader panels =
+        new PanelReader(shop, machine, drawings.stream().map(Job.Drawing::name).toList(), found);
+    List<Job.PanelJob> all = new ArrayList<>();
+    root.get(JobKeys.Root.PANELS)
+        .forEach((name, panel) -> panels.read(name, panel).ifPresent(all::add));
+    found.throwIfErrors();
+    return new Job(
+        source,
+        root.get(JobKeys.Root.JOB),
+        root.get(JobKeys.Root.UNITS),
+        machine,
+        post,
+        drawings,
+        all);
+  }
+
+  private Shop shop(String source, Values root) {
+    Shop builtIn = ShopReader.builtIn();
+    Optional<String> named = root.find(JobKeys.Root.SHOP).map(file -> beside(source, file));
+    String file = named.orElse(beside(source, SHOP_FILE));
+    if (named.isEmpty() && !files.exists(file)) {
+      return builtIn;
+    }
+    return ShopReader.read(file, content(file, root.where(JobKeys.Root.SHOP))).over(builtIn);
+  }
+
+  private Machine machine(Values root, Shop shop) {
+    String name = root.get(JobKeys.Root.MACHINE);
+    return shop.machine(name)
+        .orElseThrow(
+            () ->
+                bad(
+                    JobCode.NO_SUCH_MACHINE,
+                    root.where(JobKeys.Root.MACHINE),
+                    "no machine named \"" + name + "\" in the shop",
+                    Suggestion.hint(name, shop.machineNames())));
+  }
+
+  private String post(Values root, Machine machine) {
+    String post = root.find(JobKeys.Root.POST).orElse(machine.post());
+    if (!posts.contains(post)) {
+      found.error(
+          JobCode.NO_SUCH_POST,
+          root.has(JobKeys.Root.POST)
+              ? root.where(JobKeys.Root.POST)
+              : root.where(JobKeys.Root.MACHINE),
+          "no post named \"" + post + "\"",
+          Suggestion.hint(post, posts));
+    }
+    return post;
+  }
+
+  private List<Job.Drawing> drawings(String source, Values root) {
+    List<Job.Drawing> drawings = new ArrayList<>();
+    Map<String, Located<Values>> sections =
+        root.find(JobKeys.Root.ARTWORK).orElse(Map.of());
+    sections.forEach(
+        (name, section) -> {
+          Values v = section.value();
+          String written = v.get(JobKeys.Drawing.FILE);
+          SourceSpan where = v.where(JobKeys.Drawing.FILE);
+          String file = beside(source, written);
+          checkFile(written, file, where);
+          if (v.has(JobKeys.Drawing.HEIGHT) && v.has(JobKeys.Drawing.WIDTH)) {
+            found.error(
+                JobCode.KEYS_EXCLUDE,
+                v.where(JobKeys.Drawing.WIDTH),
+                "the drawing \"" + name + "\" has a height and a width",
+                "give one of them; the other follows from the drawing");
+          }
+          drawings.add(
+              new Job.Drawing(
+                  name,
+                  file,
+                  optional(v, JobKeys.Drawing.HEIGHT),
+                  optional(v, JobKeys.Drawing.WIDTH),
+                  where));
+        });
+    return drawings;
+  }
+
+  private void checkFile(String written, String file, SourceSpan where) {
+    if (!written.toLowerCase(Locale.ROOT).endsWith(".svg")) {
+      found.error(
+          JobCode.UNKNOWN_FILE_KIND,
+          where,
+          "\"" + written + "\" is not a kind of drawing that Frieze reads",
+          "save the drawing as SVG, with the ending .svg");
+    } else if (!files.exists(file)) {
+      found.error(
+          JobCode.FILE_NOT_READ,
+          where,
+          "there is no file " + file,
+          "the name is taken from the folder of the job file");
+    }
+  }
+
+  private static OptionalDouble optional(Values values, Key<Double> key) {
+    return values.find(key).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+  }
+
+  private byte[] content(String file, SourceSpan where) {
+    try {
+      return files.read(file);
+    } catch (IOException e) {
+      throw bad(
+          JobCode.FILE_NOT_READ,
+          where,
+          "can't read " + file,
+          files.exists(file) ? "check the permissions of the file" : "there is no such file");
+    }
+  }
+
+  private static String beside(String source, String file) {
+    return Path.of(source).resolveSibling(file).toString();
+  }
+
+  private static BadInputException bad(
+      JobCode code, SourceSpan where, String message, String hint) {
+    return new BadInputException(Diagnostic.error(code, where, message, hint));
+  }
+}

@@ -1,0 +1,210 @@
+package frieze.job;
+
+import frieze.curve.Point;
+import frieze.design.Work;
+import frieze.diagnostic.Amounts;
+import frieze.diagnostic.Diagnostics;
+import frieze.layout.Arrangement;
+import frieze.layout.Opening;
+import frieze.shop.KeepOut;
+import frieze.shop.Machine;
+import frieze.shop.Material;
+import frieze.shop.Stock;
+import frieze.shop.Tool;
+import frieze.shop.Zero;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** Turns the section of one panel into a {@link Job.PanelJob}. */
+final class PanelReader {
+  private final Shop shop;
+  private final Machine machine;
+  private final List<String> drawn;
+  private final Diagnostics found;
+
+  PanelReader(Shop shop, Machine machine, List<String> drawn, Diagnostics found) {
+    this.shop = shop;
+    this.machine = machine;
+    this.drawn = drawn;
+    this.found = found;
+  }
+
+  /** Reads a panel; empty after an error. */
+  Optional<Job.PanelJob> read(String name, Located<Values> located) {
+    Values panel = located.value();
+    Optional<Values> size = size(name, panel);
+    Optional<Stock> stock = stock(panel.get(JobKeys.Panel.STOCK));
+    if (size.isEmpty() || stock.isEmpty()) {
+      return Optional.empty();
+    }
+    Opening opening =
+        new Opening(
+            size.get().get(JobKeys.Size.WIDTH),
+            size.get().get(JobKeys.Size.HEIGHT),
+            size.get().get(JobKeys.Size.CORNER));
+    double gapMm = panel.get(JobKeys.Panel.FIT).get(JobKeys.Fit.GAP);
+    checkFits(opening, gapMm, stock.get(), size.get());
+    List<Job.Placing> placings = placings(panel);
+    Set<String> placed = new LinkedHashSet<>();
+    placings.forEach(p -> placed.add(p.drawing()));
+    List<Work> work =
+        new WorkReader(shop, stock.get(), placed, drawn, found)
+            .read(panel.get(JobKeys.Panel.WORK));
+    return Optional.of(
+        new Job.PanelJob(
+            name,
+            opening,
+            gapMm,
+            stock.get(),
+            zero(panel.get(JobKeys.Panel.ZERO)),
+            panel.find(JobKeys.Panel.POSITION).map(PanelReader::point),
+            panel.get(JobKeys.Panel.CLEARANCE),
+            panel.get(JobKeys.Panel.SPOILBOARD),
+            clamps(panel),
+            placings,
+            work,
+            tools(work),
+            located.where(),
+            size.get().where()));
+  }
+
+  private Optional<Values> size(String name, Values panel) {
+    Optional<Values> opening = panel.find(JobKeys.Panel.OPENING);
+    Optional<Values> size = panel.find(JobKeys.Panel.SIZE);
+    if (opening.isPresent() && size.isPresent()) {
+      found.error(
+          JobCode.KEYS_EXCLUDE,
+          panel.where(JobKeys.Panel.SIZE),
+          "the panel \"" + name + "\" has an opening and a size",
+          "give one of them");
+      return Optional.empty();
+    }
+    if (opening.isEmpty() && size.isEmpty()) {
+      found.error(
+          JobCode.MISSING_KEY,
+          panel.where(),
+          "the panel \"" + name + "\" needs \"opening\" or \"size\"",
+          "opening: {width: ..., height: ...} as measured in the frame");
+    }
+    return opening.or(() -> size);
+  }
+
+  private Optional<Stock> stock(Values v) {
+    String name = v.get(JobKeys.Board.MATERIAL);
+    Optional<Material> material = shop.material(name);
+    if (material.isEmpty()) {
+      found.error(
+          JobCode.NO_SUCH_MATERIAL,
+          v.where(JobKeys.Board.MATERIAL),
+          "no material named \"" + name + "\" in the shop",
+          Suggestion.hint(name, shop.materialNames()));
+    }
+    return material.map(
+        m ->
+            new Stock(
+                m,
+                v.get(JobKeys.Board.LENGTH),
+                v.get(JobKeys.Board.WIDTH),
+                v.get(JobKeys.Board.THICKNESS),
+                v.get(JobKeys.Board.BLANK)));
+  }
+
+  /** Says early what no later stage could mend: a panel beyond its stock or its machine. */
+  private void checkFits(Opening opening, double gapMm, Stock stock, Values size) {
+    double width = opening.widthMm() - 2 * gapMm;
+    double height = opening.heightMm() - 2 * gapMm;
+    checkFits("the panel", width, "the stock is", stock.lengthMm(), size, JobKeys.Size.WIDTH);
+    checkFits("the panel", height, "the stock is", stock.widthMm(), size, JobKeys.Size.HEIGHT);
+    String travel = "the machine \"" + machine.name() + "\" travels";
+    checkFits("the panel", width, travel, machine.travelXMm(), size, JobKeys.Size.WIDTH);
+    checkFits("the panel", height, travel, machine.travelYMm(), size, JobKeys.Size.HEIGHT);
+  }
+
+  private void checkFits(
+      String what, double needMm, String other, double haveMm, Values size, Key<Double> key) {
+    if (needMm > haveMm) {
+      found.error(
+          JobCode.PANEL_TOO_LARGE,
+          size.where(key),
+          what
+              + " is "
+              + Amounts.length(needMm)
+              + " along "
+              + (key == JobKeys.Size.WIDTH ? "X" : "Y")
+              + ", but "
+              + other
+              + " "
+              + Amounts.length(haveMm)
+              + ": "
+              + Amounts.length(needMm - haveMm)
+              + " too little",
+          "");
+    }
+  }
+
+  private static Zero zero(Values v) {
+    return new Zero(
+        v.get(JobKeys.ZeroAt.X), v.get(JobKeys.ZeroAt.Y), v.get(JobKeys.ZeroAt.Z));
+  }
+
+  private static Point point(Values v) {
+    return new Point(v.get(JobKeys.Place.X), v.get(JobKeys.Place.Y));
+  }
+
+  private static List<KeepOut> clamps(Values panel) {
+    List<KeepOut> clamps = new ArrayList<>();
+    for (Values v : panel.find(JobKeys.Panel.CLAMPS).orElse(List.of())) {
+      double x = v.get(JobKeys.Clamp.X);
+      double y = v.get(JobKeys.Clamp.Y);
+      clamps.add(
+          new KeepOut(
+              v.get(JobKeys.Clamp.NAME),
+              x,
+              y,
+              x + v.get(JobKeys.Clamp.WIDTH),
+              y + v.get(JobKeys.Clamp.DEPTH),
+              v.get(JobKeys.Clamp.ABOVE)));
+    }
+    return clamps;
+  }
+
+  private List<Job.Placing> placings(Values panel) {
+    List<Job.Placing> placings = new ArrayList<>();
+    for (Values v : panel.find(JobKeys.Panel.DESIGN).orElse(List.of())) {
+      String name = v.get(JobKeys.Design.PLACE);
+      if (!drawn.contains(name)) {
+        found.error(
+            JobCode.NO_SUCH_ARTWORK,
+            v.where(JobKeys.Design.PLACE),
+            "no drawing named \"" + name + "\" in this job",
+            Suggestion.hint(name, drawn));
+      }
+      Values along = v.get(JobKeys.Design.ALONG);
+      OptionalDouble rise =
+          along.find(JobKeys.Along.RISE).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+      placings.add(
+          new Job.Placing(
+              name,
+              new Arrangement(
+                  along.get(JobKeys.Along.GROUP),
+                  along.get(JobKeys.Along.COUNT),
+                  along.get(JobKeys.Along.INSET),
+                  rise),
+              along.where()));
+    }
+    return placings;
+  }
+
+  private static List<Tool> tools(List<Work> work) {
+    return work.stream()
+        .map(Work::tool)
+        .distinct()
+        .sorted(Comparator.comparingInt(Tool::number))
+        .toList();
+  }
+}

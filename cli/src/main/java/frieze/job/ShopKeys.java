@@ -1,0 +1,246 @@
+package frieze.job;
+
+import frieze.job.ChoiceType.Word;
+import frieze.shop.Material;
+import java.util.List;
+import java.util.Map;
+
+/** The table of all keys of a shop file. */
+final class ShopKeys {
+  private ShopKeys() {}
+
+  /** Three lengths, feeds or accelerations, one for each axis. */
+  static final class Axes {
+    static final Key<Double> X = of("x", UnitKind.LENGTH);
+    static final Key<Double> Y = of("y", UnitKind.LENGTH);
+    static final Key<Double> Z = of("z", UnitKind.LENGTH);
+    static final Key<Double> FEED_X = of("x", UnitKind.FEED);
+    static final Key<Double> FEED_Y = of("y", UnitKind.FEED);
+    static final Key<Double> FEED_Z = of("z", UnitKind.FEED);
+    static final Key<Double> ACCELERATION_X = of("x", UnitKind.ACCELERATION);
+    static final Key<Double> ACCELERATION_Y = of("y", UnitKind.ACCELERATION);
+    static final Key<Double> ACCELERATION_Z = of("z", UnitKind.ACCELERATION);
+    static final Section TRAVEL =
+        new Section("travel", "How far each axis goes.", List.of(X, Y, Z));
+    static final Section FEEDS =
+        new Section("feeds", "A speed for each axis.", List.of(FEED_X, FEED_Y, FEED_Z));
+    static final Section ACCELERATIONS =
+        new Section(
+            "accelerations",
+            "How fast each axis gains and loses speed.",
+            List.of(ACCELERATION_X, ACCELERATION_Y, ACCELERATION_Z));
+
+    private Axes() {}
+
+    private static Key<Double> of(String axis, UnitKind kind) {
+      return Key.required(
+          axis, Types.quantity(kind, Range.POSITIVE), kind.label() + " of this axis");
+    }
+  }
+
+  /** The spindle. */
+  static final class Spindle {
+    static final Key<Boolean> BY_HAND =
+        Key.withDefault(
+            "by hand",
+            Types.YES_NO,
+            "no",
+            "Whether the operator switches it and sets its speed. The programs then stop with a"
+                + " message before the first plunge of each tool.");
+    static final Key<Double> LOWEST =
+        Key.required("lowest", speed(), "its lowest speed");
+    static final Key<Double> HIGHEST =
+        Key.required("highest", speed(), "its highest speed");
+    static final Key<List<Double>> DIAL =
+        Key.optional(
+            "dial",
+            ListType.of(speed()),
+            "no dial",
+            "The speeds at the numbers 1, 2, 3 ... of its dial.");
+    static final Key<Double> SPIN_UP =
+        Key.withDefault(
+            "spin up",
+            Types.quantity(UnitKind.TIME, Range.NOT_NEGATIVE),
+            "3 s",
+            "The time from off to full speed.");
+    static final Section SECTION =
+        new Section(
+            "spindle", "The spindle.", List.of(BY_HAND, LOWEST, HIGHEST, DIAL, SPIN_UP));
+
+    private Spindle() {}
+
+    private static Type<Double> speed() {
+      return Types.quantity(UnitKind.SPEED, Range.POSITIVE);
+    }
+  }
+
+  /** A machine. */
+  static final class Machines {
+    static final Key<String> POST =
+        Key.required("post", Types.TEXT, "how its programs are written; see `frieze posts`");
+    static final Key<Boolean> WRITES =
+        Key.withDefault(
+            "program units", JobKeys.INCHES, "mm", "The units that its programs are written in.");
+    static final Key<Values> TRAVEL =
+        Key.required("travel", new SectionType(Axes.TRAVEL), "how far its axes go");
+    static final Key<Values> RAPID =
+        Key.required("rapid", new SectionType(Axes.FEEDS), "its speeds in rapid moves");
+    static final Key<Values> TOP_FEED =
+        Key.required("top feed", new SectionType(Axes.FEEDS), "its fastest cutting speeds");
+    static final Key<Values> ACCELERATION =
+        Key.required("acceleration", new SectionType(Axes.ACCELERATIONS), "how fast it speeds up");
+    static final Key<Values> SPINDLE =
+        Key.required("spindle", new SectionType(ShopKeys.Spindle.SECTION), "its spindle");
+    static final Key<Boolean> CHANGER =
+        Key.withDefault(
+            "tool changer", Types.YES_NO, "no", "Whether it changes tools by itself.");
+    static final Section SECTION =
+        new Section(
+            "machine",
+            "A machine with its controller. Take the figures from its manual, or measure them.",
+            List.of(POST, WRITES, TRAVEL, RAPID, TOP_FEED, ACCELERATION, SPINDLE, CHANGER));
+
+    private Machines() {}
+  }
+
+  /** The outlines of cutters. */
+  enum Shape {
+    FLAT,
+    BALL,
+    VEE,
+    TAPERED,
+    DRILL
+  }
+
+  /** A tool. */
+  static final class Tools {
+    static final Key<Integer> NUMBER =
+        Key.optional(
+            "number", Types.count(1, 999), "the next that is free", "Its T number.");
+    static final Key<Shape> SHAPE =
+        Key.required(
+            "shape",
+            new ChoiceType<>(
+                List.of(
+                    Word.of(Shape.FLAT, "flat"),
+                    Word.of(Shape.BALL, "ball", "round"),
+                    Word.of(Shape.VEE, "vee", "v"),
+                    Word.of(Shape.TAPERED, "tapered"),
+                    Word.of(Shape.DRILL, "drill"))),
+            "the outline of its end");
+    static final Key<Double> DIAMETER =
+        Key.required("diameter", Types.length(Range.POSITIVE), "its largest cutting diameter");
+    static final Key<Double> ANGLE =
+        Key.optional(
+            "angle",
+            Types.quantity(UnitKind.ANGLE, Range.TOOL_ANGLE),
+            "118 deg for a drill; a vee or tapered bit needs it",
+            "The full angle between its sides.");
+    static final Key<Double> TIP =
+        Key.optional(
+            "tip",
+            Types.length(Range.NOT_NEGATIVE),
+            "0 for a vee bit; a tapered bit needs it",
+            "The diameter at its tip: a flat on a vee bit, a ball on a tapered bit.");
+    static final Key<Integer> FLUTES =
+        Key.withDefault("flutes", Types.count(1, 12), "2", "The number of its cutting edges.");
+    static final Key<Double> FLUTE_LENGTH =
+        Key.required("flute length", Types.length(Range.POSITIVE), "how deep it can cut");
+    static final Key<Double> REACH =
+        Key.optional(
+            "reach",
+            Types.length(Range.POSITIVE),
+            "its flute length",
+            "How far it sticks out of the collet.");
+    static final Key<Boolean> PLUNGES =
+        Key.optional(
+            "plunges",
+            Types.YES_NO,
+            "yes for vee bits and drills, no for the others",
+            "Whether it may go straight down into the material.");
+    static final Key<Double> PASS_DEPTH =
+        Key.optional(
+            "pass depth",
+            Types.length(Range.POSITIVE),
+            "by the material; half of the diameter in hardwood",
+            "The most that it takes in one pass.");
+    static final Key<Double> CHIP_LOAD =
+        Key.optional(
+            "chip load",
+            Types.length(Range.POSITIVE),
+            "from the material's table",
+            "The advance for each flute and turn that you found good.");
+    static final Key<Double> TOP_SPEED =
+        Key.required(
+            "top speed",
+            Types.quantity(UnitKind.SPEED, Range.POSITIVE),
+            "the speed that is marked on it, or less");
+    static final Key<Double> TOP_FEED =
+        Key.required(
+            "top feed", Types.quantity(UnitKind.FEED, Range.POSITIVE), "never faster than this");
+    static final Key<Double> TOP_PLUNGE =
+        Key.required(
+            "top plunge",
+            Types.quantity(UnitKind.FEED, Range.POSITIVE),
+            "never faster than this straight down");
+    static final Section SECTION =
+        new Section(
+            "tool",
+            "A cutter as it is held in the spindle.",
+            List.of(
+                NUMBER, SHAPE, DIAMETER, ANGLE, TIP, FLUTES, FLUTE_LENGTH, REACH, PLUNGES,
+                PASS_DEPTH, CHIP_LOAD, TOP_SPEED, TOP_FEED, TOP_PLUNGE));
+
+    private Tools() {}
+  }
+
+  /** A material. */
+  static final class Materials {
+    static final Key<Material.Kind> KIND =
+        Key.required(
+            "kind",
+            new ChoiceType<>(
+                List.of(
+                    Word.of(Material.Kind.SOFTWOOD, "softwood"),
+                    Word.of(Material.Kind.HARDWOOD, "hardwood"),
+                    Word.of(Material.Kind.SHEET, "sheet"),
+                    Word.of(Material.Kind.STEEL, "steel"))),
+            "how it behaves under a cutter; `sheet` is MDF and plywood");
+    static final Section SECTION =
+        new Section("material", "A material.", List.of(KIND));
+
+    private Materials() {}
+  }
+
+  /** The file itself. */
+  static final class Root {
+    static final Key<Boolean> UNITS =
+        Key.withDefault(
+            "units", JobKeys.INCHES, "mm", "What a bare number means: inches or millimetres.");
+    static final Key<Map<String, Located<Values>>> MACHINES =
+        Key.optional(
+            "machines",
+            new NamedType<>("a machine", new SectionType(ShopKeys.Machines.SECTION)),
+            "only the built-in ones",
+            "Your machines. One with the name of a built-in one replaces it.");
+    static final Key<Map<String, Located<Values>>> TOOLS =
+        Key.optional(
+            "tools",
+            new NamedType<>("a tool", new SectionType(ShopKeys.Tools.SECTION)),
+            "only the built-in ones",
+            "Your tools. One with the name of a built-in one replaces it.");
+    static final Key<Map<String, Located<Values>>> MATERIALS =
+        Key.optional(
+            "materials",
+            new NamedType<>("a material", new SectionType(ShopKeys.Materials.SECTION)),
+            "only the built-in ones",
+            "Your materials. One with the name of a built-in one replaces it.");
+    static final Section SECTION =
+        new Section(
+            "shop file",
+            "The top level of the file: what your shop has. Everything in it is optional.",
+            List.of(UNITS, MACHINES, TOOLS, MATERIALS));
+
+    private Root() {}
+  }
+}

@@ -1,0 +1,44 @@
+package frieze.job;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.apache.commons.text.similarity.LevenshteinDistance;
+
+/** Finds the word that somebody may have meant. */
+final class Suggestion {
+  private static final int LISTED_AT_MOST = 12;
+
+  private Suggestion() {}
+
+  /** The known word nearest to a written one, if it is near enough to be worth a question. */
+  static Optional<String> nearest(String written, Collection<String> known) {
+    String plain = written.toLowerCase(Locale.ROOT);
+    int limit = Math.max(1, (plain.length() + 1) / 3);
+    LevenshteinDistance distance = new LevenshteinDistance(limit);
+    record Candidate(String word, int distance) {}
+    return known.stream()
+        .map(word -> new Candidate(word, distance.apply(plain, word.toLowerCase(Locale.ROOT))))
+        .filter(candidate -> candidate.distance() >= 0)
+        .min(Comparator.comparingInt(Candidate::distance).thenComparing(Candidate::word))
+        .map(Candidate::word);
+  }
+
+  /** A hint: the nearest word, or else the list of those that are known. */
+  static String hint(String written, Collection<String> known) {
+    return nearest(written, known)
+        .map(word -> "did you mean \"" + word + "\"?")
+        .orElseGet(() -> listed(known));
+  }
+
+  private static String listed(Collection<String> known) {
+    if (known.isEmpty()) {
+      return "none is known";
+    }
+    var sorted = new TreeSet<>(known);
+    String first = String.join(", ", sorted.stream().limit(LISTED_AT_MOST).toList());
+    return "known: " + first + (sorted.size() > LISTED_AT_MOST ? ", ..." : "");
+  }
+}

@@ -1,0 +1,191 @@
+package frieze.job;
+
+import frieze.curve.Point;
+import frieze.design.Work;
+import frieze.diagnostic.Amounts;
+import frieze.diagnostic.Diagnostics;
+import frieze.diagnostic.SourceSpan;
+import frieze.shop.Stock;
+import frieze.shop.Tool;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+
+/** Turns the work list of one panel into {@link Work}. */
+final class WorkReader {
+  private final Shop shop;
+  private final Stock stock;
+  private final Collection<String> placed;
+  private final Collection<String> drawn;
+  private final Diagnostics found;
+
+  /**
+   * @param placed the drawings that are placed on the panel
+   * @param drawn the drawings of the job
+   */
+  WorkReader(
+      Shop shop,
+      Stock stock,
+      Collection<String> placed,
+      Collection<String> drawn,
+      Diagnostics found) {
+    this.shop = shop;
+    this.stock = stock;
+    this.placed = placed;
+    this.drawn = drawn;
+    this.found = found;
+  }
+
+  /** Reads all items; those with an error are left out. */
+  List<Work> read(List<Values> items) {
+    List<Work> work = new ArrayList<>();
+    items.forEach(item -> read(item).ifPresent(work::add));
+    return work;
+  }
+
+  private Optional<Work> read(Values item) {
+    Optional<Values> groove = item.find(JobKeys.WorkItem.GROOVE);
+    if (groove.isPresent()) {
+      return groove(groove.get());
+    }
+    Optional<Values> recess = item.find(JobKeys.WorkItem.RECESS);
+    if (recess.isPresent()) {
+      return recess(recess.get());
+    }
+    Optional<Values> cutout = item.find(JobKeys.WorkItem.CUTOUT);
+    if (cutout.isPresent()) {
+      return cutout(cutout.get());
+    }
+    return bore(item.get(JobKeys.WorkItem.BORE));
+  }
+
+  private Optional<Work> groove(Values v) {
+    Optional<Work.Target> on = target(v);
+    Optional<Tool> tool = tool(v);
+    Optional<Double> depth = depth(v, v.find(JobKeys.Operation.DEPTH), JobKeys.Operation.DEPTH);
+    if (on.isEmpty() || tool.isEmpty() || depth.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(new Work.Groove(on.get(), tool.get(), depth.get(), v.where()));
+  }
+
+  private Optional<Work> recess(Values v) {
+    Optional<Work.Target> on = target(v);
+    Optional<Tool> tool = tool(v);
+    Optional<Double> depth = depth(v, v.find(JobKeys.Operation.DEPTH), JobKeys.Operation.DEPTH);
+    if (on.isEmpty() || tool.isEmpty() || depth.isEmpty()) {
+      return Optional.empty();
+    }
+    double stepoverMm = v.get(JobKeys.Operation.STEPOVER) * tool.get().diameterMm();
+    return Optional.of(
+        new Work.Recess(
+            on.get(),
+            tool.get(),
+            depth.get(),
+            stepoverMm,
+            v.get(JobKeys.Operation.CUT),
+            v.where()));
+  }
+
+  private Optional<Work> cutout(Values v) {
+    Optional<Tool> tool = tool(v);
+    if (stock.blank()) {
+      found.error(
+          JobCode.KEYS_EXCLUDE,
+          v.where(),
+          "the stock is a blank, sawn to size already: there is nothing to cut out",
+          "leave out the cutout, or \"blank: yes\" of the stock");
+      return Optional.empty();
+    }
+    Optional<Work.Tabs> tabs = v.find(JobKeys.Cutout.HOLD).flatMap(this::tabs);
+    if (v.has(JobKeys.Cutout.HOLD) && tabs.isEmpty()) {
+      return Optional.empty();
+    }
+    return tool.map(t -> new Work.Cutout(t, tabs, v.get(JobKeys.Operation.CUT), v.where()));
+  }
+
+  private Optional<Work.Tabs> tabs(Values v) {
+    double thicknessMm = v.get(JobKeys.Hold.THICKNESS);
+    if (thicknessMm >= stock.thinnestMm()) {
+      found.error(
+          JobCode.TOO_DEEP,
+          v.where(JobKeys.Hold.THICKNESS),
+          "bridges "
+              + Amounts.length(thicknessMm)
+              + " thick leave nothing to cut of a stock "
+              + Amounts.length(stock.thinnestMm())
+              + " thick",
+          "make them thinner than the stock");
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Work.Tabs(v.get(JobKeys.Hold.TABS), v.get(JobKeys.Hold.WIDTH), thicknessMm));
+  }
+
+  private Optional<Work> bore(Values v) {
+    Optional<Tool> tool = tool(v);
+    Optional<Double> written = v.find(JobKeys.Bore.DEPTH);
+    Optional<Double> depth = depth(v, written, JobKeys.Bore.DEPTH);
+    if (tool.isEmpty() || (written.isPresent() && depth.isEmpty())) {
+      return Optional.empty();
+    }
+    List<Point> centres =
+        v.get(JobKeys.Bore.AT).stream()
+            .map(p -> new Point(p.get(JobKeys.Place.X), p.get(JobKeys.Place.Y)))
+            .toList();
+    double diameterMm = v.find(JobKeys.Bore.DIAMETER).orElse(tool.get().diameterMm());
+    return Optional.of(new Work.Bore(centres, diameterMm, depth, tool.get(), v.where()));
+  }
+
+  private Optional<Work.Target> target(Values v) {
+    String on = v.get(JobKeys.Operation.ON);
+    if (placed.contains(on)) {
+      return Optional.of(new Work.Target(on, v.find(JobKeys.Operation.PICK)));
+    }
+    SourceSpan where = v.where(JobKeys.Operation.ON);
+    if (drawn.contains(on)) {
+      found.error(
+          JobCode.NOT_PLACED,
+          where,
+          "the drawing \"" + on + "\" is not placed on this panel",
+          "add it to the panel's design: - place: " + on);
+    } else {
+      found.error(
+          JobCode.NO_SUCH_ARTWORK,
+          where,
+          "no drawing named \"" + on + "\" in this job",
+          Suggestion.hint(on, drawn));
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Tool> tool(Values v) {
+    String name = v.get(JobKeys.Operation.TOOL);
+    Optional<Tool> tool = shop.tool(name);
+    if (tool.isEmpty()) {
+      found.error(
+          JobCode.NO_SUCH_TOOL,
+          v.where(JobKeys.Operation.TOOL),
+          "no tool named \"" + name + "\" in the shop",
+          Suggestion.hint(name, shop.toolNames()));
+    }
+    return tool;
+  }
+
+  private Optional<Double> depth(Values v, Optional<Double> depth, Key<Double> key) {
+    if (depth.isEmpty() || depth.get() < stock.thinnestMm()) {
+      return depth;
+    }
+    found.error(
+        JobCode.TOO_DEEP,
+        v.where(key),
+        "a depth of "
+            + Amounts.length(depth.get())
+            + " goes through the stock, which is "
+            + Amounts.length(stock.thinnestMm())
+            + " thick where it is thinnest",
+        "make it less than the stock's thickness");
+    return Optional.empty();
+  }
+}
