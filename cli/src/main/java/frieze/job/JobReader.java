@@ -55,8 +55,9 @@ public final class JobReader {
                         "the job file is empty",
                         "`frieze new` writes one to start from"));
     Reading reading = new Reading(source, Units.inches(root), found);
-    Optional<Values> values =
-        new SectionType(JobKeys.Root.SECTION).read(LikePanels.complete(root, reading), reading);
+    Node completed = LikePanels.complete(root, reading);
+    found.throwIfErrors();
+    Optional<Values> values = new SectionType(JobKeys.Root.SECTION).read(completed, reading);
     found.throwIfErrors();
     return job(source, values.orElseThrow());
   }

@@ -12,7 +12,7 @@ public final class KeyPage {
       """
       # Job file and shop file
 
-      <!-- Written by `frieze keys page` from the table of keys; a test compares. Do not edit by hand. -->
+      <!-- Written by `frieze keys --as page` from the table of keys; a test compares. Do not edit by hand. -->
 
       A job file is YAML 1.2. It names drawings, panels, and what to cut into them. `frieze new` writes one to
       start from. An unknown key, a key given twice, a wrong unit or a number out of its range is an error with

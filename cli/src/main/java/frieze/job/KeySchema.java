@@ -33,7 +33,7 @@ public final class KeySchema {
     schema.putAll(object(root));
     Map<String, Object> definitions = new LinkedHashMap<>();
     for (Section section : KeyPage.reachable(root)) {
-      if (section != root) {
+      if (!section.equals(root)) {
         definitions.put(section.name(), object(section));
       }
     }

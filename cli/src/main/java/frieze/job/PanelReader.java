@@ -135,7 +135,7 @@ final class PanelReader {
               + " is "
               + Amounts.length(needMm)
               + " along "
-              + (key == JobKeys.Size.WIDTH ? "X" : "Y")
+              + (key.equals(JobKeys.Size.WIDTH) ? "X" : "Y")
               + ", but "
               + other
               + " "

@@ -55,12 +55,13 @@ record SectionType(Section section) implements Type<Values> {
     String written = nameNode instanceof ScalarNode scalar ? scalar.getValue() : "";
     Optional<Key<?>> key = section.key(written);
     if (key.isEmpty()) {
+      Optional<String> near = Suggestion.nearest(written, section.names());
+      near.ifPresent(name -> seen.putIfAbsent(name, reading.span(nameNode)));
       reading.error(
           JobCode.UNKNOWN_KEY,
           nameNode,
           "unknown key \"" + written + "\" in \"" + section.name() + "\"",
-          Suggestion.nearest(written, section.names())
-              .map(near -> "did you mean \"" + near + "\"?")
+          near.map(name -> "did you mean \"" + name + "\"?")
               .orElse("its keys: " + String.join(", ", section.names())));
       return false;
     }

@@ -16,7 +16,7 @@ final class Suggestion {
   /** The known word nearest to a written one, if it is near enough to be worth a question. */
   static Optional<String> nearest(String written, Collection<String> known) {
     String plain = written.toLowerCase(Locale.ROOT);
-    int limit = Math.max(1, (plain.length() + 1) / 3);
+    int limit = Math.max(1, (plain.length() + 2) / 3);
     LevenshteinDistance distance = new LevenshteinDistance(limit);
     record Candidate(String word, int distance) {}
     return known.stream()

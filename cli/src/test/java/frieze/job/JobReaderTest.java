@@ -133,8 +133,8 @@ class JobReaderTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "inset: 1/2 | insets: 1/2 | 14:49 | JOB-002 | inset",
-        "depth: 1/8 | deph: 1/8 | 16:40 | JOB-002 | depth",
+        "inset: 1/2 | insets: 1/2 | 14:51 | JOB-002 | inset",
+        "depth: 1/8 | deph: 1/8 | 16:41 | JOB-002 | depth",
         "fit: {gap: 1/16} | fit: {gap: 1/16, gap: 1/8} | 9:22 | JOB-003 | keep one",
         "fit: {gap: 1/16} | fit: {gap: 1/16, species: white ash} | 9:22 | JOB-004 | leave it out",
         "- groove: | - vgroove: | 16:9 | JOB-004 | leave it out",
@@ -145,33 +145,39 @@ class JobReaderTest {
         "gap: 1/16 | gap: -1/16 | 9:16 | JOB-009 | ''",
         "gap: 1/16 | gap: [1, 2] | 9:16 | JOB-006 | ''",
         "units: in | units: inches | 2:8 | JOB-010 | did you mean \"inch\"?",
-        "count: 9 | count: 9.5 | 14:42 | JOB-007 | ''",
-        "count: 9 | count: 0 | 14:42 | JOB-009 | ''",
+        "count: 9 | count: 9.5 | 14:48 | JOB-007 | ''",
+        "count: 9 | count: 0 | 14:48 | JOB-009 | ''",
         "on: leaf | on: laef | 16:22 | JOB-011 | did you mean \"leaf\"?",
         "vee 60 | vee 6O | 16:33 | JOB-012 | did you mean \"vee 60\"?",
         "machine: benchtop router | machine: bench router | 3:10 | JOB-013 | benchtop router",
-        "white ash | white asch | 10:24 | JOB-014 | did you mean \"white ash\"?",
+        "white ash | white asch | 10:23 | JOB-014 | did you mean \"white ash\"?",
         "units: in | post: short-arc | 2:7 | JOB-015 | did you mean \"short-arcs\"?",
         "leaf.svg | leef.svg | 5:16 | JOB-016 | folder of the job",
         "leaf.svg | leaf.xyz | 5:16 | JOB-024 | SVG",
         "height: 3-1/2 | height: 3, width: 2 | 5:44 | JOB-019 | give one",
         "length: 29 | length: 28 | 8:22 | JOB-021 | ''",
         "depth: 1/8 | depth: 3/4 | 16:48 | JOB-022 | less than",
-        "thickness: 1/8} | thickness: 1} | 17:70 | JOB-022 | thinner",
+        "thickness: 1/8} | thickness: 1} | 17:73 | JOB-022 | thinner",
         "thickness: [0.748, 0.752] | thickness: [0.748], blank: yes | 17:17 | JOB-019 | leave out",
-        "    fit: {gap: 1/16} | \tfit: {gap: 1/16} | 9:1 | JOB-001 | spaces",
         "job: Bench | job: Bench: two | 1:11 | JOB-001 | quotes",
         "job: Bench | jobs: Bench | 1:1 | JOB-002 | did you mean \"job\"?",
       })
   void a_mistake_is_told_with_its_place_and_a_hint(
       String right, String wrong, String place, String code, String hint) {
-    String tabbed = wrong.startsWith("\\t") ? wrong.replace("\\t", "\t") : wrong;
     assertThat(GOOD).contains(right);
-    List<Diagnostic> failures = failures(GOOD.replace(right, tabbed));
+    List<Diagnostic> failures = failures(GOOD.replace(right, wrong));
     Diagnostic first = failures.get(0);
     assertThat(first.where().toString()).as("%s", failures).isEqualTo("bench.yaml:" + place);
     assertThat(first.code().id()).as("%s", failures).isEqualTo(code);
     assertThat(first.hint()).as("%s", failures).contains(hint);
+  }
+
+  @Test
+  void a_tab_in_the_indentation_is_refused() {
+    Diagnostic first = failures(GOOD.replace("    fit:", "\tfit:")).get(0);
+    assertThat(first.where().toString()).isEqualTo("bench.yaml:9:1");
+    assertThat(first.code()).isEqualTo(JobCode.NOT_YAML);
+    assertThat(first.hint()).contains("spaces");
   }
 
   @Test
