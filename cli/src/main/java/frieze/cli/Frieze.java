@@ -91,7 +91,9 @@ final class Frieze implements Runnable {
 
   private static int bug(Console console, Throwable e) {
     console.err().println("Frieze itself has failed. This is a bug, not a mistake of yours.");
-    console.err().println("Nothing more was written. Please report it with your job, your drawings,");
+    console
+        .err()
+        .println("Nothing more was written. Please report it with your job, your drawings,");
     console.err().println("the command line and these lines:");
     console.err().println("frieze 0.1.0, Java " + System.getProperty("java.version"));
     e.printStackTrace(console.err());

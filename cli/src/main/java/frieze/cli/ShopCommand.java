@@ -75,11 +75,9 @@ final class ShopCommand implements Callable<Integer> {
 
   private static List<String> machine(Machine m) {
     String travel =
-        String.format(
-            Locale.ROOT, "%.0f, %.0f, %.0f", m.travelXMm(), m.travelYMm(), m.travelZMm());
+        String.format(Locale.ROOT, "%.0f, %.0f, %.0f", m.travelXMm(), m.travelYMm(), m.travelZMm());
     String range =
-        String.format(
-            Locale.ROOT, "%.0f to %.0f rpm", m.spindle().minRpm(), m.spindle().maxRpm());
+        String.format(Locale.ROOT, "%.0f to %.0f rpm", m.spindle().minRpm(), m.spindle().maxRpm());
     return List.of(
         m.name(),
         m.post(),

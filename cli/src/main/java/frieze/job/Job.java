@@ -1,5 +1,6 @@
 package frieze.job;
 
+import frieze.curve.Point;
 import frieze.design.Work;
 import frieze.diagnostic.SourceSpan;
 import frieze.layout.Arrangement;
@@ -9,7 +10,6 @@ import frieze.shop.Machine;
 import frieze.shop.Stock;
 import frieze.shop.Tool;
 import frieze.shop.Zero;
-import frieze.curve.Point;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -41,7 +41,11 @@ public record Job(
    * @param where the place of the file's name in the job
    */
   public record Drawing(
-      String name, String file, OptionalDouble heightMm, OptionalDouble widthMm, SourceSpan where) {}
+      String name,
+      String file,
+      OptionalDouble heightMm,
+      OptionalDouble widthMm,
+      SourceSpan where) {}
 
   /** A drawing repeated along a panel. */
   public record Placing(String drawing, Arrangement arrangement, SourceSpan where) {}

@@ -32,7 +32,9 @@ final class JobKeys {
   static final class Drawing {
     static final Key<String> FILE =
         Key.required(
-            "file", Types.TEXT, "the drawing, an SVG file; its name is taken from the job's folder");
+            "file",
+            Types.TEXT,
+            "the drawing, an SVG file; its name is taken from the job's folder");
     static final Key<Double> HEIGHT =
         Key.optional(
             "height",
@@ -236,9 +238,7 @@ final class JobKeys {
             "How far the middle of the motif lies above the band's centre line.");
     static final Section SECTION =
         new Section(
-            "along",
-            "A motif repeated along the band.",
-            List.of(GROUP, COUNT, INSET, RISE));
+            "along", "A motif repeated along the band.", List.of(GROUP, COUNT, INSET, RISE));
 
     private Along() {}
   }
@@ -281,10 +281,7 @@ final class JobKeys {
             "The distance between neighbouring passes, as a share of the tool's diameter.");
     static final Key<Work.Milling> CUT =
         Key.withDefault(
-            "milling",
-            MILLING,
-            "conventional",
-            "The sense of travel along the material.");
+            "milling", MILLING, "conventional", "The sense of travel along the material.");
     static final Section GROOVE =
         new Section(
             "groove",
@@ -358,8 +355,7 @@ final class JobKeys {
             "through the stock",
             "The depth below the stock's top.");
     static final Section SECTION =
-        new Section(
-            "bore", "Round holes.", List.of(Operation.TOOL, AT, DIAMETER, DEPTH));
+        new Section("bore", "Round holes.", List.of(Operation.TOOL, AT, DIAMETER, DEPTH));
 
     private Bore() {}
   }
@@ -414,7 +410,8 @@ final class JobKeys {
         Key.withDefault(
             "fit", new SectionType(Fit.SECTION), "{}", "How the panel fits its opening.");
     static final Key<Values> STOCK =
-        Key.required("stock", new SectionType(Board.SECTION), "the piece of material it is cut from");
+        Key.required(
+            "stock", new SectionType(Board.SECTION), "the piece of material it is cut from");
     static final Key<Values> ZERO =
         Key.withDefault(
             "zero", new SectionType(ZeroAt.SECTION), "{}", "Where the operator sets zero.");
@@ -444,7 +441,10 @@ final class JobKeys {
             "What the tool must not touch.");
     static final Key<List<Values>> DESIGN =
         Key.optional(
-            "design", ListType.of(new SectionType(Design.SECTION)), "no drawing", "The drawings on it.");
+            "design",
+            ListType.of(new SectionType(Design.SECTION)),
+            "no drawing",
+            "The drawings on it.");
     static final Key<List<Values>> WORK =
         Key.required("work", ListType.of(new OneOfType(WorkItem.SECTION)), "what is cut");
     static final Section SECTION =
@@ -452,8 +452,18 @@ final class JobKeys {
             "panel",
             "One panel, with a name of your choice. It gives one or more programs.",
             List.of(
-                LIKE, OPENING, SIZE, FIT, STOCK, ZERO, POSITION, CLEARANCE, SPOILBOARD, CLAMPS,
-                DESIGN, WORK));
+                LIKE,
+                OPENING,
+                SIZE,
+                FIT,
+                STOCK,
+                ZERO,
+                POSITION,
+                CLEARANCE,
+                SPOILBOARD,
+                CLAMPS,
+                DESIGN,
+                WORK));
 
     private Panel() {}
   }
@@ -462,8 +472,7 @@ final class JobKeys {
   static final class Root {
     static final Key<String> JOB = Key.required("job", Types.TEXT, "a short name for the job");
     static final Key<Boolean> UNITS =
-        Key.withDefault(
-            "units", INCHES, "mm", "What a bare number means: inches or millimetres.");
+        Key.withDefault("units", INCHES, "mm", "What a bare number means: inches or millimetres.");
     static final Key<String> SHOP =
         Key.optional(
             "shop",

@@ -121,8 +121,7 @@ public final class JobReader {
 
   private List<Job.Drawing> drawings(String source, Values root) {
     List<Job.Drawing> drawings = new ArrayList<>();
-    Map<String, Located<Values>> sections =
-        root.find(JobKeys.Root.ARTWORK).orElse(Map.of());
+    Map<String, Located<Values>> sections = root.find(JobKeys.Root.ARTWORK).orElse(Map.of());
     sections.forEach(
         (name, section) -> {
           Values v = section.value();

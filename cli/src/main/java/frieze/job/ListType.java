@@ -46,8 +46,7 @@ record ListType<T>(Type<T> item, int shortest, int longest, boolean orSingle)
     }
     int size = list.getValue().size();
     if (size < shortest || size > longest) {
-      reading.error(
-          JobCode.WRONG_KIND, node, "expected " + length() + " but found " + size, "");
+      reading.error(JobCode.WRONG_KIND, node, "expected " + length() + " but found " + size, "");
       return Optional.empty();
     }
     List<T> items = new ArrayList<>();

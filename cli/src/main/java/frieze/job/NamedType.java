@@ -8,7 +8,6 @@ import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
-import org.snakeyaml.engine.v2.nodes.ScalarNode;
 
 /** Things with names that the user chooses, in the order of the file. */
 record NamedType<T>(String what, Type<T> type) implements Type<Map<String, Located<T>>> {

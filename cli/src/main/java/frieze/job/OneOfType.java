@@ -26,10 +26,7 @@ record OneOfType(Section section) implements Type<Values> {
     Optional<Values> values = new SectionType(section).read(node, reading);
     if (values.isPresent() && section.keys().stream().noneMatch(values.get()::has)) {
       reading.error(
-          JobCode.MISSING_KEY,
-          node,
-          "expected one of " + String.join(", ", section.names()),
-          "");
+          JobCode.MISSING_KEY, node, "expected one of " + String.join(", ", section.names()), "");
       return Optional.empty();
     }
     return values;
@@ -44,7 +41,9 @@ record OneOfType(Section section) implements Type<Values> {
   public Map<String, Object> schema() {
     return Map.of(
         "allOf",
-        List.of(Map.of("$ref", "#/$defs/" + section.name()), Map.of("minProperties", 1, "maxProperties", 1)));
+        List.of(
+            Map.of("$ref", "#/$defs/" + section.name()),
+            Map.of("minProperties", 1, "maxProperties", 1)));
   }
 
   @Override

@@ -53,8 +53,7 @@ final class PanelReader {
     Set<String> placed = new LinkedHashSet<>();
     placings.forEach(p -> placed.add(p.drawing()));
     List<Work> work =
-        new WorkReader(shop, stock.get(), placed, drawn, found)
-            .read(panel.get(JobKeys.Panel.WORK));
+        new WorkReader(shop, stock.get(), placed, drawn, found).read(panel.get(JobKeys.Panel.WORK));
     return Optional.of(
         new Job.PanelJob(
             name,
@@ -148,8 +147,7 @@ final class PanelReader {
   }
 
   private static Zero zero(Values v) {
-    return new Zero(
-        v.get(JobKeys.ZeroAt.X), v.get(JobKeys.ZeroAt.Y), v.get(JobKeys.ZeroAt.Z));
+    return new Zero(v.get(JobKeys.ZeroAt.X), v.get(JobKeys.ZeroAt.Y), v.get(JobKeys.ZeroAt.Z));
   }
 
   private static Point point(Values v) {

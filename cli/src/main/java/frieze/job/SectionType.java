@@ -92,8 +92,7 @@ record SectionType(Section section) implements Type<Values> {
     return value.isPresent();
   }
 
-  private boolean fillIn(
-      Key<?> key, Node node, Reading reading, Map<String, Located<?>> found) {
+  private boolean fillIn(Key<?> key, Node node, Reading reading, Map<String, Located<?>> found) {
     if (key.required()) {
       reading.error(
           JobCode.MISSING_KEY,

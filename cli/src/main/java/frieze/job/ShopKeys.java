@@ -47,10 +47,8 @@ final class ShopKeys {
             "no",
             "Whether the operator switches it and sets its speed. The programs then stop with a"
                 + " message before the first plunge of each tool.");
-    static final Key<Double> LOWEST =
-        Key.required("lowest", speed(), "its lowest speed");
-    static final Key<Double> HIGHEST =
-        Key.required("highest", speed(), "its highest speed");
+    static final Key<Double> LOWEST = Key.required("lowest", speed(), "its lowest speed");
+    static final Key<Double> HIGHEST = Key.required("highest", speed(), "its highest speed");
     static final Key<List<Double>> DIAL =
         Key.optional(
             "dial",
@@ -64,8 +62,7 @@ final class ShopKeys {
             "3 s",
             "The time from off to full speed.");
     static final Section SECTION =
-        new Section(
-            "spindle", "The spindle.", List.of(BY_HAND, LOWEST, HIGHEST, DIAL, SPIN_UP));
+        new Section("spindle", "The spindle.", List.of(BY_HAND, LOWEST, HIGHEST, DIAL, SPIN_UP));
 
     private Spindle() {}
 
@@ -92,8 +89,7 @@ final class ShopKeys {
     static final Key<Values> SPINDLE =
         Key.required("spindle", new SectionType(ShopKeys.Spindle.SECTION), "its spindle");
     static final Key<Boolean> CHANGER =
-        Key.withDefault(
-            "tool changer", Types.YES_NO, "no", "Whether it changes tools by itself.");
+        Key.withDefault("tool changer", Types.YES_NO, "no", "Whether it changes tools by itself.");
     static final Section SECTION =
         new Section(
             "machine",
@@ -115,8 +111,7 @@ final class ShopKeys {
   /** A tool. */
   static final class Tools {
     static final Key<Integer> NUMBER =
-        Key.optional(
-            "number", Types.count(1, 999), "the next that is free", "Its T number.");
+        Key.optional("number", Types.count(1, 999), "the next that is free", "Its T number.");
     static final Key<Shape> SHAPE =
         Key.required(
             "shape",
@@ -188,8 +183,20 @@ final class ShopKeys {
             "tool",
             "A cutter as it is held in the spindle.",
             List.of(
-                NUMBER, SHAPE, DIAMETER, ANGLE, TIP, FLUTES, FLUTE_LENGTH, REACH, PLUNGES,
-                PASS_DEPTH, CHIP_LOAD, TOP_SPEED, TOP_FEED, TOP_PLUNGE));
+                NUMBER,
+                SHAPE,
+                DIAMETER,
+                ANGLE,
+                TIP,
+                FLUTES,
+                FLUTE_LENGTH,
+                REACH,
+                PLUNGES,
+                PASS_DEPTH,
+                CHIP_LOAD,
+                TOP_SPEED,
+                TOP_FEED,
+                TOP_PLUNGE));
 
     private Tools() {}
   }
@@ -206,8 +213,7 @@ final class ShopKeys {
                     Word.of(Material.Kind.SHEET, "sheet"),
                     Word.of(Material.Kind.STEEL, "steel"))),
             "how it behaves under a cutter; `sheet` is MDF and plywood");
-    static final Section SECTION =
-        new Section("material", "A material.", List.of(KIND));
+    static final Section SECTION = new Section("material", "A material.", List.of(KIND));
 
     private Materials() {}
   }

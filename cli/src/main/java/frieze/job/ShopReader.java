@@ -120,8 +120,7 @@ public final class ShopReader {
     List<Tool> tools = new ArrayList<>();
     for (Map.Entry<String, Located<Values>> entry : sections.entrySet()) {
       Values values = entry.getValue().value();
-      int number =
-          values.find(ShopKeys.Tools.NUMBER).orElseGet(() -> Shop.nextFree(taken));
+      int number = values.find(ShopKeys.Tools.NUMBER).orElseGet(() -> Shop.nextFree(taken));
       taken.add(number);
       shape(entry.getKey(), values)
           .ifPresent(shape -> tools.add(tool(entry.getKey(), number, shape, values)));
@@ -177,15 +176,13 @@ public final class ShopReader {
           case FLAT -> new ToolShape.Flat(diameter);
           case BALL -> new ToolShape.Ball(diameter);
           case VEE -> new ToolShape.Vee(diameter, angle.orElseThrow(), tip.orElse(0.0));
-          case TAPERED ->
-              new ToolShape.Tapered(diameter, angle.orElseThrow(), tip.orElseThrow());
+          case TAPERED -> new ToolShape.Tapered(diameter, angle.orElseThrow(), tip.orElseThrow());
           case DRILL -> new ToolShape.Drill(diameter, angle.orElse(DRILL_ANGLE_RAD));
         });
   }
 
   private Optional<ToolShape> missing(String name, Values tool, String what) {
-    found.error(
-        JobCode.MISSING_KEY, tool.where(), "the tool \"" + name + "\" needs " + what, "");
+    found.error(JobCode.MISSING_KEY, tool.where(), "the tool \"" + name + "\" needs " + what, "");
     return Optional.empty();
   }
 }

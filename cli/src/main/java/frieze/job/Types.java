@@ -117,8 +117,7 @@ final class Types {
         if (range.contains(value)) {
           return Optional.of(value);
         }
-        reading.error(
-            JobCode.OUT_OF_RANGE, node, text.get() + " must be " + range.words(), "");
+        reading.error(JobCode.OUT_OF_RANGE, node, text.get() + " must be " + range.words(), "");
       } catch (QuantityText.NotAQuantity e) {
         reading.error(e.code(), node, e.text(), e.hint());
       }

@@ -30,11 +30,11 @@ final class YamlText {
    */
   static Optional<Node> parse(String source, byte[] content) {
     try {
-      String text =
-          StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(content)).toString();
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(content)).toString();
       LoadSettings settings =
           LoadSettings.builder().setLabel(source).setCodePointLimit(LARGEST).build();
-      return new Compose(settings).composeString(text.startsWith("\uFEFF") ? text.substring(1) : text);
+      return new Compose(settings)
+          .composeString(text.startsWith("\uFEFF") ? text.substring(1) : text);
     } catch (CharacterCodingException e) {
       throw notYaml(SourceSpan.file(source), "the text is not UTF-8", "save it as UTF-8");
     } catch (MarkedYamlEngineException e) {
@@ -42,7 +42,8 @@ final class YamlText {
           e.getProblemMark().map(mark -> at(source, mark)).orElse(SourceSpan.file(source));
       throw notYaml(where, "not YAML: " + problem(e), hint(e));
     } catch (YamlEngineException e) {
-      throw notYaml(SourceSpan.file(source), "not YAML: " + firstLine(String.valueOf(e.getMessage())), "");
+      throw notYaml(
+          SourceSpan.file(source), "not YAML: " + firstLine(String.valueOf(e.getMessage())), "");
     }
   }
 
@@ -51,7 +52,8 @@ final class YamlText {
   }
 
   private static String problem(MarkedYamlEngineException e) {
-    String context = e.getContext() == null || e.getContext().isBlank() ? "" : e.getContext() + ", ";
+    String context =
+        e.getContext() == null || e.getContext().isBlank() ? "" : e.getContext() + ", ";
     return firstLine(context + e.getProblem());
   }
 

@@ -82,11 +82,13 @@ class JobReaderTest {
 
   @Test
   void a_default_does_not_depend_on_the_units_of_the_file() {
-    String metric = GOOD.replace("units: in", "units: mm").replaceAll("(\\d) *([,}\\]])", "$1 in$2");
+    String metric =
+        GOOD.replace("units: in", "units: mm").replaceAll("(\\d) *([,}\\]])", "$1 in$2");
     String counts = metric.replace("count: 9 in", "count: 9").replace("tabs: 6 in", "tabs: 6");
     String tools = counts.replace("flat 1/4 in", "flat 1/4").replace("vee 60 in", "vee 60");
     assertThat(read(tools).panels().get(0).clearanceMm()).isEqualTo(5.0);
-    assertThat(read(tools).panels().get(0).opening()).isEqualTo(read(GOOD).panels().get(0).opening());
+    assertThat(read(tools).panels().get(0).opening())
+        .isEqualTo(read(GOOD).panels().get(0).opening());
   }
 
   @Test
@@ -110,8 +112,7 @@ class JobReaderTest {
           vee 60: {shape: vee, diameter: 1/4, angle: 60, flute length: 1/4, top speed: 20000,
                    top feed: 60, top plunge: 10}
         """;
-    Job job =
-        JobReader.read("bench.yaml", files(GOOD).with("shop.yaml", shop), POSTS);
+    Job job = JobReader.read("bench.yaml", files(GOOD).with("shop.yaml", shop), POSTS);
     assertThat(job.panels().get(0).work().get(0).tool().diameterMm())
         .isCloseTo(6.35, within(ROUNDING));
     assertThat(job.panels().get(0).work().get(0).tool().maxFeedMmPerMin())
@@ -125,7 +126,9 @@ class JobReaderTest {
             BadInputException.class,
             () ->
                 JobReader.read(
-                    "bench.yaml", files(GOOD).with("shop.yaml", "tools: {x: {shape: disc}}"), POSTS));
+                    "bench.yaml",
+                    files(GOOD).with("shop.yaml", "tools: {x: {shape: disc}}"),
+                    POSTS));
     assertThat(e.diagnostics().get(0).where().source()).isEqualTo("shop.yaml");
   }
 
@@ -190,8 +193,7 @@ class JobReaderTest {
 
   @Test
   void a_panel_beyond_the_machine_is_refused_by_how_much() {
-    String wide =
-        GOOD.replace("width: 28-5/8", "width: 31").replace("length: 29", "length: 32");
+    String wide = GOOD.replace("width: 28-5/8", "width: 31").replace("length: 29", "length: 32");
     Diagnostic first = failures(wide).get(0);
     assertThat(first.code()).isEqualTo(JobCode.PANEL_TOO_LARGE);
     // 31 in less two gaps of 1/16 in is 784.225 mm; the machine travels 750 mm.
@@ -201,10 +203,10 @@ class JobReaderTest {
   @Test
   void all_mistakes_of_a_stage_are_told_at_once_in_the_order_of_the_file() {
     String text =
-        GOOD.replace("gap: 1/16", "gap: x").replace("count: 9", "count: y").replace("in\n", "inn\n");
-    assertThat(failures(text))
-        .extracting(d -> d.where().line())
-        .containsExactly(2, 9, 14);
+        GOOD.replace("gap: 1/16", "gap: x")
+            .replace("count: 9", "count: y")
+            .replace("in\n", "inn\n");
+    assertThat(failures(text)).extracting(d -> d.where().line()).containsExactly(2, 9, 14);
   }
 
   @Test

@@ -9,9 +9,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.api.Test;
 
 class KeyTableTest {
   private static final Path DOCS = Path.of("..", "docs", "reference");
@@ -47,7 +47,8 @@ class KeyTableTest {
       Set<String> keys = new HashSet<>();
       section
           .keys()
-          .forEach(key -> key.names().forEach(name -> assertThat(keys.add(name)).as(name).isTrue()));
+          .forEach(
+              key -> key.names().forEach(name -> assertThat(keys.add(name)).as(name).isTrue()));
     }
   }
 

@@ -50,7 +50,8 @@ class QuantityTextTest {
   @CsvSource({"5-1/4, 133.35, 5.25", "0.748, 18.9992, 0.748", "2, 50.8, 2"})
   void a_bare_number_has_the_unit_of_the_file(String text, double inInches, double inMm)
       throws NotAQuantity {
-    assertThat(QuantityText.read(text, UnitKind.LENGTH, true)).isCloseTo(inInches, within(ROUNDING));
+    assertThat(QuantityText.read(text, UnitKind.LENGTH, true))
+        .isCloseTo(inInches, within(ROUNDING));
     assertThat(QuantityText.read(text, UnitKind.LENGTH, false)).isCloseTo(inMm, within(ROUNDING));
   }
 
@@ -104,8 +105,19 @@ class QuantityTextTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "", "mm", "abc", "1/2/3 in", "1-2-3", "5 5", "--5", "1/0 in", "5 in 3", "0x10", "1/2 1/4",
-        "3 in mm", "1.2.3"
+        "",
+        "mm",
+        "abc",
+        "1/2/3 in",
+        "1-2-3",
+        "5 5",
+        "--5",
+        "1/0 in",
+        "5 in 3",
+        "0x10",
+        "1/2 1/4",
+        "3 in mm",
+        "1.2.3"
       })
   void what_is_not_a_number_is_refused(String text) {
     assertThatThrownBy(() -> QuantityText.read(text, UnitKind.LENGTH, true))
