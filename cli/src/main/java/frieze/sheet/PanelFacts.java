@@ -1,0 +1,55 @@
+package frieze.sheet;
+
+import frieze.design.Design;
+import frieze.design.Intent;
+import frieze.dryrun.DepthMap;
+import frieze.dryrun.DryRunResult;
+import frieze.layout.Opening;
+import frieze.plan.Plan;
+import frieze.post.ProgramText;
+import frieze.shop.Setup;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is known of one panel once its programs have been read back.
+ *
+ * @param opening what it goes into
+ * @param gapMm between it and the opening, all round
+ * @param programs in running order, as they are written
+ * @param depths of the stock once all programs have run; empty when it was not simulated
+ * @param drawings the drawings that its motifs come from
+ */
+public record PanelFacts(
+    Design design,
+    Opening opening,
+    double gapMm,
+    Setup setup,
+    List<Intent> intents,
+    Plan plan,
+    List<ProgramText> programs,
+    DryRunResult dryRun,
+    Optional<DepthMap> depths,
+    List<DrawingFacts> drawings) {
+  public PanelFacts {
+    intents = List.copyOf(intents);
+    programs = List.copyOf(programs);
+    drawings = List.copyOf(drawings);
+  }
+
+  public String name() {
+    return design.panel().name();
+  }
+
+  /**
+   * A drawing as it is used.
+   *
+   * @param name as in the job
+   * @param file as the user named it
+   * @param sizeAssumed in words, where the size in the file comes from
+   * @param lengthMm as placed, along X
+   * @param heightMm as placed, along Y
+   */
+  public record DrawingFacts(
+      String name, String file, String sizeAssumed, double lengthMm, double heightMm) {}
+}
