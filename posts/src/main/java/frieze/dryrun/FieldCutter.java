@@ -3,11 +3,8 @@ package frieze.dryrun;
 import frieze.curve.Bounds;
 import java.util.Arrays;
 import java.util.List;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.BiConsumer;
 import java.util.function.IntConsumer;
+import java.util.function.Supplier;
 
 /**
  * Cuts many sweeps into the tiles of a field on two threads.
@@ -41,50 +38,27 @@ final class FieldCutter {
       int sweep = s;
       forTilesUnder(sweeps.get(s), tile -> order[next[tile]++] = sweep);
     }
-    forEach(
-        (tile, scratch) -> {
-          for (int i = starts[tile]; i < starts[tile + 1]; i++) {
-            tiles[tile].cut(sweeps.get(order[i]), scratch);
-          }
-        },
-        sweeps.size() >= WORTH_A_THREAD);
-  }
-
-  /** Does something to each tile. */
-  void forEachTile(BiConsumer<Tile, Tile.Scratch> work) {
-    forEach((tile, scratch) -> work.accept(tiles[tile], scratch), true);
-  }
-
-  private void forEach(BiConsumer<Integer, Tile.Scratch> work, boolean twoThreads) {
-    AtomicInteger next = new AtomicInteger();
-    Runnable all =
+    Supplier<IntConsumer> worker =
         () -> {
           Tile.Scratch scratch = new Tile.Scratch(grid.cellMm());
-          for (int i = next.getAndIncrement(); i < tiles.length; i = next.getAndIncrement()) {
-            work.accept(i, scratch);
-          }
+          return tile -> {
+            for (int i = starts[tile]; i < starts[tile + 1]; i++) {
+              tiles[tile].cut(sweeps.get(order[i]), scratch);
+            }
+          };
         };
-    if (!twoThreads) {
-      all.run();
-      return;
+    if (sweeps.size() >= WORTH_A_THREAD) {
+      TwoThreads.share(tiles.length, worker);
+    } else {
+      IntConsumer work = worker.get();
+      for (int i = 0; i < tiles.length; i++) {
+        work.accept(i);
+      }
     }
-    FutureTask<Boolean> other = new FutureTask<>(all, true);
-    Thread thread = new Thread(other, "stock field");
-    thread.setDaemon(true);
-    thread.start();
-    all.run();
-    finish(other);
   }
 
-  private static void finish(FutureTask<Boolean> task) {
-    try {
-      task.get();
-    } catch (ExecutionException e) {
-      throw new IllegalStateException("cutting the stock field failed", e);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted while cutting the stock field", e);
-    }
+  void reset() {
+    TwoThreads.share(tiles.length, () -> tile -> tiles[tile].reset());
   }
 
   /** Visits the numbers of the tiles that a sweep may meet, in their order. */

@@ -64,12 +64,4 @@ record FieldGrid(int columns, int rows, double cellMm, double topMm, double bott
   long cells() {
     return (long) columns * rows;
   }
-
-  double lengthMm() {
-    return columns * cellMm;
-  }
-
-  double widthMm() {
-    return rows * cellMm;
-  }
 }

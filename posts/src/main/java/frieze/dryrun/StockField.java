@@ -1,6 +1,5 @@
 package frieze.dryrun;
 
-import frieze.curve.Bounds;
 import frieze.motion.Motion;
 import frieze.motion.Position;
 import frieze.shop.Stock;
@@ -74,7 +73,7 @@ public final class StockField {
   public void reset() {
     pending.clear();
     last = Optional.empty();
-    new FieldCutter(grid, tiles).forEachTile((tile, own) -> tile.reset());
+    new FieldCutter(grid, tiles).reset();
   }
 
   public double cellMm() {
@@ -175,7 +174,13 @@ public final class StockField {
     return height(column, row);
   }
 
-  private float height(int column, int row) {
+  /** Cuts what was put off, so that {@link #height} tells the truth on any thread. */
+  void settle() {
+    flush();
+  }
+
+  /** The height of a cell of a settled field. */
+  float height(int column, int row) {
     Tile tile = tiles[row / Tile.ROWS * grid.tileColumns() + column / Tile.SPAN];
     return tile.height(column % Tile.SPAN, row % Tile.ROWS);
   }
@@ -235,8 +240,7 @@ public final class StockField {
     return new DepthMap(width, height, step * cellMm(), depths);
   }
 
-  /** The plane area of all cells. */
-  Bounds bounds() {
-    return new Bounds(0, 0, grid.lengthMm(), grid.widthMm());
+  FieldGrid grid() {
+    return grid;
   }
 }
