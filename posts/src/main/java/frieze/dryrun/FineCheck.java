@@ -26,8 +26,7 @@ final class FineCheck {
   private final GougeCheck.Settings settings;
   private int windows;
 
-  FineCheck(
-      List<Wish> wishes, double thickness, SweptMoves moves, GougeCheck.Settings settings) {
+  FineCheck(List<Wish> wishes, double thickness, SweptMoves moves, GougeCheck.Settings settings) {
     this.wishes = wishes;
     this.thickness = thickness;
     this.moves = moves;

@@ -80,8 +80,7 @@ public final class GougeCheck {
   private final SweptMoves moves;
   private final Settings settings;
 
-  private GougeCheck(
-      List<Wish> wishes, StockField field, SweptMoves moves, Settings settings) {
+  private GougeCheck(List<Wish> wishes, StockField field, SweptMoves moves, Settings settings) {
     this.wishes = wishes;
     this.field = field;
     this.moves = moves;
@@ -102,11 +101,7 @@ public final class GougeCheck {
 
   /** Compares as strictly as told. */
   public static Result check(
-      List<Intent> intents,
-      Setup setup,
-      StockField field,
-      SweptMoves moves,
-      Settings settings) {
+      List<Intent> intents, Setup setup, StockField field, SweptMoves moves, Settings settings) {
     List<Wish> wishes =
         intents.stream().map(intent -> Wish.of(intent, setup, settings.wallMm())).toList();
     return new GougeCheck(wishes, field, moves, settings).run();

@@ -12,7 +12,9 @@ import java.util.Arrays;
  */
 record Raster(int column, int row, int columns, int rows, double cellMm) {
 
-  /** The cells of {@code field} columns and rows whose centres lie in a rectangle, grown by cells. */
+  /**
+   * The cells of {@code field} columns and rows whose centres lie in a rectangle, grown by cells.
+   */
   static Raster of(Bounds rectangle, double cellMm, int grownBy) {
     int left = (int) Math.ceil(rectangle.minX() / cellMm - 0.5) - grownBy;
     int front = (int) Math.ceil(rectangle.minY() / cellMm - 0.5) - grownBy;

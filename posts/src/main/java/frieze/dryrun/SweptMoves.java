@@ -36,7 +36,8 @@ public final class SweptMoves {
     moves.add(new Kept(path, profile));
     Bounds reach =
         new Bounds(box.minX(), box.minY(), box.maxX(), box.maxY()).grown(profile.radiusMm());
-    visitSquares(reach, square -> squares.computeIfAbsent(square, k -> new ArrayList<>()).add(number));
+    visitSquares(
+        reach, square -> squares.computeIfAbsent(square, k -> new ArrayList<>()).add(number));
   }
 
   /** The number of moves kept. */

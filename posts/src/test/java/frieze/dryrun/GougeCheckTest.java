@@ -37,8 +37,7 @@ class GougeCheckTest {
 
   private static Tool tool(int number, ToolShape shape) {
     OptionalDouble none = OptionalDouble.empty();
-    return new Tool(
-        "tool " + number, number, shape, 2, 25, 35, true, none, none, 24000, 3000, 900);
+    return new Tool("tool " + number, number, shape, 2, 25, 35, true, none, none, 24000, 3000, 900);
   }
 
   private static Setup setup() {
@@ -145,8 +144,7 @@ class GougeCheckTest {
             corner.x(),
             corner.y(),
             Math.PI / 2);
-    return List.of(
-        new Cut(round, FLAT), new Cut(line(corner.plus(out), next.plus(out), z), FLAT));
+    return List.of(new Cut(round, FLAT), new Cut(line(corner.plus(out), next.plus(out), z), FLAT));
   }
 
   private static final List<Point> CORNERS = rectangle(0, 0, 115, 75);
@@ -261,8 +259,7 @@ class GougeCheckTest {
   @ParameterizedTest
   @MethodSource("mistakes")
   void a_wrong_import_of_a_single_recess_is_found(Mistake mistake) {
-    GougeCheck.Result result =
-        check(List.of(RECESS), mapped(recessCuts(FLAT), mistake.map));
+    GougeCheck.Result result = check(List.of(RECESS), mapped(recessCuts(FLAT), mistake.map));
     assertThat(result.isClean()).as("%s", mistake).isFalse();
   }
 
@@ -340,8 +337,7 @@ class GougeCheckTest {
   /** A ball leaves its own round foot along the walls, and cusps between passes. */
   @Test
   void a_ball_may_leave_its_round_foot_but_not_its_cusps() {
-    Intent recess =
-        new Intent.Recess("recess", Region.ofRing(rectangle(5, 10, 65, 50)), 6, BALL);
+    Intent recess = new Intent.Recess("recess", Region.ofRing(rectangle(5, 10, 65, 50)), 6, BALL);
     GougeCheck.Result result = check(List.of(recess), recessCuts(BALL));
     assertThat(result.tooDeep()).isZero();
     // cusps of passes 2 mm apart: R - sqrt(R^2 - 1) = 0.1716
@@ -454,9 +450,7 @@ class GougeCheckTest {
     double angle = Math.atan2(h, 30);
     Position low = new Position(x, y - h, z);
     Position high = new Position(x, y + h, z);
-    into.add(
-        new Cut(new Motion.Turn(low, high, Plane.XY, x - 30, y, 2 * angle), FLAT));
-    into.add(
-        new Cut(new Motion.Turn(high, low, Plane.XY, x + 30, y, 2 * angle), FLAT));
+    into.add(new Cut(new Motion.Turn(low, high, Plane.XY, x - 30, y, 2 * angle), FLAT));
+    into.add(new Cut(new Motion.Turn(high, low, Plane.XY, x + 30, y, 2 * angle), FLAT));
   }
 }
