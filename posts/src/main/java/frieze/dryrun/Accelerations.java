@@ -4,6 +4,9 @@ import frieze.shop.Machine;
 
 /** The accelerations of a machine's axes. */
 final class Accelerations {
+  /** An axis whose direction changes by less than this takes no part. */
+  private static final double PART = 1e-9;
+
   private Accelerations() {}
 
   /** X, Y and Z, in mm/s2. */
@@ -15,14 +18,17 @@ final class Accelerations {
     };
   }
 
-  /** What the axes together can do along a direction that need not have length 1. */
-  static double along(double[] limits, double dx, double dy, double dz) {
-    double length = Math.sqrt(dx * dx + dy * dy + dz * dz);
+  /**
+   * What a change of direction can use: the acceleration of the weakest axis that takes part. Along
+   * a slant the axes together could do more; a curve turns through all directions, so they do not
+   * count on it.
+   */
+  static double weakest(double[] limits, double dx, double dy, double dz) {
     double least = Double.POSITIVE_INFINITY;
     double[] d = {dx, dy, dz};
     for (int axis = 0; axis < 3; axis++) {
-      if (d[axis] != 0) {
-        least = Math.min(least, limits[axis] * length / Math.abs(d[axis]));
+      if (Math.abs(d[axis]) > PART) {
+        least = Math.min(least, limits[axis]);
       }
     }
     return least;

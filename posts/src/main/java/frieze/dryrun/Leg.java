@@ -73,11 +73,7 @@ final class Leg {
       return Double.POSITIVE_INFINITY;
     }
     double[] limits = Accelerations.of(machine.get());
-    double start = turn.startAngleRad();
-    double u = Motions.largestCosine(start, turn.sweepRad());
-    double v = Motions.largestCosine(start + Math.PI / 2, turn.sweepRad());
-    double acceleration =
-        Math.min(limits[turn.plane().first()] / u, limits[turn.plane().second()] / v);
+    double acceleration = Math.min(limits[turn.plane().first()], limits[turn.plane().second()]);
     return Math.sqrt(acceleration * turn.radiusMm()) * length / planar;
   }
 
