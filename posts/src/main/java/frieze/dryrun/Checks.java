@@ -2,6 +2,7 @@ package frieze.dryrun;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * All checks, in the order in which they see a move.
@@ -11,6 +12,7 @@ import java.util.List;
  *   <li>{@link StockEdgeCheck}: cuts lie on the stock.
  *   <li>{@link SpoilboardCheck}: nothing goes deeper than the stock and the spoilboard's allowance.
  *   <li>{@link LowTravelCheck}: rapids travel at the clearance height.
+ *   <li>{@link MaterialCheck}: rapids meet no material, and no pass takes too much.
  *   <li>{@link SpindleCheck}: cuts have the spindle on, or a stop to switch it on by hand.
  *   <li>{@link SpeedCheck}: speeds are within the tool's and the machine's limits.
  *   <li>{@link FeedCheck}: feed moves have a feed within the machine's and the tool's limits.
@@ -18,19 +20,24 @@ import java.util.List;
  *   <li>{@link ReachCheck}: no cut is deeper than flutes and reach.
  *   <li>{@link KeepOutCheck}: tool and holder stay clear of clamps.
  *   <li>{@link ToolCheck}: the shop knows the tools, and the machine can change them.
+ *   <li>{@link FreePieceCheck}: pieces are held when they come free, and are not cut afterwards.
+ *   <li>{@link ThinStripCheck}: strips of waste can stand.
+ *   <li>{@link TouchOffCheck}: the next tool can be touched off where the zero is.
+ *   <li>{@link TorchCheck}: a torch is lit where it cuts, and nowhere else.
  *   <li>{@link EndCheck}: programs cut something, and end with the tool up.
  * </ul>
  */
 final class Checks implements Check {
   private final List<Check> checks;
 
-  Checks(Surroundings known) {
+  Checks(Surroundings known, Optional<StockCutter> cutter) {
     this.checks =
         List.of(
             new TravelCheck(known),
             new StockEdgeCheck(known),
             new SpoilboardCheck(known),
             new LowTravelCheck(known),
+            new MaterialCheck(known),
             new SpindleCheck(known),
             new SpeedCheck(known),
             new FeedCheck(known),
@@ -38,6 +45,10 @@ final class Checks implements Check {
             new ReachCheck(known),
             new KeepOutCheck(known),
             new ToolCheck(known),
+            new FreePieceCheck(known, cutter),
+            new ThinStripCheck(known, cutter),
+            new TouchOffCheck(known, cutter),
+            new TorchCheck(),
             new EndCheck(known));
   }
 

@@ -1,8 +1,10 @@
 package frieze.dryrun;
 
+import frieze.diagnostic.SourceSpan;
 import frieze.motion.Box;
 import frieze.motion.Executed;
 import frieze.motion.Executed.Rotation;
+import frieze.rs274.ProgramSummary;
 import frieze.shop.Tool;
 import java.util.List;
 import java.util.Optional;
@@ -15,16 +17,19 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
   private final Ledger ledger;
   private final MotionClock clock;
   private final Checks checks;
+  private final Optional<StockCutter> cutter;
   private Optional<Integer> tool = Optional.empty();
   private Optional<Integer> toolOfLastProgram = Optional.empty();
   private Rotation rotation = Rotation.STOPPED;
+  private SourceSpan offsetSpan = SourceSpan.NONE;
 
   DryRunPass(Surroundings known, ClockSettings settings) {
     this.known = known;
     this.stock = StockBox.of(known);
     this.ledger = new Ledger(known);
     this.clock = new MotionClock(known.machine(), settings);
-    this.checks = new Checks(known);
+    this.cutter = StockCutter.of(known);
+    this.checks = new Checks(known, cutter);
   }
 
   FindingLog log() {
@@ -42,6 +47,8 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
     checks.start(program);
     tool = inSpindle;
     rotation = Rotation.STOPPED;
+    offsetSpan = SourceSpan.NONE;
+    clock.setExactStop(false);
     Optional<Integer> number = toolNumber(inSpindle);
     if (number.isPresent() && !number.equals(toolOfLastProgram)) {
       clock.toolChange(ledger.account(number));
@@ -54,10 +61,17 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
   }
 
   /** The program's text has ended. */
-  void end(String program, int lines) {
+  void end(String program, ProgramSummary summary) {
     clock.stop();
     checks.end(log);
-    ledger.endProgram(program, lines);
+    if (summary.g92()) {
+      log.add(
+          FindingCode.STALE_OFFSET,
+          offsetSpan,
+          Amount.NONE,
+          "the offset set here is still in force when the program ends");
+    }
+    ledger.endProgram(program, summary.lines());
     toolOfLastProgram = toolNumber(tool);
   }
 
@@ -99,6 +113,7 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
     Box onMachine = MachineBox.of(passage);
     ledger.add(passage, onMachine);
     clock.move(move, ledger.account(number));
+    cutter.ifPresent(c -> c.move(passage));
     checks.move(passage, log);
     return true;
   }
@@ -144,6 +159,12 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
 
   @Override
   public Boolean other(Executed.Other other) {
+    switch (other.what()) {
+      case "offset g92" -> offsetSpan = other.span();
+      case "path exact stop" -> clock.setExactStop(true);
+      case "path exact", "path continuous" -> clock.setExactStop(false);
+      default -> {}
+    }
     return other((Executed) other);
   }
 

@@ -39,6 +39,11 @@ public record DryRunResult(
     notChecked = List.copyOf(notChecked);
   }
 
+  DryRunResult withFindings(List<Finding> changed) {
+    return new DryRunResult(
+        changed, counts, readable, programs, tools, program, machine, zeroFits, time, notChecked);
+  }
+
   /** Whether files may be written: every text could be read, and no finding is an error. */
   public boolean mayWrite() {
     return readable && findings.stream().noneMatch(Finding::isError);

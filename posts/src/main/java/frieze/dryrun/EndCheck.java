@@ -32,13 +32,14 @@ final class EndCheck implements Check {
     if (stock.isEmpty() || !passage.isFeed() || !passage.isPlaced()) {
       return;
     }
-    double above = passage.box().minZ() - stock.get().topMm();
-    if (above > Slack.LENGTH_MM && passage.planarMm() > Slack.LENGTH_MM) {
+    double above = passage.box().maxZ() - stock.get().topMm();
+    boolean cuts = passage.belowTop().isPresent();
+    if (!cuts && above > Slack.LENGTH_MM && passage.planarMm() > Slack.LENGTH_MM) {
       log.add(
           FindingCode.CUTS_NOTHING,
           passage,
           Amount.mm(above),
-          "feeds sideways " + Words.mm(above) + " above the stock");
+          "feeds sideways up to " + Words.mm(above) + " above the stock");
     }
   }
 

@@ -64,7 +64,9 @@ final class Ledger {
       Page page = entry.getValue();
       TimeSpent spent = page.account.spent();
       time = time.plus(spent);
-      tools.add(report(entry.getKey(), page.tally, spent));
+      if (page.tally.hasMoves() || spent.totalSeconds() > 0) {
+        tools.add(report(entry.getKey(), page.tally, spent));
+      }
     }
     programs.add(
         new ProgramReport(
@@ -110,7 +112,10 @@ final class Ledger {
           for (Page page : pages) {
             spent = spent.plus(page.account.spent());
           }
-          tools.add(report(number, tallyOfAll.getOrDefault(number, new Tally()), spent));
+          Tally tally = tallyOfAll.getOrDefault(number, new Tally());
+          if (tally.hasMoves() || spent.totalSeconds() > 0) {
+            tools.add(report(number, tally, spent));
+          }
         });
     return tools;
   }

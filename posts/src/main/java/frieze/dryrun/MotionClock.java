@@ -105,7 +105,8 @@ public final class MotionClock {
         machine
             .map(
                 m ->
-                    Accelerations.weakest(Accelerations.of(m), w[0] - u[0], w[1] - u[1], w[2] - u[2]))
+                    Accelerations.weakest(
+                        Accelerations.of(m), w[0] - u[0], w[1] - u[1], w[2] - u[2]))
             .orElse(Double.POSITIVE_INFINITY);
     if (acceleration == Double.POSITIVE_INFINITY) {
       return cruise;

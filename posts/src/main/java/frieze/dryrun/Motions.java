@@ -11,6 +11,33 @@ import java.util.Optional;
 final class Motions {
   private Motions() {}
 
+  /** Moves a path in space. */
+  static Motion shifted(Motion path, double dx, double dy, double dz) {
+    return path.accept(
+        new Motion.Visitor<Motion>() {
+          @Override
+          public Motion straight(Straight straight) {
+            return new Straight(shift(straight.from()), shift(straight.to()));
+          }
+
+          @Override
+          public Motion turn(Turn turn) {
+            Position centre = shift(turn.plane().position(turn.centreU(), turn.centreV(), 0));
+            return new Turn(
+                shift(turn.from()),
+                shift(turn.to()),
+                turn.plane(),
+                centre.get(turn.plane().first()),
+                centre.get(turn.plane().second()),
+                turn.sweepRad());
+          }
+
+          private Position shift(Position p) {
+            return new Position(p.x() + dx, p.y() + dy, p.z() + dz);
+          }
+        });
+  }
+
   /** The part of a path between two fractions of its length. */
   static Motion part(Motion path, double from, double to) {
     if (from <= 0 && to >= 1) {

@@ -17,6 +17,7 @@ final class Passage {
   private final Optional<Tool> tool;
   private final Box box;
   private final Optional<Motion> cutting;
+  private Optional<Met> met = Optional.empty();
 
   /**
    * @param stock where the stock lies, if that is known
@@ -82,6 +83,16 @@ final class Passage {
   /** The part of the path below the stock's top; empty if there is none, or if it is not known. */
   Optional<Motion> belowTop() {
     return cutting;
+  }
+
+  /** Tells what material the move meets; the stock field works it out before the checks see it. */
+  void setMet(Met material) {
+    met = Optional.of(material);
+  }
+
+  /** What material the move meets or takes; empty when nobody knows. */
+  Optional<Met> met() {
+    return met;
   }
 
   /** The distance travelled in the XY plane, as far as it is known. */

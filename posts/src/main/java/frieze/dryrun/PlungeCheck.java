@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Objects to going down faster, or more steeply, than the tool can, and to a drill that is fed
- * sideways.
+ * Objects to going down into material faster, or more steeply, than the tool can, and to a drill
+ * that is fed sideways.
  */
 final class PlungeCheck implements Check {
   /**
@@ -30,6 +30,9 @@ final class PlungeCheck implements Check {
   @Override
   public void move(Passage passage, FindingLog log) {
     if (!passage.isFeed() || stock.isEmpty() || passage.belowTop().isEmpty()) {
+      return;
+    }
+    if (passage.met().map(met -> met.deepestMm() <= MaterialCheck.STANDING_MM).orElse(false)) {
       return;
     }
     if (passage.tool().isEmpty()) {

@@ -25,6 +25,11 @@ final class Tally {
     }
   }
 
+  /** Whether any move covered a distance that is known. */
+  boolean hasMoves() {
+    return rapidMm > 0 || feedMm > 0;
+  }
+
   double rapidMm() {
     return rapidMm;
   }

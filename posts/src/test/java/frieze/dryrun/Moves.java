@@ -30,9 +30,7 @@ final class Moves {
 
   Moves feed(double x, double y, double z, double feedMmPerMin) {
     return add(
-        Kind.FEED,
-        new Motion.Straight(at, new Position(x, y, z)),
-        OptionalDouble.of(feedMmPerMin));
+        Kind.FEED, new Motion.Straight(at, new Position(x, y, z)), OptionalDouble.of(feedMmPerMin));
   }
 
   /** An arc in XY about a centre, by an angle. */
@@ -79,8 +77,7 @@ final class Moves {
   }
 
   static Machine machine(double rapidMmPerS, double feedMmPerS, double accelerationMmPerS2) {
-    Machine.Axis axis =
-        new Machine.Axis(rapidMmPerS * 60, feedMmPerS * 60, accelerationMmPerS2);
+    Machine.Axis axis = new Machine.Axis(rapidMmPerS * 60, feedMmPerS * 60, accelerationMmPerS2);
     return machine(axis, axis, axis);
   }
 

@@ -7,7 +7,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Uniformly accelerated motion; the values were worked out by hand from the textbook's formulas. */
+/**
+ * Uniformly accelerated motion; the values were worked out by hand from the textbook's formulas.
+ */
 class RampTest {
   private static final double EXACT = 5e-10;
 

@@ -1,0 +1,138 @@
+package frieze.dryrun;
+
+import frieze.diagnostic.Diagnostic;
+import frieze.motion.Executed.MachinePosition;
+import frieze.rs274.Interpreter;
+import frieze.rs274.ProgramCode;
+import frieze.rs274.ProgramSummary;
+import frieze.rs274.ReadingRules;
+import frieze.rs274.Start;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableSet;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * Reads the programs of one setup back from their text, carries them out in thought, and says what
+ * would happen and where.
+ *
+ * <p>The story: {@link Interpreter} turns each text into events; {@link DryRunPass} hands every
+ * event to the {@link Ledger} (extents, lengths), the {@link MotionClock} (time), the stock field
+ * and the {@link Checks}; these object into a {@link FindingLog}.
+ *
+ * <p><em>Guarantees:</em> the same texts and surroundings give the same result; memory does not
+ * grow with the texts; what could not be checked is said. <em>Cost:</em> one pass over the texts,
+ * and one more up to the last line that a finding quotes.
+ */
+public final class DryRun {
+  /** What the checks say themselves, as errors and with the move. */
+  private static final Set<ProgramCode> SAID_BY_CHECKS =
+      EnumSet.of(ProgramCode.FEED_NEVER_SET, ProgramCode.FEED_ZERO, ProgramCode.SPEED_ABSENT);
+
+  private final Surroundings known;
+  private final ClockSettings settings;
+
+  private DryRun(Surroundings known, ClockSettings settings) {
+    this.known = known;
+    this.settings = settings;
+  }
+
+  /** A dry run in the given surroundings, with the usual assumptions of the clock. */
+  public static DryRun in(Surroundings known) {
+    return new DryRun(known, ClockSettings.USUAL);
+  }
+
+  public DryRun withClock(ClockSettings assumed) {
+    return new DryRun(known, assumed);
+  }
+
+  /**
+   * Runs programs one after the other on the same stock.
+   *
+   * @param programs in running order
+   * @throws UncheckedIOException if a text cannot be opened or read
+   */
+  public DryRunResult run(List<ProgramText> programs) {
+    DryRunPass pass = new DryRunPass(known, settings);
+    boolean readable = true;
+    for (ProgramText program : programs) {
+      readable &= read(program, pass);
+    }
+    return withTexts(pass.finish(readable), programs);
+  }
+
+  /** Runs one program; false when its text could not be read to its end. */
+  private boolean read(ProgramText program, DryRunPass pass) {
+    ReadingRules rules = withZero(program.rules());
+    OptionalInt tool = rules.start().tool();
+    pass.start(program.name(), tool.isPresent() ? Optional.of(tool.getAsInt()) : Optional.empty());
+    ProgramSummary summary;
+    try (InputStream in = program.open()) {
+      summary = Interpreter.run(program.name(), in, rules, pass::accept);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    for (Diagnostic said : summary.diagnostics()) {
+      if (!(said.code() instanceof ProgramCode code && SAID_BY_CHECKS.contains(code))) {
+        pass.log().add(said);
+      }
+    }
+    pass.end(program.name(), summary);
+    return isReadable(summary);
+  }
+
+  /** Tells the interpreter where the zero lies on the machine, if that is known. */
+  private ReadingRules withZero(ReadingRules rules) {
+    MachinePosition zero = known.zeroOnMachine();
+    Start start = rules.start();
+    if (zero.equals(MachinePosition.UNKNOWN) || start.workOffsets().containsKey(1)) {
+      return rules;
+    }
+    Map<Integer, MachinePosition> offsets = new TreeMap<>(start.workOffsets());
+    offsets.put(1, zero);
+    return rules.but().start(start.withWorkOffsets(offsets)).build();
+  }
+
+  /**
+   * Whether a text is a program of the language at all. A line that is one but asks for something
+   * impossible, such as an arc with two radii, is a finding like others.
+   */
+  private static boolean isReadable(ProgramSummary summary) {
+    return summary.diagnostics().stream()
+        .noneMatch(
+            d ->
+                d.isError()
+                    && d.code() instanceof ProgramCode code
+                    && code.compareTo(ProgramCode.FEED_NEGATIVE) < 0);
+  }
+
+  /** Adds the text of the line to each finding. */
+  private static DryRunResult withTexts(DryRunResult result, List<ProgramText> programs) {
+    Map<String, Map<Integer, String>> texts = new HashMap<>();
+    for (ProgramText program : programs) {
+      NavigableSet<Integer> wanted = new TreeSet<>();
+      for (Finding finding : result.findings()) {
+        if (finding.program().equals(program.name()) && finding.line() > 0) {
+          wanted.add(finding.line());
+        }
+      }
+      texts.put(program.name(), LineTexts.of(program, wanted));
+    }
+    List<Finding> quoted = new ArrayList<>();
+    for (Finding finding : result.findings()) {
+      Map<Integer, String> lines = texts.getOrDefault(finding.program(), Map.of());
+      quoted.add(finding.withText(lines.getOrDefault(finding.line(), "")));
+    }
+    return result.withFindings(quoted);
+  }
+}
