@@ -117,6 +117,7 @@ final class FreePieceCheck implements Check {
     return cutter.isPresent()
         ? List.of()
         : List.of(
-            new NotChecked("pieces that come free", "the stock or the zero on it is not given", true));
+            new NotChecked(
+                "pieces that come free", "the stock or the zero on it is not given", true));
   }
 }

@@ -128,8 +128,7 @@ final class StandingMap {
     }
   }
 
-  private static void seed(
-      int from, int to, boolean[] stands, int[] piece, Deque<int[]> spans) {
+  private static void seed(int from, int to, boolean[] stands, int[] piece, Deque<int[]> spans) {
     boolean open = false;
     for (int i = from; i < to; i++) {
       boolean free = stands[i] && piece[i] == 0;

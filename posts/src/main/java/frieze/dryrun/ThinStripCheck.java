@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
  * Objects to strips between through cuts, or between one and the edge of the stock, that are too
  * thin to stand: they break off and are thrown about.
  *
- * <p>A strip is what vanishes when the standing stock is worn away by half the least width and grown
- * again. <em>Source:</em> {@link #LEAST_MM} and {@link #SLENDERNESS} are common practice.
+ * <p>A strip is what vanishes when the standing stock is worn away by half the least width and
+ * grown again. <em>Source:</em> {@link #LEAST_MM} and {@link #SLENDERNESS} are common practice.
  */
 final class ThinStripCheck implements Check {
   static final double LEAST_MM = 1.5;
@@ -30,7 +30,11 @@ final class ThinStripCheck implements Check {
     this.cutter = cutter;
     this.box = StockBox.of(known);
     this.widthMm =
-        known.stock().map(Stock::thickestMm).map(t -> Math.max(LEAST_MM, t / SLENDERNESS)).orElse(0.0);
+        known
+            .stock()
+            .map(Stock::thickestMm)
+            .map(t -> Math.max(LEAST_MM, t / SLENDERNESS))
+            .orElse(0.0);
   }
 
   @Override

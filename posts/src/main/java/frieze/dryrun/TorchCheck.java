@@ -62,7 +62,8 @@ final class TorchCheck implements Check {
   private void cut(Passage passage, FindingLog log) {
     OptionalDouble z = passage.lowZ();
     if (!isLit) {
-      boolean low = z.isPresent() && cutZ.isPresent() && z.getAsDouble() <= cutZ.getAsDouble() + HEIGHT_MM;
+      boolean low =
+          z.isPresent() && cutZ.isPresent() && z.getAsDouble() <= cutZ.getAsDouble() + HEIGHT_MM;
       if (low) {
         log.add(
             FindingCode.TORCH_OFF, passage, Amount.NONE, "feeds at cutting height, but is not lit");

@@ -2,7 +2,6 @@ package frieze.dryrun;
 
 import frieze.shop.Machine;
 import frieze.shop.Zero;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -28,8 +27,7 @@ final class TouchOffCheck implements Check {
     this.cutter = cutter;
     this.box = StockBox.of(known);
     boolean changer = known.machine().map(Machine::toolChanger).orElse(false);
-    this.onTop =
-        !changer && known.zero().map(z -> z.z() == Zero.AlongZ.TOP).orElse(false);
+    this.onTop = !changer && known.zero().map(z -> z.z() == Zero.AlongZ.TOP).orElse(false);
   }
 
   @Override
