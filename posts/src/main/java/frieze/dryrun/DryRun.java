@@ -1,12 +1,16 @@
 package frieze.dryrun;
 
+import frieze.curve.Point;
+import frieze.design.Intent;
 import frieze.diagnostic.Diagnostic;
+import frieze.motion.Executed;
 import frieze.motion.Executed.MachinePosition;
 import frieze.rs274.Interpreter;
 import frieze.rs274.ProgramCode;
 import frieze.rs274.ProgramSummary;
 import frieze.rs274.ReadingRules;
 import frieze.rs274.Start;
+import frieze.shop.Setup;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -17,7 +21,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -41,19 +44,42 @@ public final class DryRun {
 
   private final Surroundings known;
   private final ClockSettings settings;
+  private final Optional<DesignCheck> design;
+  private final int pictureColumns;
 
-  private DryRun(Surroundings known, ClockSettings settings) {
+  private DryRun(
+      Surroundings known,
+      ClockSettings settings,
+      Optional<DesignCheck> design,
+      int pictureColumns) {
     this.known = known;
     this.settings = settings;
+    this.design = design;
+    this.pictureColumns = pictureColumns;
   }
 
   /** A dry run in the given surroundings, with the usual assumptions of the clock. */
   public static DryRun in(Surroundings known) {
-    return new DryRun(known, ClockSettings.USUAL);
+    return new DryRun(known, ClockSettings.USUAL, Optional.empty(), 0);
   }
 
   public DryRun withClock(ClockSettings assumed) {
-    return new DryRun(known, assumed);
+    return new DryRun(known, assumed, design, pictureColumns);
+  }
+
+  /** Compares the stock with a design after the last program. */
+  public DryRun comparedWith(Setup setup, List<Intent> intents) {
+    return new DryRun(
+        known, settings, Optional.of(new DesignCheck(setup, intents)), pictureColumns);
+  }
+
+  /**
+   * Keeps a map of depths after each program.
+   *
+   * @param mostColumns how many columns and rows a map has at most; 0 keeps none
+   */
+  public DryRun withPictures(int mostColumns) {
+    return new DryRun(known, settings, design, mostColumns);
   }
 
   /**
@@ -63,19 +89,67 @@ public final class DryRun {
    * @throws UncheckedIOException if a text cannot be opened or read
    */
   public DryRunResult run(List<ProgramText> programs) {
-    DryRunPass pass = new DryRunPass(known, settings);
+    DryRunPass pass = new DryRunPass(known, settings, design.isPresent(), pictureColumns);
     boolean readable = true;
     for (ProgramText program : programs) {
       readable &= read(program, pass);
     }
-    return withTexts(pass.finish(readable), programs);
+    DryRunResult result = pass.finish(readable);
+    if (design.isPresent() && pass.cutter().isPresent()) {
+      result = compare(result, design.get(), pass.cutter().get(), programs);
+    }
+    return withTexts(result, programs);
+  }
+
+  private DryRunResult compare(
+      DryRunResult result, DesignCheck with, StockCutter cutter, List<ProgramText> programs) {
+    GougeCheck.Result found = with.compare(cutter);
+    List<Point> places =
+        found.discrepancies().stream()
+            .filter(d -> d.kind() == Discrepancy.Kind.TOO_DEEP)
+            .limit(DryRunResult.SHOWN_PER_CODE)
+            .map(Discrepancy::place)
+            .toList();
+    Culprits culprits = new Culprits(places);
+    if (culprits.isNeeded()) {
+      for (ProgramText program : programs) {
+        lookAgain(program, cutter, culprits);
+      }
+    }
+    return result.comparedWith(
+        found, DesignCheck.findings(found, culprits), DesignCheck.counts(found));
+  }
+
+  private void lookAgain(ProgramText program, StockCutter cutter, Culprits culprits) {
+    ToolInSpindle tool = new ToolInSpindle(known, program.rules().start().tool());
+    try (InputStream in = program.open()) {
+      Interpreter.run(
+          program.name(),
+          in,
+          withZero(program.rules()),
+          event -> {
+            if (event instanceof Executed.Move move) {
+              Passage passage = tool.passage(move, Optional.empty());
+              passage
+                  .tool()
+                  .filter(t -> passage.isPlaced())
+                  .ifPresent(
+                      t ->
+                          culprits.move(
+                              program.name(), passage, cutter.inStock(move.path()), t.shape()));
+            } else if (event instanceof Executed.ToolChange change) {
+              tool.change(change.toolNumber());
+            }
+          });
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** Runs one program; false when its text could not be read to its end. */
   private boolean read(ProgramText program, DryRunPass pass) {
     ReadingRules rules = withZero(program.rules());
-    OptionalInt tool = rules.start().tool();
-    pass.start(program.name(), tool.isPresent() ? Optional.of(tool.getAsInt()) : Optional.empty());
+    pass.start(program.name(), rules.start().tool());
     ProgramSummary summary;
     try (InputStream in = program.open()) {
       summary = Interpreter.run(program.name(), in, rules, pass::accept);

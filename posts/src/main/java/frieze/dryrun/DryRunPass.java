@@ -5,31 +5,38 @@ import frieze.motion.Box;
 import frieze.motion.Executed;
 import frieze.motion.Executed.Rotation;
 import frieze.rs274.ProgramSummary;
-import frieze.shop.Tool;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Takes the events of a setup's programs in running order and hands them to all that look on. */
 final class DryRunPass implements Executed.Visitor<Boolean> {
   private final Surroundings known;
   private final Optional<StockBox> stock;
   private final FindingLog log = new FindingLog();
+  private final int pictureColumns;
   private final Ledger ledger;
   private final MotionClock clock;
   private final Checks checks;
   private final Optional<StockCutter> cutter;
-  private Optional<Integer> tool = Optional.empty();
+  private ToolInSpindle tool;
   private Optional<Integer> toolOfLastProgram = Optional.empty();
   private Rotation rotation = Rotation.STOPPED;
   private SourceSpan offsetSpan = SourceSpan.NONE;
 
-  DryRunPass(Surroundings known, ClockSettings settings) {
+  DryRunPass(Surroundings known, ClockSettings settings, boolean keepsMoves, int pictureColumns) {
     this.known = known;
+    this.tool = new ToolInSpindle(known, OptionalInt.empty());
+    this.pictureColumns = pictureColumns;
     this.stock = StockBox.of(known);
     this.ledger = new Ledger(known);
     this.clock = new MotionClock(known.machine(), settings);
-    this.cutter = StockCutter.of(known);
+    this.cutter = StockCutter.of(known, keepsMoves);
     this.checks = new Checks(known, cutter);
+  }
+
+  Optional<StockCutter> cutter() {
+    return cutter;
   }
 
   FindingLog log() {
@@ -41,15 +48,15 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
    *
    * @param inSpindle the tool that the operator was told to put in; empty if nobody said
    */
-  void start(String program, Optional<Integer> inSpindle) {
+  void start(String program, OptionalInt inSpindle) {
     log.startProgram(program);
     ledger.startProgram();
     checks.start(program);
-    tool = inSpindle;
+    tool = new ToolInSpindle(known, inSpindle);
     rotation = Rotation.STOPPED;
     offsetSpan = SourceSpan.NONE;
     clock.setExactStop(false);
-    Optional<Integer> number = toolNumber(inSpindle);
+    Optional<Integer> number = tool.number();
     if (number.isPresent() && !number.equals(toolOfLastProgram)) {
       clock.toolChange(ledger.account(number));
     }
@@ -71,8 +78,12 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
           Amount.NONE,
           "the offset set here is still in force when the program ends");
     }
-    ledger.endProgram(program, summary.lines());
-    toolOfLastProgram = toolNumber(tool);
+    Optional<DepthMap> picture =
+        pictureColumns > 0
+            ? cutter.map(c -> c.field().depthMap(pictureColumns))
+            : Optional.empty();
+    ledger.endProgram(program, summary.lines(), picture);
+    toolOfLastProgram = tool.number();
   }
 
   /** All texts have ended. */
@@ -91,28 +102,17 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
         ledger.all().machine(),
         known.machine().map(m -> ZeroFits.of(m, ledger.all().program().all())).orElse(List.of()),
         time,
-        checks.notChecked());
-  }
-
-  /** The tool that a program means: the one it names, or the only one there is. */
-  private Optional<Integer> toolNumber(Optional<Integer> named) {
-    if (named.isEmpty() && known.tools().size() == 1) {
-      return Optional.of(known.tools().get(0).number());
-    }
-    return named;
+        checks.notChecked(),
+        cutter.map(StockCutter::field),
+        Optional.empty());
   }
 
   @Override
   public Boolean move(Executed.Move move) {
-    if (move.state().toolNumber().isPresent()) {
-      tool = move.state().toolNumber();
-    }
-    Optional<Integer> number = toolNumber(tool);
-    Optional<Tool> held = number.flatMap(known::tool);
-    Passage passage = new Passage(move, number, held, stock);
+    Passage passage = tool.passage(move, stock);
     Box onMachine = MachineBox.of(passage);
     ledger.add(passage, onMachine);
-    clock.move(move, ledger.account(number));
+    clock.move(move, account());
     cutter.ifPresent(c -> c.move(passage));
     checks.move(passage, log);
     return true;
@@ -126,9 +126,9 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
 
   @Override
   public Boolean toolChange(Executed.ToolChange change) {
-    boolean isNew = !change.toolNumber().equals(toolNumber(tool));
-    tool = change.toolNumber();
-    if (isNew) {
+    Optional<Integer> before = tool.number();
+    tool.change(change.toolNumber());
+    if (!tool.number().equals(before)) {
       clock.toolChange(account());
     }
     return other(change);
@@ -180,6 +180,6 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
   }
 
   private ClockAccount account() {
-    return ledger.account(toolNumber(tool));
+    return ledger.account(tool.number());
   }
 }

@@ -1,11 +1,14 @@
 package frieze.dryrun;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything that a dry run has to say about the programs of one setup.
  *
- * @param findings by program in running order, then by line, then by code; at most {@link
+ * @param findings by program in running order, then by line, then by code, those from the design
+ *     last; at most {@link
  *     #SHOWN_PER_CODE} of a code
  * @param counts one for each code that was found, in the order of the codes' ids
  * @param readable false when a text could not be read to its end
@@ -15,6 +18,8 @@ import java.util.List;
  * @param machine the same in machine coordinates, where these are known
  * @param zeroFits for each axis along which moves are known; empty without a machine
  * @param notChecked what was not asked, and why
+ * @param stock the simulated stock after all programs; empty if the stock or the zero is unknown
+ * @param design how the stock compares with a design, if there was one to compare it with
  */
 public record DryRunResult(
     List<Finding> findings,
@@ -26,7 +31,9 @@ public record DryRunResult(
     MoveExtents machine,
     List<ZeroFit> zeroFits,
     TimeSpent time,
-    List<NotChecked> notChecked) {
+    List<NotChecked> notChecked,
+    Optional<StockField> stock,
+    Optional<GougeCheck.Result> design) {
   /** How many findings of one code are told one by one; the others are counted. */
   public static final int SHOWN_PER_CODE = 20;
 
@@ -39,9 +46,42 @@ public record DryRunResult(
     notChecked = List.copyOf(notChecked);
   }
 
+  /** The same with what the comparison with a design has found. */
+  DryRunResult comparedWith(
+      GougeCheck.Result found, List<Finding> more, List<FindingCount> moreCounts) {
+    List<Finding> all = new ArrayList<>(findings);
+    all.addAll(more);
+    List<FindingCount> allCounts = new ArrayList<>(counts);
+    allCounts.addAll(moreCounts);
+    return new DryRunResult(
+        all,
+        allCounts,
+        readable,
+        programs,
+        tools,
+        program,
+        machine,
+        zeroFits,
+        time,
+        notChecked,
+        stock,
+        Optional.of(found));
+  }
+
   DryRunResult withFindings(List<Finding> changed) {
     return new DryRunResult(
-        changed, counts, readable, programs, tools, program, machine, zeroFits, time, notChecked);
+        changed,
+        counts,
+        readable,
+        programs,
+        tools,
+        program,
+        machine,
+        zeroFits,
+        time,
+        notChecked,
+        stock,
+        design);
   }
 
   /** Whether files may be written: every text could be read, and no finding is an error. */

@@ -227,7 +227,24 @@ public enum FindingCode implements Code {
       "DRY-074",
       Severity.ERROR,
       "the program ends with the torch on",
-      "put the torch out before the end");
+      "put the torch out before the end"),
+
+  // Design
+  GOUGE(
+      "DRY-080",
+      Severity.ERROR,
+      "more is cut away than the design asks for",
+      "look at the picture; check the tool, the depth and the programs' order"),
+  LEFT_STANDING(
+      "DRY-081",
+      Severity.WARNING,
+      "something is left that the tool could have taken",
+      "look at the picture; a cut may be missing, or not deep enough"),
+  NOT_FREED(
+      "DRY-082",
+      Severity.WARNING,
+      "a stretch of a through cut still stands that is longer than a tab",
+      "check the depth of the cutout against the stock's thickness");
 
   private final String id;
   private final Severity severity;

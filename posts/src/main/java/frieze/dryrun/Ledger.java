@@ -57,7 +57,7 @@ final class Ledger {
   }
 
   /** Closes the program's page; its clock must have come to a stop. */
-  void endProgram(String name, int lines) {
+  void endProgram(String name, int lines, Optional<DepthMap> stockAfter) {
     List<ToolReport> tools = new ArrayList<>();
     TimeSpent time = TimeSpent.NONE;
     for (Map.Entry<Optional<Integer>, Page> entry : inProgram.entrySet()) {
@@ -79,7 +79,8 @@ final class Ledger {
             program.lowestZMm(),
             depth(program),
             time,
-            tools));
+            tools,
+            stockAfter));
   }
 
   private ToolReport report(Optional<Integer> number, Tally tally, TimeSpent spent) {

@@ -1,6 +1,7 @@
 package frieze.dryrun;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -15,6 +16,7 @@ import java.util.OptionalDouble;
  * @param lowestZMm the lowest point of a feed move, in program coordinates; empty without one
  * @param deepestMm the same below the stock's top; empty when the stock or the zero is unknown
  * @param tools the tools in the order of their first move
+ * @param stockAfter depths after this program, if pictures were asked for and the stock is known
  */
 public record ProgramReport(
     String name,
@@ -26,7 +28,8 @@ public record ProgramReport(
     OptionalDouble lowestZMm,
     OptionalDouble deepestMm,
     TimeSpent time,
-    List<ToolReport> tools) {
+    List<ToolReport> tools,
+    Optional<DepthMap> stockAfter) {
   public ProgramReport {
     tools = List.copyOf(tools);
   }

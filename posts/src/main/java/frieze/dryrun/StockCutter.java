@@ -8,19 +8,26 @@ import java.util.Optional;
 final class StockCutter {
   private final StockField field;
   private final StockBox box;
+  private final SweptMoves moves = new SweptMoves();
+  private final boolean keepsMoves;
   private boolean cutAll = true;
 
-  private StockCutter(StockField field, StockBox box) {
+  private StockCutter(StockField field, StockBox box, boolean keepsMoves) {
     this.field = field;
     this.box = box;
+    this.keepsMoves = keepsMoves;
   }
 
-  /** Makes one for an uncut stock; empty if the stock or the zero on it is not known. */
-  static Optional<StockCutter> of(Surroundings known) {
+  /**
+   * Makes one for an uncut stock; empty if the stock or the zero on it is not known.
+   *
+   * @param keepsMoves whether the moves will be looked at again
+   */
+  static Optional<StockCutter> of(Surroundings known, boolean keepsMoves) {
     return known
         .stock()
         .flatMap(
-            stock -> StockBox.of(known).map(box -> new StockCutter(StockField.of(stock), box)));
+            stock -> StockBox.of(known).map(box -> new StockCutter(StockField.of(stock), box, keepsMoves)));
   }
 
   void move(Passage passage) {
@@ -34,6 +41,9 @@ final class StockCutter {
     }
     Tool tool = passage.tool().get();
     Motion path = inStock(passage.path());
+    if (keepsMoves) {
+      moves.add(path, tool.shape());
+    }
     if (passage.isRapid()) {
       passage.setMet(field.materialUnder(path, tool.shape()));
       field.cut(path, tool.shape());
@@ -42,12 +52,17 @@ final class StockCutter {
     }
   }
 
-  private Motion inStock(Motion path) {
+  /** A path of the program in the stock frame. */
+  Motion inStock(Motion path) {
     return Motions.shifted(path, -box.minXMm(), -box.minYMm(), -box.topMm());
   }
 
   StockField field() {
     return field;
+  }
+
+  SweptMoves moves() {
+    return moves;
   }
 
   /** Whether no cut was left out for want of a known tool or place. */
