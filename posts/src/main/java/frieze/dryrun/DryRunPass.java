@@ -79,9 +79,7 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
           "the offset set here is still in force when the program ends");
     }
     Optional<DepthMap> picture =
-        pictureColumns > 0
-            ? cutter.map(c -> c.field().depthMap(pictureColumns))
-            : Optional.empty();
+        pictureColumns > 0 ? cutter.map(c -> c.field().depthMap(pictureColumns)) : Optional.empty();
     ledger.endProgram(program, summary.lines(), picture);
     toolOfLastProgram = tool.number();
   }

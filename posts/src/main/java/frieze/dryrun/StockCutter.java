@@ -27,7 +27,9 @@ final class StockCutter {
     return known
         .stock()
         .flatMap(
-            stock -> StockBox.of(known).map(box -> new StockCutter(StockField.of(stock), box, keepsMoves)));
+            stock ->
+                StockBox.of(known)
+                    .map(box -> new StockCutter(StockField.of(stock), box, keepsMoves)));
   }
 
   void move(Passage passage) {
