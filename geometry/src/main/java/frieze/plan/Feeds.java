@@ -5,6 +5,7 @@ import frieze.diagnostic.SourceSpan;
 import frieze.shop.Machine;
 import frieze.shop.Material;
 import frieze.shop.Tool;
+import frieze.shop.ToolShape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -99,6 +100,9 @@ public record Feeds(
                   tool.maxRpm(),
                   rpm),
               "use another tool; a hole larger than a straight bit can be bored with that"));
+    }
+    if (tool.shape() instanceof ToolShape.Drill) {
+      return notes; // the table is of router bits
     }
     if (chip < usual.lowMm() * (1 - ROUNDING)) {
       notes.add(

@@ -10,13 +10,14 @@ import frieze.curve.Segment;
 import frieze.curve.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Makes paths of lines and arcs only. */
 final class Fitting {
   private Fitting() {}
 
-  /** Replaces the curves of a path; its lines and arcs stay as they are. */
-  static Track track(Path path, Tolerances tolerances) {
+  /** Replaces the curves of a path; its lines and arcs stay as they are. Empty for a mere point. */
+  static Optional<Track> track(Path path, Tolerances tolerances) {
     List<Segment> pieces = new ArrayList<>();
     for (Segment segment : path.segments()) {
       if (segment instanceof Line line) {
@@ -28,10 +29,14 @@ final class Fitting {
       } else {
         List<Point> points =
             Flattener.flatten(new Path(List.of(segment), false), tolerances.flattenMm());
-        pieces.addAll(fit(points, false, tolerances).segments());
+        if (points.stream().anyMatch(p -> !p.equals(segment.start()))) {
+          pieces.addAll(fit(points, false, tolerances).segments());
+        }
       }
     }
-    return new Track(new Path(pieces, path.closed()));
+    return pieces.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Track(new Path(pieces, path.closed())));
   }
 
   /** Replaces a polyline by lines and arcs. A closed one may start elsewhere afterwards. */

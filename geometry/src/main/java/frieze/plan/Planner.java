@@ -2,6 +2,7 @@ package frieze.plan;
 
 import frieze.curve.Tolerances;
 import frieze.design.Design;
+import frieze.design.Fit;
 import frieze.design.Work;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
@@ -28,6 +29,8 @@ public final class Planner {
   public static Plan plan(Design design, Setup setup, Tolerances tolerances) {
     Diagnostics found = new Diagnostics();
     new WorkCheck(design, setup, tolerances, found).check();
+    SourceSpan where = design.work().isEmpty() ? SourceSpan.NONE : design.work().get(0).where();
+    Fit.check(design, tolerances.flattenMm(), where, found);
     found.throwIfErrors();
     WorkPlanner planner = new WorkPlanner(design, setup, tolerances, found);
     List<Batch> batches = new ArrayList<>();

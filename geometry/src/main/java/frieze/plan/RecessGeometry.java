@@ -30,7 +30,6 @@ final class RecessGeometry {
   private static final double LINK_TOLERANCES = 3;
 
   private final Work.Milling milling;
-  private final double stepoverMm;
   private final Tolerances t;
   private final List<Chain> chains = new ArrayList<>();
 
@@ -63,17 +62,17 @@ final class RecessGeometry {
    */
   record Result(List<Chain> chains, Region leftover) {}
 
-  private RecessGeometry(Work.Milling milling, double stepoverMm, Tolerances tolerances) {
+  private RecessGeometry(Work.Milling milling, Tolerances tolerances) {
     this.milling = milling;
-    this.stepoverMm = stepoverMm;
     this.t = tolerances;
   }
 
   static Result of(
       Region area, double radiusMm, double stepoverMm, Work.Milling milling, Tolerances t) {
-    RecessGeometry geometry = new RecessGeometry(milling, stepoverMm, t);
-    Region centres = Offset.offset(area, -radiusMm, t.offsetMm());
-    for (Region part : centres.parts()) {
+    RecessGeometry geometry = new RecessGeometry(milling, t);
+    List<Region> levels = Offset.inwardRings(area, radiusMm, stepoverMm, t.offsetMm());
+    Region centres = levels.isEmpty() ? Region.EMPTY : levels.get(0);
+    for (Node part : Node.nested(levels)) {
       geometry.clear(part);
     }
     Region reached = Offset.offset(centres, radiusMm, t.offsetMm());
@@ -81,8 +80,8 @@ final class RecessGeometry {
   }
 
   /** Clears one connected part of the places where the tool's axis may go. */
-  private void clear(Region part) {
-    Region allowed = Offset.offset(part, LINK_TOLERANCES * t.offsetMm(), t.offsetMm());
+  private void clear(Node part) {
+    Region allowed = Offset.offset(part.region(), LINK_TOLERANCES * t.offsetMm(), t.offsetMm());
     List<Ring> rings = new ArrayList<>();
     insideOut(part, rings);
     List<Track> chain = new ArrayList<>();
@@ -108,16 +107,43 @@ final class RecessGeometry {
   }
 
   /** Collects the rings of all offsets of a part, each after all that lie inside it. */
-  private void insideOut(Region part, List<Ring> into) {
-    for (Region inner : Offset.offset(part, -stepoverMm, t.offsetMm()).parts()) {
-      insideOut(inner, into);
-    }
-    into.addAll(part.rings());
+  private static void insideOut(Node part, List<Ring> into) {
+    part.inner().forEach(inner -> insideOut(inner, into));
+    into.addAll(part.region().rings());
   }
 
   /** A ring has its area on the left and the wall on the right: that is climb milling. */
   private Track loop(Ring ring) {
     Path path = Fitting.fit(ring.points(), true, t);
     return new Track(milling == Work.Milling.CLIMB ? path : path.reversed());
+  }
+
+  /** A connected part of one offset, and the parts of the next offset inside it. */
+  private record Node(Region region, List<Node> inner) {
+    /** Nests the parts of successive offsets; returns those that nothing surrounds. */
+    static List<Node> nested(List<Region> levels) {
+      List<Node> outer = List.of();
+      List<Node> roots = new ArrayList<>();
+      for (Region level : levels) {
+        List<Node> nodes = new ArrayList<>();
+        for (Region part : level.parts()) {
+          Node node = new Node(part, new ArrayList<>());
+          nodes.add(node);
+          Point inside = part.rings().get(0).points().get(0);
+          outer.stream()
+              .filter(o -> surrounds(o, inside))
+              .findFirst()
+              .map(Node::inner)
+              .orElse(roots)
+              .add(node);
+        }
+        outer = nodes;
+      }
+      return roots;
+    }
+
+    private static boolean surrounds(Node node, Point inside) {
+      return node.region().bounds().contains(inside) && node.region().contains(inside);
+    }
   }
 }

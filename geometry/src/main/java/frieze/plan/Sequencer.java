@@ -7,12 +7,10 @@ import frieze.motion.Motion;
 import frieze.motion.Position;
 import frieze.motion.Sequence;
 import frieze.motion.Step;
-import frieze.shop.Machine;
 import frieze.shop.Setup;
 import frieze.shop.Tool;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -20,8 +18,8 @@ import java.util.Optional;
  *
  * <p>Guarantees: the tool travels in the plane only at the clearance height or above; it is raised
  * before every tool change and at the end; rapids come no lower than {@value #APPROACH_MM} mm above
- * the stock; the spindle runs, or the operator has been told to start it, before the first cut of
- * each tool.
+ * the stock; the spindle is started before the first cut of each tool, also where an operator has to
+ * do it (lowering turns that into a stop with a message).
  */
 public final class Sequencer {
   /** The height above the stock down to which the tool comes at rapid speed. */
@@ -62,20 +60,12 @@ public final class Sequencer {
     }
     sequencer.origin = "";
     sequencer.add(new Instruction.RaiseToSafe());
-    sequencer.stopSpindle();
+    sequencer.add(new Instruction.Spindle(Optional.empty()));
     return new Sequence(title, sequencer.steps);
   }
 
   private void add(Instruction instruction) {
     steps.add(new Step(instruction, origin));
-  }
-
-  private void stopSpindle() {
-    if (setup.machine().spindle().byHand()) {
-      add(new Instruction.Stop("switch the spindle off"));
-    } else {
-      add(new Instruction.Spindle(Optional.empty()));
-    }
   }
 
   private void change(Cut cut, Optional<Tool> before) {
@@ -84,29 +74,17 @@ public final class Sequencer {
     if (before.isPresent()) {
       add(new Instruction.RaiseToSafe());
       if (!before.get().equals(cut.tool())) {
-        stopSpindle();
+        add(new Instruction.Spindle(Optional.empty()));
       }
     }
     if (!before.equals(Optional.of(cut.tool()))) {
       add(new Instruction.ToolChange(cut.tool()));
     }
-    Machine.Spindle spindle = setup.machine().spindle();
-    if (spindle.byHand()) {
-      add(new Instruction.Stop(byHand(spindle, cut.spindleRpm())));
-    } else {
-      add(new Instruction.Spindle(Optional.of(cut.spindleRpm())));
-      if (spindle.spinUpSeconds() > 0) {
-        add(new Instruction.Dwell(spindle.spinUpSeconds()));
-      }
+    add(new Instruction.Spindle(Optional.of(cut.spindleRpm())));
+    double spinUp = setup.machine().spindle().spinUpSeconds();
+    if (spinUp > 0) {
+      add(new Instruction.Dwell(spinUp));
     }
-  }
-
-  private static String byHand(Machine.Spindle spindle, double rpm) {
-    int dial = spindle.dial().indexOf(rpm) + 1;
-    String speed = String.format(Locale.ROOT, "%.0f rpm", rpm);
-    return dial > 0
-        ? "set dial " + dial + " for " + speed + " and switch the spindle on"
-        : "set " + speed + " and switch the spindle on";
   }
 
   private void cut(Cut cut) {

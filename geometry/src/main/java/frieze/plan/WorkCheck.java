@@ -22,6 +22,12 @@ final class WorkCheck implements Work.Visitor<Boolean> {
   /** A floor thinner than this is worth a warning. */
   private static final double THIN_FLOOR_MM = 1.5;
 
+  /** A stepover below this part of the diameter is a slip of the pen. */
+  private static final double LEAST_STEPOVER_PART = 0.04;
+
+  /** A strip of waste thinner than this may break off while it is cut. */
+  private static final double THIN_STRIP_MM = 4;
+
   private final Design design;
   private final Setup setup;
   private final Tolerances tolerances;
@@ -102,13 +108,16 @@ final class WorkCheck implements Work.Visitor<Boolean> {
       unsuited(recess, "a recess needs a straight or a round-nosed bit");
     }
     double most = recess.tool().diameterMm();
-    if (!(recess.stepoverMm() > 0 && recess.stepoverMm() <= most)) {
+    double least = LEAST_STEPOVER_PART * most;
+    if (!(recess.stepoverMm() >= least && recess.stepoverMm() <= most)) {
       found.error(
           PlanCode.BAD_STEPOVER,
           recess.where(),
           "the stepover is "
               + Amounts.length(recess.stepoverMm())
-              + " but must be above 0 and at most the tool's diameter, "
+              + " but must be between "
+              + Amounts.length(least)
+              + " and the tool's diameter, "
               + Amounts.length(most),
           "0.4 to 0.5 of the diameter is usual");
     }
@@ -158,6 +167,7 @@ final class WorkCheck implements Work.Visitor<Boolean> {
     if (!(cutout.tool().shape() instanceof ToolShape.Flat)) {
       unsuited(cutout, "a cutout needs a straight bit");
     }
+    checkWaste(cutout);
     if (cutout.tabs().isEmpty()) {
       found.warning(
           PlanCode.NO_TABS,
@@ -166,6 +176,26 @@ final class WorkCheck implements Work.Visitor<Boolean> {
           "ask for tabs, or hold the panel by screws or double-sided tape");
     }
     return true;
+  }
+
+  private void checkWaste(Work.Cutout cutout) {
+    double slot = cutout.tool().diameterMm();
+    double right =
+        setup.stock().lengthMm() - setup.panelXMm() - design.panel().lengthMm();
+    double back = setup.stock().widthMm() - setup.panelYMm() - design.panel().heightMm();
+    double[] strips = {setup.panelXMm(), right, setup.panelYMm(), back};
+    double thinnest = Double.POSITIVE_INFINITY;
+    for (double strip : strips) {
+      // With no more than the slot's width there is no strip.
+      thinnest = strip > slot ? Math.min(thinnest, strip - slot) : thinnest;
+    }
+    if (thinnest < THIN_STRIP_MM) {
+      found.warning(
+          PlanCode.WASTE_TOO_THIN,
+          cutout.where(),
+          "only " + Amounts.length(thinnest) + " of the stock stay beside the cutout",
+          "use a larger stock, or hold the strip down");
+    }
   }
 
   @Override

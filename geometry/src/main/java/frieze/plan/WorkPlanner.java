@@ -1,6 +1,6 @@
 package frieze.plan;
 
-import frieze.curve.Affine;
+import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.Design;
@@ -15,9 +15,7 @@ import frieze.region.Region;
 import frieze.shop.Setup;
 import frieze.shop.Tool;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -63,37 +61,22 @@ final class WorkPlanner implements Work.Visitor<Planner.Batch> {
 
   @Override
   public Planner.Batch recess(Work.Recess recess) {
-    Motif motif = design.motif(recess.on().motif());
     Feeds feeds = feeds(recess);
     List<Double> depths = passes(recess.tool(), recess.depthMm());
-    Map<Double, RecessGeometry.Result> bySize = new HashMap<>();
+    RecessLayout layout = new RecessLayout(design, recess, tolerances);
     List<List<Cut>> blocks = new ArrayList<>();
-    for (Placement placement : design.placementsOf(motif.name())) {
-      Affine map = placement.map().affine();
-      double size = map.scale();
-      RecessGeometry.Result result =
-          bySize.computeIfAbsent(size, s -> recessGeometry(motif, recess, s));
-      Affine rigid = Affine.scaling(1 / size, 1 / size).then(map);
-      String origin = Intents.name(recess, placement);
-      for (RecessGeometry.Chain chain : result.chains()) {
+    for (RecessLayout.Item item : layout.items()) {
+      for (RecessGeometry.Chain chain : item.chains()) {
         if (RecessPlanner.canCut(recess.tool(), chain)) {
-          blocks.add(RecessPlanner.cuts(origin, chain.placed(rigid), recess.tool(), feeds, depths));
+          blocks.add(RecessPlanner.cuts(item.name(), chain, recess.tool(), feeds, depths));
         } else {
-          noRoom(recess, origin, rigid.apply(chain.loops().get(0).start()));
+          noRoom(recess, item.name(), chain.loops().get(0).start());
         }
       }
-      report(recess, origin, result.leftover().transformed(rigid));
+      report(recess, item.name(), item.leftover());
     }
+    geometryCalls += layout.geometryCalls();
     return new Planner.Batch(recess, Planner.Stage.RECESS, blocks);
-  }
-
-  private RecessGeometry.Result recessGeometry(Motif motif, Work.Recess recess, double size) {
-    geometryCalls++;
-    Region area =
-        Selection.area(motif, recess.on(), Affine.scaling(size, size), tolerances.flattenMm());
-    double stepover = Math.min(recess.stepoverMm(), recess.tool().radiusMm());
-    return RecessGeometry.of(
-        area, recess.tool().radiusMm(), stepover, recess.milling(), tolerances);
   }
 
   private void report(Work work, String origin, Region leftover) {
@@ -142,10 +125,18 @@ final class WorkPlanner implements Work.Visitor<Planner.Batch> {
     Feeds feeds = feeds(groove);
     List<Double> depths = passes(groove.tool(), groove.depthMm());
     geometryCalls++;
-    List<Track> tracks =
-        Selection.lines(motif, groove.on()).stream()
-            .map(path -> Fitting.track(path, tolerances))
-            .toList();
+    List<Track> tracks = new ArrayList<>();
+    for (Path path : Selection.lines(motif, groove.on())) {
+      Optional<Track> track = Fitting.track(path, tolerances);
+      track.ifPresent(tracks::add);
+      if (track.isEmpty()) {
+        found.warning(
+            PlanCode.LINE_TOO_SHORT,
+            groove.where(),
+            "a line of no length in " + motif.name() + " is left out",
+            "");
+      }
+    }
     List<List<Cut>> blocks = new ArrayList<>();
     for (Placement placement : design.placementsOf(motif.name())) {
       String origin = Intents.name(groove, placement);
@@ -211,6 +202,9 @@ final class WorkPlanner implements Work.Visitor<Planner.Batch> {
       String origin = "bore " + number;
       if (BorePlanner.drills(bore.tool(), bore.diameterMm())) {
         double depth = bore.depthMm().map(d -> d + point).orElse(through);
+        if (number == 1 && bore.depthMm().isEmpty() && point > setup.spoilboardMm()) {
+          notFull(bore, point - setup.spoilboardMm());
+        }
         blocks.add(List.of(BorePlanner.drill(origin, centre, depth, bore.tool(), feeds)));
       } else {
         List<Double> depths = passes(bore.tool(), bore.depthMm().orElse(through));
@@ -220,5 +214,17 @@ final class WorkPlanner implements Work.Visitor<Planner.Batch> {
       }
     }
     return new Planner.Batch(bore, Planner.Stage.BORE, blocks);
+  }
+
+  private void notFull(Work.Bore bore, double shortMm) {
+    found.warning(
+        PlanCode.NOT_FULL_DIAMETER,
+        bore.where(),
+        "the point of tool "
+            + bore.tool().name()
+            + " leaves the lowest "
+            + Amounts.length(shortMm)
+            + " of the holes narrower",
+        "finish them from the back, or allow a deeper cut into the spoilboard");
   }
 }

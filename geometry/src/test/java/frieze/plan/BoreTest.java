@@ -79,4 +79,14 @@ class BoreTest {
     assertThatThrownBy(() -> plan(FLAT_3, 5, Optional.of(19.0)))
         .hasMessageContaining("error[PLAN-002]");
   }
+
+  @Test
+  void a_point_longer_than_the_cut_into_the_spoilboard_is_told() {
+    // 2.5 / tan 59 degrees is 1.50 mm; 0.5 mm of it go into the spoilboard
+    assertThat(plan(DRILL_5, 5, Optional.empty()).notes())
+        .anyMatch(
+            d ->
+                d.code() == PlanCode.NOT_FULL_DIAMETER
+                    && d.message().contains("the lowest 1 mm (0.039 in)"));
+  }
 }

@@ -8,8 +8,16 @@ final class BruteForce {
   private BruteForce() {}
 
   static double distance(List<Point> ring, Point p) {
+    return distance(ring, ring.size(), p);
+  }
+
+  static double distanceToOpen(List<Point> line, Point p) {
+    return distance(line, line.size() - 1, p);
+  }
+
+  private static double distance(List<Point> ring, int edges, Point p) {
     double best = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < ring.size(); i++) {
+    for (int i = 0; i < edges; i++) {
       Point a = ring.get(i);
       Point b = ring.get((i + 1) % ring.size());
       Point along = b.minus(a);

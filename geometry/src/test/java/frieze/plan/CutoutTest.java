@@ -128,6 +128,16 @@ class CutoutTest {
   }
 
   @Test
+  void a_thin_strip_of_waste_is_told() {
+    // the stock is 740 long: 8 mm on the left, 8 on the right, less the slot of 6
+    assertThat(plan(FLAT_6, 4, Work.Milling.CLIMB).notes())
+        .anyMatch(
+            d ->
+                d.code() == PlanCode.WASTE_TOO_THIN
+                    && d.message().startsWith("only 2 mm (0.079 in)"));
+  }
+
+  @Test
   void without_tabs_there_is_a_warning() {
     assertThat(plan(FLAT_6, 0, Work.Milling.CLIMB).notes())
         .anyMatch(d -> d.code() == PlanCode.NO_TABS);

@@ -8,10 +8,9 @@ import java.util.List;
 
 /**
  * What a flat tool leaves, by brute force: a height field of square cells, stamped with the tool's
- * disc at closely spaced positions. Shares nothing with the planner but the moves themselves.
+ * disc at positions two cells apart. Shares nothing with the planner but the moves themselves.
  */
 final class Swept {
-  private static final double STEP_MM = 0.05;
 
   final double cellMm;
   final int columns;
@@ -33,7 +32,7 @@ final class Swept {
     for (Cut cut : cuts) {
       for (Cut.Move move : cut.moves()) {
         Motion path = move.path();
-        int steps = (int) Math.max(1, Math.ceil(path.lengthMm() / STEP_MM));
+        int steps = (int) Math.max(1, Math.ceil(path.lengthMm() / (2 * cellMm)));
         for (int i = 0; i <= steps; i++) {
           stamp(path.at((double) i / steps), cut.tool().radiusMm());
         }
