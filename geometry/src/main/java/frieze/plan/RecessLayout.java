@@ -79,8 +79,7 @@ final class RecessLayout {
   private Region area(double size) {
     return areas.computeIfAbsent(
         size,
-        s ->
-            Selection.area(motif, recess.on(), Affine.scaling(s, s), tolerances.flattenMm()));
+        s -> Selection.area(motif, recess.on(), Affine.scaling(s, s), tolerances.flattenMm()));
   }
 
   /** What is left of a placement when its size is taken out. */

@@ -18,8 +18,8 @@ import java.util.Optional;
  *
  * <p>Guarantees: the tool travels in the plane only at the clearance height or above; it is raised
  * before every tool change and at the end; rapids come no lower than {@value #APPROACH_MM} mm above
- * the stock; the spindle is started before the first cut of each tool, also where an operator has to
- * do it (lowering turns that into a stop with a message).
+ * the stock; the spindle is started before the first cut of each tool, also where an operator has
+ * to do it (lowering turns that into a stop with a message).
  */
 public final class Sequencer {
   /** The height above the stock down to which the tool comes at rapid speed. */

@@ -180,8 +180,7 @@ final class WorkCheck implements Work.Visitor<Boolean> {
 
   private void checkWaste(Work.Cutout cutout) {
     double slot = cutout.tool().diameterMm();
-    double right =
-        setup.stock().lengthMm() - setup.panelXMm() - design.panel().lengthMm();
+    double right = setup.stock().lengthMm() - setup.panelXMm() - design.panel().lengthMm();
     double back = setup.stock().widthMm() - setup.panelYMm() - design.panel().heightMm();
     double[] strips = {setup.panelXMm(), right, setup.panelYMm(), back};
     double thinnest = Double.POSITIVE_INFINITY;

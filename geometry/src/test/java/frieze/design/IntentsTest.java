@@ -106,15 +106,13 @@ class IntentsTest {
   @Test
   void a_groove_follows_strokes_and_else_outlines_exactly() {
     Work.Groove strokes =
-        new Work.Groove(
-            new Work.Target("leaf", Optional.empty()), FLAT, 2, SourceSpan.NONE);
+        new Work.Groove(new Work.Target("leaf", Optional.empty()), FLAT, 2, SourceSpan.NONE);
     Intent.Groove groove =
         (Intent.Groove) Intents.of(design(strokes, Affine.translation(5, 6)), 0.002).get(0);
     assertThat(groove.lines()).hasSize(1);
     assertThat(groove.lines().get(0).end()).isEqualTo(new Point(45, 46));
     Work.Groove outline =
-        new Work.Groove(
-            new Work.Target("leaf", Optional.of("blade")), FLAT, 2, SourceSpan.NONE);
+        new Work.Groove(new Work.Target("leaf", Optional.of("blade")), FLAT, 2, SourceSpan.NONE);
     Intent.Groove around =
         (Intent.Groove) Intents.of(design(outline, Affine.translation(5, 6)), 0.002).get(0);
     assertThat(around.lines().get(0).segments().get(0)).isInstanceOf(Arc.class);
@@ -126,8 +124,7 @@ class IntentsTest {
         new Work.Cutout(FLAT, Optional.empty(), Work.Milling.CLIMB, SourceSpan.NONE);
     Intent.Through through = (Intent.Through) Intents.of(design(cutout), 1e-4).get(0);
     // Closed form: 298 by 98, less four corners of radius 4.
-    assertThat(through.part().area())
-        .isCloseTo(298 * 98 - (4 - Math.PI) * 16, within(0.01));
+    assertThat(through.part().area()).isCloseTo(298 * 98 - (4 - Math.PI) * 16, within(0.01));
     Work.Bore bore =
         new Work.Bore(
             List.of(new Point(10, 49), new Point(288, 49)),

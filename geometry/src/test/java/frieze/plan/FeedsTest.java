@@ -36,7 +36,8 @@ class FeedsTest {
         OPEN);
   }
 
-  private static Machine machine(double feed, double zFeed, double min, double max, Double... dial) {
+  private static Machine machine(
+      double feed, double zFeed, double min, double max, Double... dial) {
     Machine.Axis axis = new Machine.Axis(OPEN, feed, 500);
     return new Machine(
         "m",

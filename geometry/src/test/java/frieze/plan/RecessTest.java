@@ -144,7 +144,9 @@ class RecessTest {
     for (int i = 0; i < 1000; i++) {
       Affine map =
           Affine.scaling(i % 2 == 0 ? 1 : -1, 1)
-              .then(Affine.translation(20 + i % 70 * 9.5 + i % 2 * 7, 5 + Math.floorDiv(i, 70) * 8.0));
+              .then(
+                  Affine.translation(
+                      20 + i % 70 * 9.5 + i % 2 * 7, 5 + Math.floorDiv(i, 70) * 8.0));
       placements.add(Bench.at("dot", i + 1, map));
     }
     Design design =

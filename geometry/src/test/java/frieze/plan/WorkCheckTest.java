@@ -92,13 +92,11 @@ class WorkCheckTest {
     Motif wide = Bench.filled("field", Bench.rectangle(0, 0, 30, 20));
     Design design =
         Bench.design(wide, Affine.translation(20, 20), Bench.recess("field", FLAT_6, 2));
-    assertBad(
-            design, Bench.setup(Material.Kind.STEEL, false, Zero.LEFT_FRONT_TOP, false))
+    assertBad(design, Bench.setup(Material.Kind.STEEL, false, Zero.LEFT_FRONT_TOP, false))
         .hasMessageContaining("PLAN-018");
     Setup good = Bench.setup();
     Setup shifted =
-        new Setup(
-            good.machine(), good.stock(), good.zero(), 20, 12, 5, 0.5, List.of(), List.of());
+        new Setup(good.machine(), good.stock(), good.zero(), 20, 12, 5, 0.5, List.of(), List.of());
     assertBad(design, shifted)
         .hasMessageContaining("PLAN-010")
         .hasMessageContaining("4 mm (0.157 in) beyond the stock");
