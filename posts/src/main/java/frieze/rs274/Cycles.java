@@ -123,7 +123,11 @@ final class Cycles {
       char letter = STICKY.charAt(i);
       boolean axis = letter >= 'X';
       if (block.has(letter) && (!axis || letter == depthLetter)) {
-        kept[letter - 'A'] = block.get(letter);
+        double value = block.get(letter);
+        if (!(Math.abs(value) <= Mover.FARTHEST_MM)) {
+          throw word(block, letter, ProgramCode.OUT_OF_RANGE, letter + " is too large");
+        }
+        kept[letter - 'A'] = value;
       }
     }
     if (Double.isNaN(number(depthLetter))) {

@@ -130,6 +130,7 @@ final class Executor {
       if (block.get('F') < 0) {
         throw word(block, 'F', ProgramCode.FEED_NEGATIVE, "the feed is negative");
       }
+      checkSize(block, 'F');
       if (!modes.inverseTime) {
         modes.feed = block.get('F');
       }
@@ -139,6 +140,7 @@ final class Executor {
       if (s < 0) {
         throw word(block, 'S', ProgramCode.SPEED_NEGATIVE, "the spindle speed is negative");
       }
+      checkSize(block, 'S');
       boolean changed = modes.rpm.isEmpty() || modes.rpm.getAsDouble() != s;
       modes.rpm = OptionalDouble.of(s);
       modes.stateChanged();
@@ -226,6 +228,7 @@ final class Executor {
     if (value < 0) {
       throw word(block, word.letter(), ProgramCode.DWELL_NEGATIVE, "the dwell is negative");
     }
+    checkSize(block, word.letter());
     mover.dwell(value * word.seconds());
   }
 
@@ -454,6 +457,12 @@ final class Executor {
       coolant(9);
     }
     mover.emit(new Executed.End(mover.span()));
+  }
+
+  private static void checkSize(Block block, char letter) {
+    if (!(block.get(letter) <= Mover.LARGEST)) {
+      throw word(block, letter, ProgramCode.OUT_OF_RANGE, letter + " is above " + Mover.LARGEST);
+    }
   }
 
   private static Refusal refuse(Block block, ProgramCode code, String message) {

@@ -225,6 +225,13 @@ final class LineCodes {
     if (g[0] == 530) {
       checkMachineMove(block, axisWords);
     }
+    if (g[0] == 40 && motion != NONE && rules.meaning().dwell().letter() == 'X') {
+      throw at(
+          ProgramCode.AXIS_WORDS_CLAIMED_TWICE,
+          block,
+          gWord[0],
+          "X belongs to the dwell and to the motion");
+    }
   }
 
   private void checkMachineMove(Block block, int axisWords) {

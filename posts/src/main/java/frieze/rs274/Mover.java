@@ -14,6 +14,9 @@ final class Mover {
   /** No machine is this long: 10 km. A coordinate beyond it is a slip. */
   static final double FARTHEST_MM = 1e7;
 
+  /** No feed, speed or dwell is this large; a number above it is a slip. */
+  static final double LARGEST = 1e9;
+
   private static final double SECONDS_PER_MINUTE = 60;
 
   final Modes modes;

@@ -51,7 +51,7 @@ final class Offsets {
       }
     }
     if (system == modes.system) {
-      frames.selectSystem(system);
+      select(block, system);
     }
     mover.other("origin of system " + system);
   }
@@ -66,7 +66,7 @@ final class Offsets {
     }
     modes.system = code <= 590 ? code / 10 - 53 : 6 + code - 590;
     parameters.set(Parameters.SYSTEM, modes.system);
-    frames.selectSystem(modes.system);
+    select(block, modes.system);
     mover.other("system " + modes.system);
   }
 
@@ -96,7 +96,10 @@ final class Offsets {
         frames.rememberShift();
       }
       case 922 -> frames.clearShift();
-      default -> frames.recallShift();
+      default -> {
+        checkStored(block, Parameters.G92);
+        frames.recallShift();
+      }
     }
     mover.other(frames.shifted() ? "offset g92" : "offset g92 cancelled");
   }
@@ -148,6 +151,7 @@ final class Offsets {
       mover.aimAtWords();
       mover.straight(Kind.RAPID);
     }
+    checkStored(block, first);
     mover.aimHere();
     boolean known = true;
     for (int axis = 0; axis < Frames.AXES; axis++) {
@@ -160,6 +164,22 @@ final class Offsets {
           block, ProgramCode.HOME_UNKNOWN, "the machine goes home; where that is was not said");
     }
     mover.straight(Kind.RAPID);
+  }
+
+  private void select(Block block, int system) {
+    checkStored(block, Parameters.origin(system, 0));
+    frames.selectSystem(system);
+  }
+
+  /** Refuses stored places that a program has set beyond all sense. */
+  private void checkStored(Block block, int first) {
+    for (int axis = 0; axis < Frames.AXES; axis++) {
+      double value = parameters.stored(first + axis);
+      if (!(Math.abs(value) <= Mover.FARTHEST_MM)) {
+        throw refuse(
+            block, ProgramCode.OUT_OF_RANGE, "parameter #" + (first + axis) + " is beyond 10 km");
+      }
+    }
   }
 
   private static double ranged(Block block, char letter, double value) {

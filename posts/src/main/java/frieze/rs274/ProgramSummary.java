@@ -56,7 +56,12 @@ public record ProgramSummary(
     return errors > 0;
   }
 
-  /** Tells whether the text could be read: nothing in it was no line of the language. */
+  /** Tells whether the text was a text at all; if not, nothing of it was read. */
+  public boolean readable() {
+    return count(ProgramCode.NOT_PLAIN_TEXT) == 0;
+  }
+
+  /** How many diagnostics of a kind there were. */
   public long count(ProgramCode code) {
     return counts.getOrDefault(code, 0L);
   }
