@@ -86,7 +86,8 @@ class ArcsTest {
     Programs.Run run = Programs.zeroed("F60 G0 X10", "G3 X10 Y0.001 I-10");
     assertThat(run.only().code()).isEqualTo(ProgramCode.ARC_NEARLY_FULL);
     assertThat(turn(run).sweepRad()).isEqualTo(0.0001, within(1e-8));
-    assertThat(Programs.zeroed("F60 G0 X10", "G3 X10 Y0.01 I-10").summary().diagnostics()).isEmpty();
+    assertThat(Programs.zeroed("F60 G0 X10", "G3 X10 Y0.01 I-10").summary().diagnostics())
+        .isEmpty();
   }
 
   @Test
@@ -134,14 +135,15 @@ class ArcsTest {
       assertThat(byRadius(degrees).summary().diagnostics()).as("" + degrees).isEmpty();
     }
     for (double degrees : new double[] {170, 190, 350}) {
-      assertThat(byRadius(degrees).codes()).as("" + degrees).containsExactly(ProgramCode.ARC_UNSURE);
+      assertThat(byRadius(degrees).codes())
+          .as("" + degrees)
+          .containsExactly(ProgramCode.ARC_UNSURE);
     }
   }
 
   private static Programs.Run byRadius(double degrees) {
     double chord = 20 * Math.sin(Math.toRadians(degrees / 2));
-    return Programs.zeroed(
-        "F60", "G3" + word("X", chord) + (degrees > 180 ? " R-10" : " R10"));
+    return Programs.zeroed("F60", "G3" + word("X", chord) + (degrees > 180 ? " R-10" : " R10"));
   }
 
   @Test

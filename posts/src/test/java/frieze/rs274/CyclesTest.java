@@ -31,9 +31,21 @@ class CyclesTest {
         Programs.zeroed("F60 G0 Z5", "G99 G81 X1 Z-1 R2", "X3", "G81 X4", "R3 Y1", "G80", "G0 Z9");
     assertThat(moves(run))
         .containsExactly(
-            "R 0.0 0.0 5.0", "R 1.0 0.0 5.0", "R 1.0 0.0 2.0", "F 1.0 0.0 -1.0", "R 1.0 0.0 2.0",
-            "R 3.0 0.0 2.0", "F 3.0 0.0 -1.0", "R 3.0 0.0 2.0", "R 4.0 0.0 2.0", "F 4.0 0.0 -1.0",
-            "R 4.0 0.0 2.0", "R 4.0 0.0 3.0", "R 4.0 1.0 3.0", "F 4.0 1.0 -1.0", "R 4.0 1.0 3.0",
+            "R 0.0 0.0 5.0",
+            "R 1.0 0.0 5.0",
+            "R 1.0 0.0 2.0",
+            "F 1.0 0.0 -1.0",
+            "R 1.0 0.0 2.0",
+            "R 3.0 0.0 2.0",
+            "F 3.0 0.0 -1.0",
+            "R 3.0 0.0 2.0",
+            "R 4.0 0.0 2.0",
+            "F 4.0 0.0 -1.0",
+            "R 4.0 0.0 2.0",
+            "R 4.0 0.0 3.0",
+            "R 4.0 1.0 3.0",
+            "F 4.0 1.0 -1.0",
+            "R 4.0 1.0 3.0",
             "R 4.0 1.0 9.0");
   }
 
@@ -76,8 +88,7 @@ class CyclesTest {
 
   @Test
   void an_unknown_height_is_told_and_taken_to_be_above_r() {
-    Programs.Run run =
-        Programs.run(Programs.UNKNOWN, "G21 G90 F60", "G98 G81 X1 Y2 Z-1 R2", "X3");
+    Programs.Run run = Programs.run(Programs.UNKNOWN, "G21 G90 F60", "G98 G81 X1 Y2 Z-1 R2", "X3");
     assertThat(run.codes()).containsExactly(ProgramCode.CYCLE_HEIGHT_UNKNOWN);
     assertThat(run.moves()).hasSize(7);
     assertThat(run.move(1).path().to().z()).isEqualTo(2);
@@ -93,8 +104,7 @@ class CyclesTest {
   void inches_scale_every_length_of_a_cycle() {
     Programs.Run run = Programs.run(Programs.ZEROED, "G20 G90 F10 G0 Z1", "G83 G99 X1 Z-1 R0.5 Q1");
     assertThat(run.errors()).isEmpty();
-    List<Executed.Move> feeds =
-        run.moves().stream().filter(m -> m.kind() == Kind.FEED).toList();
+    List<Executed.Move> feeds = run.moves().stream().filter(m -> m.kind() == Kind.FEED).toList();
     assertThat(feeds).hasSize(2);
     assertThat(feeds.get(0).path().to().z()).isEqualTo(-0.5 * 25.4, within(1e-12));
     assertThat(feeds.get(1).path().to().z()).isEqualTo(-25.4, within(1e-12));
@@ -108,8 +118,14 @@ class CyclesTest {
     Programs.Run run = Programs.run(rules, "G21 G90 F10 G0 Z3", "G83 G99 X1 Z-2 R2 Q2");
     assertThat(moves(run))
         .containsExactly(
-            "R 0.0 0.0 3.0", "R 1.0 0.0 3.0", "R 1.0 0.0 2.0", "F 1.0 0.0 0.0", "R 1.0 0.0 2.0",
-            "R 1.0 0.0 0.5", "F 1.0 0.0 -2.0", "R 1.0 0.0 2.0");
+            "R 0.0 0.0 3.0",
+            "R 1.0 0.0 3.0",
+            "R 1.0 0.0 2.0",
+            "F 1.0 0.0 0.0",
+            "R 1.0 0.0 2.0",
+            "R 1.0 0.0 0.5",
+            "F 1.0 0.0 -2.0",
+            "R 1.0 0.0 2.0");
     // It never goes above the level that it came from.
     ReadingRules large = Programs.ZEROED.but().peckBackOffMm(50).build();
     assertThat(Programs.run(large, "G21 G90 F10 G0 Z3", "G83 G99 X1 Z-2 R2 Q2").moves())
@@ -157,7 +173,6 @@ class CyclesTest {
   void a_cycle_feeds_at_the_feed_and_travels_without() {
     Programs.Run run = Programs.zeroed("F60 G0 Z5", "G81 X1 Z-1 R2");
     assertThat(run.moves())
-        .allSatisfy(
-            m -> assertThat(m.feedMmPerMin().isPresent()).isEqualTo(m.kind() == Kind.FEED));
+        .allSatisfy(m -> assertThat(m.feedMmPerMin().isPresent()).isEqualTo(m.kind() == Kind.FEED));
   }
 }

@@ -134,8 +134,7 @@ class ExecutionTest {
 
   @Test
   void the_dwell_word_is_as_the_dialect_has_it() {
-    ReadingRules milli =
-        Programs.ZEROED.but().dwell(ReadingRules.DwellWord.P_MILLISECONDS).build();
+    ReadingRules milli = Programs.ZEROED.but().dwell(ReadingRules.DwellWord.P_MILLISECONDS).build();
     assertThat(dwell(milli, "G4 P1500")).isEqualTo(1.5);
     ReadingRules byX = Programs.ZEROED.but().dwell(ReadingRules.DwellWord.X_SECONDS).build();
     assertThat(dwell(byX, "G4 X1.5")).isEqualTo(1.5);
@@ -161,7 +160,9 @@ class ExecutionTest {
     ReadingRules rules = Programs.ZEROED.but().torch(3, 5).build();
     Programs.Run run = Programs.run(rules, "G21 G90 F60", "M3", "G1 X5", "M5", "G0 X0");
     assertThat(run.summary().diagnostics()).isEmpty();
-    assertThat(run.all(Executed.Torch.class)).extracting(Executed.Torch::on).containsExactly(true, false);
+    assertThat(run.all(Executed.Torch.class))
+        .extracting(Executed.Torch::on)
+        .containsExactly(true, false);
     assertThat(run.all(Executed.SpindleChange.class)).isEmpty();
     assertThat(run.move(0).state().torchOn()).isTrue();
     assertThat(run.move(1).state().torchOn()).isFalse();
@@ -183,10 +184,15 @@ class ExecutionTest {
 
   @Test
   void codes_that_a_controller_has_not_are_refused() {
-    ReadingRules rules = Programs.ZEROED.but().noArcs().noCycles().missingM(6).missingG(38.2).build();
+    ReadingRules rules =
+        Programs.ZEROED.but().noArcs().noCycles().missingM(6).missingG(38.2).build();
     for (String line :
         new String[] {
-          "F60 G2 X1 I1", "F60 G3 X1 I1", "F60 G81 X1 Z-1 R1", "F60 G89 X1 Z-1 R1 P0", "T1 M6",
+          "F60 G2 X1 I1",
+          "F60 G3 X1 I1",
+          "F60 G81 X1 Z-1 R1",
+          "F60 G89 X1 Z-1 R1 P0",
+          "T1 M6",
           "F60 G38.2 X5"
         }) {
       assertThat(Programs.run(rules, "G21 G90", line).only().code())

@@ -25,15 +25,46 @@ class ExpressionTest {
   /** C.2 of the report, n0020 to n0460. */
   @ParameterizedTest
   @CsvSource({
-    "[1 + 2], 3", "[1 - 2], -1", "[1 --3], 4", "[2/5], 0.4", "[3.0 * 5], 15", "[0 OR 0], 0",
-    "[0 OR 1], 1", "[2 or 2], 1", "[0 AND 0], 0", "[0 AND 1], 0", "[2 and 2], 1", "[0 XOR 0], 0",
-    "[0 XOR 1], 1", "[2 xor 2], 0", "[15 MOD 4.0], 3", "[1 + 2 * 3 - 4 / 5], 6.2", "sin[30], 0.5",
-    "cos[0.0], 1", "tan[60.0], 1.732051", "sqrt[3], 1.732051", "atan[1.7321]/[1.0], 60.000705",
-    "asin[1.0], 90", "acos[0.707107], 44.999982", "abs[20.0], 20", "abs[-1.23], 1.23",
-    "round[-0.499], 0", "round[-0.5001], -1", "round[2.444], 2", "round[9.975], 10",
-    "fix[-0.499], -1", "fix[-0.5001], -1", "fix[2.444], 2", "fix[9.975], 9", "fup[-0.499], 0",
-    "fup[-0.5001], 0", "fup[2.444], 3", "fup[9.975], 10", "exp[2.3026], 10.000149",
-    "ln[10.0], 2.302585", "sqrt[3**2 + 4**2], 5",
+    "[1 + 2], 3",
+    "[1 - 2], -1",
+    "[1 --3], 4",
+    "[2/5], 0.4",
+    "[3.0 * 5], 15",
+    "[0 OR 0], 0",
+    "[0 OR 1], 1",
+    "[2 or 2], 1",
+    "[0 AND 0], 0",
+    "[0 AND 1], 0",
+    "[2 and 2], 1",
+    "[0 XOR 0], 0",
+    "[0 XOR 1], 1",
+    "[2 xor 2], 0",
+    "[15 MOD 4.0], 3",
+    "[1 + 2 * 3 - 4 / 5], 6.2",
+    "sin[30], 0.5",
+    "cos[0.0], 1",
+    "tan[60.0], 1.732051",
+    "sqrt[3], 1.732051",
+    "atan[1.7321]/[1.0], 60.000705",
+    "asin[1.0], 90",
+    "acos[0.707107], 44.999982",
+    "abs[20.0], 20",
+    "abs[-1.23], 1.23",
+    "round[-0.499], 0",
+    "round[-0.5001], -1",
+    "round[2.444], 2",
+    "round[9.975], 10",
+    "fix[-0.499], -1",
+    "fix[-0.5001], -1",
+    "fix[2.444], 2",
+    "fix[9.975], 9",
+    "fup[-0.499], 0",
+    "fup[-0.5001], 0",
+    "fup[2.444], 3",
+    "fup[9.975], 10",
+    "exp[2.3026], 10.000149",
+    "ln[10.0], 2.302585",
+    "sqrt[3**2 + 4**2], 5",
     "[2 + asin[1/2.1+-0.345] / [atan[fix[4.4] * 2.1 * sqrt[16.8]] /[-18]]**2], 2.000545"
   })
   void the_expressions_of_the_report_have_its_values(String text, double expected) {
@@ -43,9 +74,22 @@ class ExpressionTest {
   /** From the grammar: equal strength goes left to right; logic is as weak as addition. */
   @ParameterizedTest
   @CsvSource({
-    "[2**3**2], 64", "[-2**2], 4", "[1 OR 0 AND 0], 0", "[2 * 3 ** 2], 18", "[8 / 4 / 2], 1",
-    "[10 - 4 - 3], 3", "[7 MOD 4 * 2], 6", "[1 + 1 AND 0], 0", "[3 - 1 OR 0], 1", "[#1 + 2], 2.375",
-    "#[1 + 1], 1", "##2, 0.375", "[[[4]]], 4", "[ 1 0 + 1 ], 11", "s i n [ 9 0 ], 1", "[5 m o d 3], 2"
+    "[2**3**2], 64",
+    "[-2**2], 4",
+    "[1 OR 0 AND 0], 0",
+    "[2 * 3 ** 2], 18",
+    "[8 / 4 / 2], 1",
+    "[10 - 4 - 3], 3",
+    "[7 MOD 4 * 2], 6",
+    "[1 + 1 AND 0], 0",
+    "[3 - 1 OR 0], 1",
+    "[#1 + 2], 2.375",
+    "#[1 + 1], 1",
+    "##2, 0.375",
+    "[[[4]]], 4",
+    "[ 1 0 + 1 ], 11",
+    "s i n [ 9 0 ], 1",
+    "[5 m o d 3], 2"
   })
   void operations_have_the_strength_of_the_grammar(String text, double expected) {
     assertThat(value(text)).isEqualTo(expected, within(1e-12));
@@ -63,12 +107,31 @@ class ExpressionTest {
 
   @ParameterizedTest
   @CsvSource({
-    "[1/0], ARITHMETIC", "[1 MOD 0], ARITHMETIC", "[-8 ** 0.5], ARITHMETIC", "sqrt[-1], ARITHMETIC",
-    "acos[1.001], ARITHMETIC", "asin[-2], ARITHMETIC", "ln[-1], ARITHMETIC", "exp[1000], ARITHMETIC",
-    "[1+], EXPRESSION", "[], EXPRESSION", "[1 FOO 2], EXPRESSION", "[1 + 2, EXPRESSION",
-    "atan[1]/2, EXPRESSION", "atan[1][2], EXPRESSION", "sin30, EXPRESSION", "foo[1], NUMBER",
-    "+[1], SIGN", "-sin[30], SIGN", "-#1, SIGN", "#, EXPRESSION", "#5400, PARAMETER_NUMBER",
-    "#0, PARAMETER_NUMBER", "#-1, PARAMETER_NUMBER", "#1.001, NOT_WHOLE", "[1]], BAD_CHARACTER"
+    "[1/0], ARITHMETIC",
+    "[1 MOD 0], ARITHMETIC",
+    "[-8 ** 0.5], ARITHMETIC",
+    "sqrt[-1], ARITHMETIC",
+    "acos[1.001], ARITHMETIC",
+    "asin[-2], ARITHMETIC",
+    "ln[-1], ARITHMETIC",
+    "exp[1000], ARITHMETIC",
+    "[1+], EXPRESSION",
+    "[], EXPRESSION",
+    "[1 FOO 2], EXPRESSION",
+    "[1 + 2, EXPRESSION",
+    "atan[1]/2, EXPRESSION",
+    "atan[1][2], EXPRESSION",
+    "sin30, EXPRESSION",
+    "foo[1], NUMBER",
+    "+[1], SIGN",
+    "-sin[30], SIGN",
+    "-#1, SIGN",
+    "#, EXPRESSION",
+    "#5400, PARAMETER_NUMBER",
+    "#0, PARAMETER_NUMBER",
+    "#-1, PARAMETER_NUMBER",
+    "#1.001, NOT_WHOLE",
+    "[1]], BAD_CHARACTER"
   })
   void wrong_expressions_are_refused(String text, ProgramCode code) {
     assertThat(error(text)).isEqualTo(code);
@@ -117,7 +180,12 @@ class ExpressionTest {
   void lengths_that_the_machine_keeps_follow_the_unit_of_the_program() {
     Programs.Run run =
         Programs.run(
-            Programs.ZEROED, "G21 G10 L2 P1 X50.8 A7", "G20", "#1=#5221 #2=#5224", "#5222=2", "G54");
+            Programs.ZEROED,
+            "G21 G10 L2 P1 X50.8 A7",
+            "G20",
+            "#1=#5221 #2=#5224",
+            "#5222=2",
+            "G54");
     assertThat(run.parameters().get(1)).isEqualTo(2, within(1e-12));
     assertThat(run.parameters().get(2)).isEqualTo(7);
     assertThat(run.summary().position().y().orElseThrow()).isEqualTo(-50.8, within(1e-12));

@@ -68,8 +68,28 @@ class MutationFuzzTest {
   private static final String TOKENS = "GXYZIJKRFSTMNPQLHD#[]()*/+-.0123456789 %;=\n\rEO\t\u0000é";
 
   private static final List<String> WORDS =
-      List.of("G41", "G20", "G91", "G93", "M3", "M2", "G80", "L9999999", "#5221=1", "[", "-", "R-5",
-          "G92 X1", "G28", "1e9", "99999999999999999999", "SIN[", "**", "G53", "Z-1000000", "%");
+      List.of(
+          "G41",
+          "G20",
+          "G91",
+          "G93",
+          "M3",
+          "M2",
+          "G80",
+          "L9999999",
+          "#5221=1",
+          "[",
+          "-",
+          "R-5",
+          "G92 X1",
+          "G28",
+          "1e9",
+          "99999999999999999999",
+          "SIN[",
+          "**",
+          "G53",
+          "Z-1000000",
+          "%");
 
   private static String mutate(String text, SplittableRandom random) {
     StringBuilder b = new StringBuilder(text);
@@ -122,8 +142,7 @@ class MutationFuzzTest {
   private static void check(String text, ReadingRules rules) {
     List<Executed> events = new ArrayList<>();
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    ProgramSummary summary =
-        Interpreter.run("fuzz.nc", bytes, rules, e -> keep(events, e));
+    ProgramSummary summary = Interpreter.run("fuzz.nc", bytes, rules, e -> keep(events, e));
     int lines = summary.lines();
     summary
         .diagnostics()

@@ -20,9 +20,7 @@ class PathologicalTextTest {
   private static ProgramSummary run(ReadingRules rules, long pieces, String piece) {
     return assertTimeout(
         SOON,
-        () ->
-            Interpreter.run(
-                "long.nc", new GeneratedText(pieces, i -> piece), rules, e -> {}));
+        () -> Interpreter.run("long.nc", new GeneratedText(pieces, i -> piece), rules, e -> {}));
   }
 
   @Test
@@ -62,9 +60,20 @@ class PathologicalTextTest {
     // However large the parameters, no position gets out of range.
     for (String line :
         new String[] {
-          "G54 G0 X1", "G92.3 G0 X1", "G28", "G30", "G0 X#5221", "G92 X#5221", "G10 L2 P1 X#5221",
-          "F1 G2 X1 I#5221", "F1 G2 X1 R#5221", "F#5221", "S#5221", "G4 P#5221",
-          "F1 G83 X1 Z#5221 R1 Q#5221", "F1 G87 X1 Z-1 R1 I#5221 J1 K1"
+          "G54 G0 X1",
+          "G92.3 G0 X1",
+          "G28",
+          "G30",
+          "G0 X#5221",
+          "G92 X#5221",
+          "G10 L2 P1 X#5221",
+          "F1 G2 X1 I#5221",
+          "F1 G2 X1 R#5221",
+          "F#5221",
+          "S#5221",
+          "G4 P#5221",
+          "F1 G83 X1 Z#5221 R1 Q#5221",
+          "F1 G87 X1 Z-1 R1 I#5221 J1 K1"
         }) {
       String set = "#5161=" + huge + " #5181=" + huge + " #5211=-" + huge + " #5221=" + huge;
       assertThat(Programs.run(WIDE, "G20 G90", set, line).errors())

@@ -7,7 +7,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What the report allows but a checker should say (common practice where nothing else is named). */
+/**
+ * What the report allows but a checker should say (common practice where nothing else is named).
+ */
 class RemarksTest {
   private static void only(Programs.Run run, ProgramCode code, Severity severity, int line) {
     assertThat(run.only().code()).isEqualTo(code);
@@ -51,8 +53,7 @@ class RemarksTest {
   @Test
   void a_second_unit_is_told() {
     Programs.Run run = Programs.run(Programs.ZEROED, "G21 G90", "G21", "G20", "G20", "G21");
-    assertThat(run.codes())
-        .containsExactly(ProgramCode.UNITS_CHANGED, ProgramCode.UNITS_CHANGED);
+    assertThat(run.codes()).containsExactly(ProgramCode.UNITS_CHANGED, ProgramCode.UNITS_CHANGED);
     assertThat(run.summary().diagnostics().get(0).where().line()).isEqualTo(3);
     assertThat(run.summary().unitWritten()).isTrue();
   }
@@ -83,22 +84,46 @@ class RemarksTest {
 
   @ParameterizedTest
   @CsvSource({
-    "F1000000001, OUT_OF_RANGE", "S1000000001, OUT_OF_RANGE", "G4 P1000000001, OUT_OF_RANGE",
-    "G0 X10000000.1, OUT_OF_RANGE", "G92 X10000000.1, OUT_OF_RANGE",
-    "G10 L2 P1 X-10000000.1, OUT_OF_RANGE", "G53 G0 Y-10000001, OUT_OF_RANGE",
-    "F1 G81 X1 R10000001 Z0, OUT_OF_RANGE", "F1 G81 X10000001 R1 Z0, OUT_OF_RANGE",
+    "F1000000001, OUT_OF_RANGE",
+    "S1000000001, OUT_OF_RANGE",
+    "G4 P1000000001, OUT_OF_RANGE",
+    "G0 X10000000.1, OUT_OF_RANGE",
+    "G92 X10000000.1, OUT_OF_RANGE",
+    "G10 L2 P1 X-10000000.1, OUT_OF_RANGE",
+    "G53 G0 Y-10000001, OUT_OF_RANGE",
+    "F1 G81 X1 R10000001 Z0, OUT_OF_RANGE",
+    "F1 G81 X10000001 R1 Z0, OUT_OF_RANGE",
     "F1 G83 X1 Z-1 R1 Q10000001, OUT_OF_RANGE",
-    "G10 L3 P1 X0, SYSTEM_NUMBER", "G10 L2 P0 X0, SYSTEM_NUMBER", "G10 L2 X0, WORD_MISSING",
-    "G53 G0, NO_AXIS_WORD", "G53, NO_AXIS_WORD", "G92.1 G92.2, GROUP_G",
-    "M7 M8, GROUP_M", "M2 M30, GROUP_M", "G54 G55, GROUP_G", "G4 P1 G53 X0 G0, GROUP_G",
-    "G38.2 X5 A5 F6, PROBE_ROTARY", "F60 G81 X1 A5 Z-1 R1, CYCLE_ROTARY",
-    "G1001, UNKNOWN_G", "G-1, UNKNOWN_G", "M-1, UNKNOWN_M", "M100, UNKNOWN_M",
-    "T-1, SLOT", "T3000000000, SLOT", "G12.34, NOT_WHOLE", "G0 X1 R2, WORD_UNUSED",
-    "F9 G83 X1 Z-1 R1, WORD_MISSING", "F9 G87 X1 Z-1 R1 I1 J1, WORD_MISSING",
-    "F9 G81 X1 Z-1 R1 P1, WORD_UNUSED", "F9 G81 X1 Z-1 R1 Q1, WORD_UNUSED",
-    "F9 G89 X1 Z-1 R1 P-0.1, DWELL_NEGATIVE", "F9 G81 X1 Z-1 R1 L-1, CYCLE_REPEATS",
-    "#5221=10000001 G54, OUT_OF_RANGE", "#5211=10000001 G92.3, OUT_OF_RANGE",
-    "#5161=-10000001 G28, OUT_OF_RANGE", "#5181=10000001 G30, OUT_OF_RANGE"
+    "G10 L3 P1 X0, SYSTEM_NUMBER",
+    "G10 L2 P0 X0, SYSTEM_NUMBER",
+    "G10 L2 X0, WORD_MISSING",
+    "G53 G0, NO_AXIS_WORD",
+    "G53, NO_AXIS_WORD",
+    "G92.1 G92.2, GROUP_G",
+    "M7 M8, GROUP_M",
+    "M2 M30, GROUP_M",
+    "G54 G55, GROUP_G",
+    "G4 P1 G53 X0 G0, GROUP_G",
+    "G38.2 X5 A5 F6, PROBE_ROTARY",
+    "F60 G81 X1 A5 Z-1 R1, CYCLE_ROTARY",
+    "G1001, UNKNOWN_G",
+    "G-1, UNKNOWN_G",
+    "M-1, UNKNOWN_M",
+    "M100, UNKNOWN_M",
+    "T-1, SLOT",
+    "T3000000000, SLOT",
+    "G12.34, NOT_WHOLE",
+    "G0 X1 R2, WORD_UNUSED",
+    "F9 G83 X1 Z-1 R1, WORD_MISSING",
+    "F9 G87 X1 Z-1 R1 I1 J1, WORD_MISSING",
+    "F9 G81 X1 Z-1 R1 P1, WORD_UNUSED",
+    "F9 G81 X1 Z-1 R1 Q1, WORD_UNUSED",
+    "F9 G89 X1 Z-1 R1 P-0.1, DWELL_NEGATIVE",
+    "F9 G81 X1 Z-1 R1 L-1, CYCLE_REPEATS",
+    "#5221=10000001 G54, OUT_OF_RANGE",
+    "#5211=10000001 G92.3, OUT_OF_RANGE",
+    "#5161=-10000001 G28, OUT_OF_RANGE",
+    "#5181=10000001 G30, OUT_OF_RANGE"
   })
   void lines_that_mean_nothing_are_refused(String line, ProgramCode code) {
     Programs.Run run = Programs.zeroed(line);
@@ -109,9 +134,26 @@ class RemarksTest {
   /** The last sensible values are taken: limits are limits and not one step early. */
   @ParameterizedTest
   @CsvSource({
-    "F1000000000", "S1000000000", "G4 P1000000000", "G0 X10000000", "G92 X-10000000",
-    "G53 G0 Y-10000000", "G10 L2 P9 X1", "F1 G81 X1 R0 Z0", "G38.2 X0.254 F1", "G4 P0", "F0", "S0",
-    "T0", "G43 H0", "M2", "M60", "M48 M5 M9 M1", "#5221=10000000 G54", "G53 G0 X1", "F1 G53 X1"
+    "F1000000000",
+    "S1000000000",
+    "G4 P1000000000",
+    "G0 X10000000",
+    "G92 X-10000000",
+    "G53 G0 Y-10000000",
+    "G10 L2 P9 X1",
+    "F1 G81 X1 R0 Z0",
+    "G38.2 X0.254 F1",
+    "G4 P0",
+    "F0",
+    "S0",
+    "T0",
+    "G43 H0",
+    "M2",
+    "M60",
+    "M48 M5 M9 M1",
+    "#5221=10000000 G54",
+    "G53 G0 X1",
+    "F1 G53 X1"
   })
   void the_last_sensible_values_are_taken(String line) {
     assertThat(Programs.zeroed(line).errors()).as(line).isEmpty();
@@ -131,8 +173,7 @@ class RemarksTest {
       assertThat(Programs.zeroed("G41", line).errors())
           .as(line)
           .extracting(d -> (Object) d.code())
-          .containsExactly(
-              ProgramCode.COMPENSATION_NOT_FOLLOWED, ProgramCode.COMPENSATION_ON);
+          .containsExactly(ProgramCode.COMPENSATION_NOT_FOLLOWED, ProgramCode.COMPENSATION_ON);
     }
   }
 

@@ -159,7 +159,8 @@ class UnknownPlacesTest {
   void a_known_tool_length_lifts_the_machine() {
     Start start =
         Start.zeroed(new Position(0, 0, 0)).withToolLengthsMm(Map.of(3, 40.0)).withToolSlots(9);
-    Programs.Run run = Programs.run(at(start), "G21 G90", "G43 H3 G0 Z5", "G53 G0 Z0", "G43 H0 G0 Z5");
+    Programs.Run run =
+        Programs.run(at(start), "G21 G90", "G43 H3 G0 Z5", "G53 G0 Z0", "G43 H0 G0 Z5");
     assertThat(run.move(0).machineTo().z()).hasValue(45);
     assertThat(run.move(0).path().to().z()).isEqualTo(5);
     // G53 is for the machine's own coordinate, without the length: the tip is then at -40.
@@ -202,7 +203,16 @@ class UnknownPlacesTest {
   @Test
   void offsets_of_g92_can_be_taken_away_and_brought_back() {
     Programs.Run run =
-        unknown("G21 G90 G0 X0", "G92 X4", "G0 X5", "G92.2", "G0 X5", "G92.3", "G0 X5", "G92.1", "G92.3");
+        unknown(
+            "G21 G90 G0 X0",
+            "G92 X4",
+            "G0 X5",
+            "G92.2",
+            "G0 X5",
+            "G92.3",
+            "G0 X5",
+            "G92.1",
+            "G92.3");
     assertThat(run.moves().stream().map(m -> m.path().to().x()))
         .containsExactly(0.0, 1.0, 5.0, 1.0);
     assertThat(run.others())
