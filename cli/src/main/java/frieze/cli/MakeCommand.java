@@ -1,24 +1,50 @@
 package frieze.cli;
 
+import frieze.diagnostic.Diagnostic;
+import frieze.dryrun.Finding;
+import frieze.dryrun.NotChecked;
+import frieze.dryrun.ProgramReport;
+import frieze.job.Build;
+import frieze.job.BuiltPanel;
 import frieze.job.Job;
 import frieze.job.JobReader;
+import frieze.post.Post;
+import frieze.post.Posts;
+import frieze.post.ProgramText;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Makes the programs of a job. */
 @Command(
     name = "make",
-    description = "Makes the programs of a job.",
+    description = {
+      "Makes the programs of a job: reads it, plans it, writes the programs, reads them back,"
+          + " simulates them, and only then puts them into a folder with a setup sheet.",
+      "If the dry run finds an error in a panel, nothing is written for it, and the files of the last"
+          + " good run stay."
+    },
     mixinStandardHelpOptions = true,
     usageHelpAutoWidth = true)
 final class MakeCommand implements Callable<Integer> {
   private final Console console;
   private final DiskFiles files;
 
-  @Parameters(paramLabel = "JOB", description = "the job file")
+  @Parameters(paramLabel = "JOB", description = "the job file; `frieze new` writes one")
   private String job = "";
+
+  @Option(
+      names = {"-o", "--out"},
+      paramLabel = "FOLDER",
+      description = "where to write (a folder beside the job file, with the job's name)")
+  private @Nullable String out;
 
   MakeCommand(Console console, DiskFiles files) {
     this.console = console;
@@ -26,9 +52,58 @@ final class MakeCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() {
-    Job read = JobReader.read(job, files, List.of("short-arcs", "rs274-full"));
-    console.out().println(read);
-    return ExitCode.FINE.number();
+  public Integer call() throws IOException {
+    Job read = JobReader.read(job, files, Posts.all().stream().map(Post::id).toList());
+    List<BuiltPanel> panels = Build.run(read, files);
+    notes(panels);
+    Path folder =
+        out == null ? Path.of(job).resolveSibling(FolderName.of(read.name())) : Path.of(out);
+    FolderName names = new FolderName();
+    boolean allWritten = true;
+    for (BuiltPanel panel : panels) {
+      Path target = folder.resolve(names.next(panel.name()));
+      findings(panel);
+      if (panel.mayWrite()) {
+        new OutputFolder(console.folder().resolve(target)).replace(Papers.files(panel));
+        written(panel, target);
+      } else {
+        allWritten = false;
+        console.err().println(panel.name() + ": NOT WRITTEN, because the dry run found an error");
+      }
+    }
+    return (allWritten ? ExitCode.FINE : ExitCode.FINDING).number();
+  }
+
+  private void notes(List<BuiltPanel> panels) {
+    Set<Diagnostic> all = new LinkedHashSet<>();
+    panels.forEach(panel -> all.addAll(panel.notes()));
+    new Messages(console.err(), files).print(List.copyOf(all));
+  }
+
+  private void findings(BuiltPanel panel) {
+    for (Finding finding : panel.panel().dryRun().findings()) {
+      console.err().println(panel.name() + ": " + finding);
+      if (!finding.hint().isEmpty()) {
+        console.err().println("hint: " + finding.hint());
+      }
+    }
+    for (NotChecked open : panel.panel().dryRun().notChecked()) {
+      console.err().println(panel.name() + ": " + open);
+    }
+  }
+
+  private void written(BuiltPanel panel, Path target) {
+    Table table = new Table(panel.name(), "tool", "lines", "time");
+    List<ProgramReport> reports = panel.panel().dryRun().programs();
+    for (int i = 0; i < panel.programs().size(); i++) {
+      ProgramText program = panel.programs().get(i);
+      table.row(
+          List.of(
+              target.resolve(program.fileName()).toString(),
+              String.join(", ", program.tools().stream().map(t -> t.name()).toList()),
+              String.valueOf(reports.get(i).lines()),
+              DryRunTable.time(reports.get(i).time().totalSeconds())));
+    }
+    console.out().println(table);
   }
 }

@@ -73,7 +73,7 @@ public record Shop(List<Machine> machines, List<Tool> tools, List<Material> mate
         wanted.add(number);
         taken.add(number);
       }
-      numbered.add(withNumber(tool, number));
+      numbered.add(tool.withNumber(number));
     }
     return numbered;
   }
@@ -84,21 +84,5 @@ public record Shop(List<Machine> machines, List<Tool> tools, List<Material> mate
       number++;
     }
     return number;
-  }
-
-  private static Tool withNumber(Tool t, int number) {
-    return new Tool(
-        t.name(),
-        number,
-        t.shape(),
-        t.flutes(),
-        t.fluteLengthMm(),
-        t.reachMm(),
-        t.cutsAtCentre(),
-        t.passDepthMm(),
-        t.chipLoadMm(),
-        t.maxRpm(),
-        t.maxFeedMmPerMin(),
-        t.maxPlungeMmPerMin());
   }
 }

@@ -54,4 +54,21 @@ public record Tool(
   public double radiusMm() {
     return shape.diameterMm() / 2;
   }
+
+  /** This tool under another T number. */
+  public Tool withNumber(int newNumber) {
+    return new Tool(
+        name,
+        newNumber,
+        shape,
+        flutes,
+        fluteLengthMm,
+        reachMm,
+        cutsAtCentre,
+        passDepthMm,
+        chipLoadMm,
+        maxRpm,
+        maxFeedMmPerMin,
+        maxPlungeMmPerMin);
+  }
 }

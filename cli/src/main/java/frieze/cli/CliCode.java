@@ -1,0 +1,28 @@
+package frieze.cli;
+
+import frieze.diagnostic.Code;
+
+/** What can be wrong with the files that a command line names. */
+enum CliCode implements Code {
+  NO_SUCH_FILE("CLI-001", "no such file"),
+  NO_SUCH_PANEL("CLI-002", "no such panel in the job"),
+  NO_SUCH_NAME("CLI-003", "no such name in the shop");
+
+  private final String id;
+  private final String title;
+
+  CliCode(String id, String title) {
+    this.id = id;
+    this.title = title;
+  }
+
+  @Override
+  public String id() {
+    return id;
+  }
+
+  @Override
+  public String title() {
+    return title;
+  }
+}

@@ -1,0 +1,205 @@
+package frieze.job;
+
+import frieze.artwork.Artwork;
+import frieze.artwork.SvgReader;
+import frieze.curve.Tolerances;
+import frieze.design.Design;
+import frieze.design.Intents;
+import frieze.design.Motif;
+import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.Diagnostic;
+import frieze.diagnostic.Diagnostics;
+import frieze.diagnostic.Severity;
+import frieze.dryrun.DryRun;
+import frieze.dryrun.DryRunResult;
+import frieze.dryrun.Surroundings;
+import frieze.layout.Panel;
+import frieze.layout.Placement;
+import frieze.lower.FileNames;
+import frieze.lower.Lowering;
+import frieze.lower.Program;
+import frieze.motion.Sequence;
+import frieze.plan.Plan;
+import frieze.plan.Planner;
+import frieze.plan.Sequencer;
+import frieze.post.Post;
+import frieze.post.Posts;
+import frieze.post.ProgramText;
+import frieze.sheet.PanelFacts;
+import frieze.sheet.SheetFacts;
+import frieze.shop.Setup;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * Makes the programs of a job, in memory.
+ *
+ * <p>{@link #panel} tells the whole story. Nothing here touches the disk: what comes out is data,
+ * and the caller decides whether to write it.
+ */
+public final class Build {
+  private final Job job;
+  private final Post post;
+  private final FileNames names;
+  private final Map<String, Motif> motifs;
+
+  private Build(Job job, Post post, Map<String, Motif> motifs) {
+    this.job = job;
+    this.post = post;
+    this.names = new FileNames(post.capabilities().files());
+    this.motifs = motifs;
+  }
+
+  /**
+   * Builds all panels of a job.
+   *
+   * @throws BadInputException with everything that is wrong in the input; nothing is built then
+   */
+  public static List<BuiltPanel> run(Job job, SourceFiles files) {
+    Post post = Posts.find(job.post()).orElseThrow();
+    Build build = new Build(job, post, motifs(job, files));
+    return collect(
+        job.panels().stream().<Supplier<BuiltPanel>>map(p -> () -> build.panel(p)).toList());
+  }
+
+  /**
+   * Puts a panel on its stock and its machine, as it is built.
+   *
+   * @throws BadInputException if it does not lie on the stock
+   */
+  public static Setup setup(Job job, Job.PanelJob asked) {
+    Panel panel = asked.opening().panel(asked.name(), asked.gapMm(), asked.whereSize());
+    return PanelSetup.of(job.machine(), asked, panel);
+  }
+
+  /** From one panel of a job to programs that have been read back. */
+  private BuiltPanel panel(Job.PanelJob asked) {
+    Panel panel = asked.opening().panel(asked.name(), asked.gapMm(), asked.whereSize());
+    Setup setup = PanelSetup.of(job.machine(), asked, panel);
+    Design design = design(asked, panel);
+    Plan plan = Planner.plan(design, setup, Tolerances.DEFAULT);
+    Sequence sequence = Sequencer.sequence(plan, setup, asked.name());
+    List<Program> lowered =
+        Lowering.lower(
+            sequence,
+            new Lowering.Request(
+                setup, post.capabilities(), ProgramHeader.lines(job, setup), names));
+    List<ProgramText> programs = lowered.stream().map(post::write).toList();
+    DryRunResult dryRun = DryRun.in(Surroundings.of(setup)).run(ReadBack.texts(programs, post));
+    PanelFacts facts =
+        new PanelFacts(
+            design,
+            asked.opening(),
+            asked.gapMm(),
+            setup,
+            Intents.of(design, Tolerances.DEFAULT.flattenMm()),
+            plan,
+            programs,
+            dryRun,
+            Optional.empty(),
+            drawings(design));
+    return new BuiltPanel(facts(facts), notes(plan, design));
+  }
+
+  private SheetFacts facts(PanelFacts panel) {
+    return new SheetFacts(
+        job.name(), job.source(), job.inches(), job.machine(), post.id(), List.of(panel));
+  }
+
+  private List<PanelFacts.DrawingFacts> drawings(Design design) {
+    return design.motifs().stream()
+        .map(
+            motif ->
+                new PanelFacts.DrawingFacts(
+                    motif.name(),
+                    motif.artwork().source(),
+                    motif.artwork().sizeAssumed(),
+                    motif.artwork().bounds().width(),
+                    motif.artwork().bounds().height()))
+        .toList();
+  }
+
+  private Design design(Job.PanelJob asked, Panel panel) {
+    List<Placement> placements = new ArrayList<>();
+    Map<String, Motif> used = new LinkedHashMap<>();
+    Diagnostics found = new Diagnostics();
+    for (Job.Placing placing : asked.placings()) {
+      Motif motif = motif(placing.drawing());
+      used.put(motif.name(), motif);
+      try {
+        placements.addAll(
+            placing
+                .arrangement()
+                .place(motif.name(), motif.artwork().bounds(), panel, placing.where()));
+      } catch (BadInputException e) {
+        found.addAll(e.diagnostics());
+      }
+    }
+    found.throwIfErrors();
+    return new Design(panel, List.copyOf(used.values()), placements, asked.work());
+  }
+
+  private Motif motif(String drawing) {
+    Motif motif = motifs.get(drawing);
+    if (motif == null) {
+      throw new IllegalStateException("the reader let pass an unknown drawing: " + drawing);
+    }
+    return motif;
+  }
+
+  private static List<Diagnostic> notes(Plan plan, Design design) {
+    Diagnostics notes = new Diagnostics();
+    design.motifs().forEach(motif -> notes.addAll(motif.artwork().notes()));
+    notes.addAll(plan.notes());
+    return notes.sorted().stream().distinct().filter(d -> d.severity() != Severity.ERROR).toList();
+  }
+
+  private static Map<String, Motif> motifs(Job job, SourceFiles files) {
+    List<Motif> read =
+        collect(
+            job.drawings().stream()
+                .<Supplier<Motif>>map(drawing -> () -> motif(drawing, files))
+                .toList());
+    Map<String, Motif> byName = new LinkedHashMap<>();
+    read.forEach(motif -> byName.put(motif.name(), motif));
+    return byName;
+  }
+
+  private static Motif motif(Job.Drawing drawing, SourceFiles files) {
+    byte[] content;
+    try {
+      content = files.read(drawing.file());
+    } catch (IOException e) {
+      throw new BadInputException(
+          Diagnostic.error(
+              JobCode.FILE_NOT_READ, drawing.where(), "can't read " + drawing.file(), ""));
+    }
+    Artwork artwork = new SvgReader().read(drawing.file(), content);
+    if (drawing.heightMm().isPresent()) {
+      artwork = artwork.withHeight(drawing.heightMm().getAsDouble());
+    } else if (drawing.widthMm().isPresent()) {
+      artwork = artwork.withWidth(drawing.widthMm().getAsDouble());
+    }
+    return new Motif(drawing.name(), artwork);
+  }
+
+  /** Does all of something, so that a user sees the mistakes of all of it at once. */
+  private static <T> List<T> collect(List<Supplier<T>> parts) {
+    Diagnostics found = new Diagnostics();
+    List<T> results = new ArrayList<>();
+    for (Supplier<T> part : parts) {
+      try {
+        results.add(part.get());
+      } catch (BadInputException e) {
+        found.addAll(e.diagnostics());
+      }
+    }
+    found.throwIfErrors();
+    return results;
+  }
+}
