@@ -1,5 +1,6 @@
 package frieze.cli;
 
+import frieze.diagnostic.Code;
 import frieze.diagnostic.Diagnostic;
 import frieze.dryrun.Finding;
 import frieze.dryrun.NotChecked;
@@ -13,8 +14,11 @@ import frieze.post.Posts;
 import frieze.post.ProgramText;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -34,6 +38,8 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     usageHelpAutoWidth = true)
 final class MakeCommand implements Callable<Integer> {
+  private static final int SHOWN_PER_CODE = 3;
+
   private final Console console;
   private final DiskFiles files;
 
@@ -80,11 +86,23 @@ final class MakeCommand implements Callable<Integer> {
     new Messages(console.err(), files).print(List.copyOf(all));
   }
 
+  /** Prints the first findings of each code; the papers have all. */
   private void findings(BuiltPanel panel) {
-    for (Finding finding : panel.panel().dryRun().findings()) {
-      console.err().println(panel.name() + ": " + finding);
-      if (!finding.hint().isEmpty()) {
-        console.err().println("hint: " + finding.hint());
+    Map<Code, List<Finding>> byCode = new LinkedHashMap<>();
+    panel
+        .panel()
+        .dryRun()
+        .findings()
+        .forEach(f -> byCode.computeIfAbsent(f.code(), k -> new ArrayList<>()).add(f));
+    for (List<Finding> alike : byCode.values()) {
+      alike.stream()
+          .limit(SHOWN_PER_CODE)
+          .forEach(finding -> console.err().println(panel.name() + ": " + finding));
+      if (alike.size() > SHOWN_PER_CODE) {
+        console.err().println("... and " + (alike.size() - SHOWN_PER_CODE) + " more like it");
+      }
+      if (!alike.get(0).hint().isEmpty()) {
+        console.err().println("hint: " + alike.get(0).hint());
       }
     }
     for (NotChecked open : panel.panel().dryRun().notChecked()) {

@@ -3,7 +3,10 @@ package frieze.cli;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.SourceSpan;
 import java.io.PrintStream;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -31,12 +34,26 @@ final class Messages {
     this.files = files;
   }
 
-  /** Prints the first {@link #SHOWN}, without those that say the same of the same place. */
+  /**
+   * Prints the first {@link #SHOWN}. Of those with one code and one place, such as the same remark
+   * on each placement of a motif, the first is printed and the others are counted.
+   */
   void print(List<Diagnostic> diagnostics) {
-    List<Diagnostic> distinct = diagnostics.stream().distinct().toList();
-    distinct.stream().limit(SHOWN).forEach(this::print);
-    if (distinct.size() > SHOWN) {
-      out.println("... and " + (distinct.size() - SHOWN) + " more");
+    Map<List<Object>, List<Diagnostic>> alike = new LinkedHashMap<>();
+    diagnostics.stream()
+        .distinct()
+        .forEach(
+            d -> alike.computeIfAbsent(List.of(d.code(), d.where()), k -> new ArrayList<>()).add(d));
+    alike.values().stream().limit(SHOWN).forEach(this::printAlike);
+    if (alike.size() > SHOWN) {
+      out.println("... and " + (alike.size() - SHOWN) + " more");
+    }
+  }
+
+  private void printAlike(List<Diagnostic> alike) {
+    print(alike.get(0));
+    if (alike.size() > 1) {
+      out.println("... and " + (alike.size() - 1) + " more like it from the same place");
     }
   }
 

@@ -4,6 +4,7 @@ import frieze.artwork.Artwork;
 import frieze.artwork.SvgReader;
 import frieze.curve.Tolerances;
 import frieze.design.Design;
+import frieze.design.Intent;
 import frieze.design.Intents;
 import frieze.design.Motif;
 import frieze.diagnostic.BadInputException;
@@ -33,7 +34,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
@@ -43,6 +43,9 @@ import java.util.function.Supplier;
  * and the caller decides whether to write it.
  */
 public final class Build {
+  /** The width of the stock's picture: four to the millimetre on a large panel is plenty. */
+  private static final int PICTURE_COLUMNS = 2400;
+
   private final Job job;
   private final Post post;
   private final FileNames names;
@@ -90,18 +93,22 @@ public final class Build {
             new Lowering.Request(
                 setup, post.capabilities(), ProgramHeader.lines(job, setup), names));
     List<ProgramText> programs = lowered.stream().map(post::write).toList();
-    DryRunResult dryRun = DryRun.in(Surroundings.of(setup)).run(ReadBack.texts(programs, post));
+    List<Intent> intents = Intents.of(design, Tolerances.DEFAULT.flattenMm());
+    DryRunResult dryRun =
+        DryRun.in(Surroundings.of(setup))
+            .comparedWith(setup, intents)
+            .run(ReadBack.texts(programs, post));
     PanelFacts facts =
         new PanelFacts(
             design,
             asked.opening(),
             asked.gapMm(),
             setup,
-            Intents.of(design, Tolerances.DEFAULT.flattenMm()),
+            intents,
             plan,
             programs,
             dryRun,
-            Optional.empty(),
+            dryRun.stock().map(stock -> stock.depthMap(PICTURE_COLUMNS)),
             drawings(design));
     return new BuiltPanel(facts(facts), notes(plan, design));
   }

@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 /** Reads quantities of the command line, written as in a job file. */
 public final class OptionText {
   private static final Pattern BETWEEN = Pattern.compile("\\s*[x×,]\\s*");
+  private static final Pattern BETWEEN_WORDS = Pattern.compile("[\\s,]+");
   private static final Pattern UNIT_AT_END = Pattern.compile("[a-zA-Z\"'″′]+$");
 
   private OptionText() {}
@@ -51,7 +52,7 @@ public final class OptionText {
    * @throws IllegalArgumentException with a message for the user, if it can't be read
    */
   public static Zero zero(String text) {
-    String[] words = text.strip().toLowerCase(Locale.ROOT).split("[\\s,]+");
+    String[] words = BETWEEN_WORDS.split(text.strip().toLowerCase(Locale.ROOT), -1);
     if (words.length == 3) {
       try {
         return new Zero(
