@@ -136,8 +136,7 @@ final class DryRunCommand implements Callable<Integer> {
       if (name.equals(STANDARD_INPUT)) {
         texts.add(ProgramText.of("standard input", System.in.readAllBytes(), rules));
       } else if (files.exists(name)) {
-        texts.add(
-            ProgramText.of(name, () -> Files.newInputStream(console.path(name)), rules));
+        texts.add(ProgramText.of(name, () -> Files.newInputStream(console.path(name)), rules));
       } else {
         throw new BadInputException(
             Diagnostic.error(

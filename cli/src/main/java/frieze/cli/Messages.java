@@ -43,7 +43,8 @@ final class Messages {
     diagnostics.stream()
         .distinct()
         .forEach(
-            d -> alike.computeIfAbsent(List.of(d.code(), d.where()), k -> new ArrayList<>()).add(d));
+            d ->
+                alike.computeIfAbsent(List.of(d.code(), d.where()), k -> new ArrayList<>()).add(d));
     alike.values().stream().limit(SHOWN).forEach(this::printAlike);
     if (alike.size() > SHOWN) {
       out.println("... and " + (alike.size() - SHOWN) + " more");

@@ -78,7 +78,8 @@ final class OutputFolder {
     for (Map.Entry<String, String> old : before.entrySet()) {
       Path path = folder.resolve(old.getKey()).normalize();
       boolean ours = folder.normalize().equals(path.getParent()) && Files.isRegularFile(path);
-      if (ours && !now.containsKey(old.getKey())
+      if (ours
+          && !now.containsKey(old.getKey())
           && hash(Files.readAllBytes(path)).equals(old.getValue())) {
         Files.delete(path);
       }

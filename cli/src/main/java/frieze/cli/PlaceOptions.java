@@ -131,9 +131,7 @@ final class PlaceOptions {
 
   private Length length(String option, @Nullable String text) {
     return new Length(
-        text == null
-            ? OptionalDouble.empty()
-            : OptionalDouble.of(lengths(option, text, 1).get(0)));
+        text == null ? OptionalDouble.empty() : OptionalDouble.of(lengths(option, text, 1).get(0)));
   }
 
   private Optional<Stock> stock() {

@@ -64,7 +64,9 @@ public final class OptionText {
       }
     }
     throw new IllegalArgumentException(
-        "\"" + text + "\" must be three words: left, centre or right; front, centre or back; top or bed");
+        "\""
+            + text
+            + "\" must be three words: left, centre or right; front, centre or back; top or bed");
   }
 
   private static <E extends Enum<E>> E word(Class<E> type, String word) {
