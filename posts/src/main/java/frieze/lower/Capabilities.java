@@ -151,6 +151,7 @@ public record Capabilities(
    * @param repeatWords whether a line says again what is in force already
    * @param twoDigits whether codes have two digits: G01, M05
    * @param percentLines whether the text starts and ends with a {@code %} line
+   * @param crLf whether lines end with CR and LF, not with LF alone
    */
   public record Layout(
       CommentForm comments,
@@ -158,7 +159,8 @@ public record Capabilities(
       boolean lineNumbers,
       boolean repeatWords,
       boolean twoDigits,
-      boolean percentLines) {
+      boolean percentLines,
+      boolean crLf) {
     public Layout {
       if (maxLineLength < 30) {
         throw new IllegalArgumentException(

@@ -14,6 +14,7 @@ import java.util.List;
  *
  * <ol>
  *   <li>{@link ToolSplit}: one list of steps for each program;
+ *   <li>{@link TorchPass}: nothing that the torch cannot do;
  *   <li>{@link SafeShape}: a start that can only rise, spindle and stops, retract before travel,
  *       park and spindle off at the end;
  *   <li>{@link ByHand}: stops with a message for what the operator does;
@@ -76,7 +77,8 @@ public final class Lowering {
     List<Program> programs = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
       ToolSplit.Part part = parts.get(i);
-      List<Step> steps = new SafeShape(request).apply(part.steps());
+      List<Step> steps = new TorchPass(request.capabilities().torch()).apply(part.steps());
+      steps = new SafeShape(request).apply(steps);
       steps = new ByHand(request).apply(steps);
       steps = new DrillsToMoves(request.capabilities()).apply(steps);
       steps = new TurnSplit(request.capabilities().arcs()).apply(steps);

@@ -42,9 +42,12 @@ final class SafeShape implements Pass {
     private boolean raised;
     private boolean torchLit;
     private boolean hasTool;
+    private boolean switchedByStop;
+    private double spunUpSeconds;
     private Optional<Double> rpm = Optional.empty();
 
     private boolean add(Instruction instruction, String from) {
+      spunUpSeconds = 0;
       out.add(new Step(instruction, from));
       cursor.follow(instruction);
       return true;
@@ -94,7 +97,7 @@ final class SafeShape implements Pass {
 
     private boolean cut(Instruction instruction) {
       boolean router = !request.capabilities().torch().present();
-      if (router && (!hasTool || rpm.isEmpty())) {
+      if (router && (!hasTool || (rpm.isEmpty() && !switchedByStop))) {
         throw new IllegalArgumentException(
             "a cut needs a tool and a turning spindle first: " + origin);
       }
@@ -147,6 +150,7 @@ final class SafeShape implements Pass {
     public Boolean toolChange(Instruction.ToolChange instruction) {
       boolean first = !hasTool;
       hasTool = true;
+      switchedByStop = false;
       if (!first) {
         raise(origin);
         spindleOff(origin);
@@ -168,7 +172,24 @@ final class SafeShape implements Pass {
       rpm = instruction.rpm();
       add(instruction, origin);
       double seconds = request.setup().machine().spindle().spinUpSeconds();
-      return seconds > 0 && add(new Instruction.Dwell(seconds), origin);
+      if (seconds > 0) {
+        add(new Instruction.Dwell(seconds), origin);
+        spunUpSeconds = seconds;
+      }
+      return true;
+    }
+
+    /** The time to spin up is there already. */
+    @Override
+    public Boolean dwell(Instruction.Dwell instruction) {
+      return instruction.seconds() > spunUpSeconds && add(instruction, origin);
+    }
+
+    /** A planner may ask the operator itself. */
+    @Override
+    public Boolean stop(Instruction.Stop instruction) {
+      switchedByStop = request.spindleByHand();
+      return add(instruction, origin);
     }
 
     @Override

@@ -1,117 +1,110 @@
 package frieze.post;
 
 import frieze.lower.Capabilities;
-import frieze.lower.Capabilities.ArcFormat;
-import frieze.lower.Capabilities.CommentForm;
-import frieze.lower.Capabilities.DwellWord;
-import frieze.lower.Capabilities.ToolChanging;
 import frieze.lower.Program;
-import frieze.motion.Plane;
-import java.util.EnumSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
-/** The posts that come with Frieze, named by what their controllers understand. */
+/**
+ * The posts that come with Frieze, named by what their controllers understand. Each is a dialect
+ * file among the resources, read when it is first needed.
+ */
 public final class BuiltInPosts {
   private BuiltInPosts() {}
 
-  /** A built-in post: its dialect, and nothing else. */
-  private abstract static class BuiltIn implements Post {
-    private final DialectPost post;
+  /** The dialect file of a built-in post. */
+  static Optional<String> file(String id) {
+    try (InputStream in = BuiltInPosts.class.getResourceAsStream(id + ".yaml")) {
+      return in == null
+          ? Optional.empty()
+          : Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
 
-    BuiltIn(Dialect dialect) {
-      this.post = new DialectPost(dialect);
+  /** A post whose dialect is one of the resources. */
+  private abstract static class BuiltIn implements Post {
+    private final String id;
+    private @Nullable Post post;
+
+    BuiltIn(String id) {
+      this.id = id;
+    }
+
+    private synchronized Post post() {
+      Post loaded = post;
+      if (loaded == null) {
+        loaded = DialectFile.read(id + ".yaml", file(id).orElseThrow());
+        post = loaded;
+      }
+      return loaded;
     }
 
     @Override
     public final String id() {
-      return post.id();
+      return id;
     }
 
     @Override
     public final String summary() {
-      return post.summary();
+      return post().summary();
     }
 
     @Override
     public final Capabilities capabilities() {
-      return post.capabilities();
+      return post().capabilities();
     }
 
     @Override
     public final ProgramText write(Program program) {
-      return post.write(program);
+      return post().write(program);
     }
   }
 
   /** The whole language of NISTIR 6556. */
   public static final class Rs274Full extends BuiltIn {
     public Rs274Full() {
-      super(rs274Full());
+      super("rs274-full");
     }
   }
 
-  /** Lines and arcs, one file for each tool. */
+  /** Lines, arcs in XY, one file for each tool. */
   public static final class ShortArcs extends BuiltIn {
     public ShortArcs() {
-      super(shortArcs());
+      super("short-arcs");
     }
   }
 
-  private static Dialect rs274Full() {
-    return new Dialect(
-        "rs274-full",
-        "Controllers that read the whole language of NISTIR 6556 and find their home.",
-        new Capabilities(
-            Set.of(
-                "G0", "G1", "G2", "G3", "G4", "G17", "G18", "G19", "G20", "G21", "G38.2", "G40",
-                "G43", "G49", "G53", "G54", "G80", "G81", "G82", "G83", "G90", "G94", "G98", "G99",
-                "M0", "M1", "M2", "M3", "M5", "M6", "M30"),
-            new Capabilities.Arcs(
-                ArcFormat.CENTRE, EnumSet.allOf(Plane.class), true, true, 0.01, 100_000),
-            EnumSet.allOf(Capabilities.Cycle.class),
-            ToolChanging.CHANGER,
-            new Capabilities.Coordinates(true, true, true),
-            DwellWord.P_SECONDS,
-            true,
-            Capabilities.Torch.NONE,
-            new Capabilities.Numbers(3, 5, false),
-            new Capabilities.Layout(CommentForm.PARENTHESES, 256, false, false, false, false),
-            new Capabilities.Files(60, ".nc", false, Long.MAX_VALUE)),
-        Map.of(
-            Moment.START, List.of("{units} G17 G90 G94", "G40 G49 G80 G54"),
-            Moment.RAISE, List.of("G53 G0 Z0"),
-            Moment.TOOL_CHANGE, List.of("T{tool} M6", "G43 H{tool}"),
-            Moment.SPINDLE_ON, List.of("S{rpm} M3"),
-            Moment.SPINDLE_OFF, List.of("M5"),
-            Moment.STOP, List.of("{message}", "M0"),
-            Moment.END, List.of("M2")));
+  /** Straight moves only. */
+  public static final class StraightOnly extends BuiltIn {
+    public StraightOnly() {
+      super("straight-only");
+    }
   }
 
-  private static Dialect shortArcs() {
-    return new Dialect(
-        "short-arcs",
-        "Small controllers with lines, arcs and dwell: no cycles, no tool change, short lines.",
-        new Capabilities(
-            Set.of(
-                "G0", "G1", "G2", "G3", "G4", "G17", "G18", "G19", "G20", "G21", "G54", "G90",
-                "G94", "M0", "M2", "M3", "M5"),
-            new Capabilities.Arcs(ArcFormat.CENTRE, EnumSet.of(Plane.XY), true, false, 0.1, 2_000),
-            Set.of(),
-            ToolChanging.SEPARATE_PROGRAMS,
-            new Capabilities.Coordinates(false, true, false),
-            DwellWord.P_SECONDS,
-            true,
-            Capabilities.Torch.NONE,
-            new Capabilities.Numbers(3, 5, false),
-            new Capabilities.Layout(CommentForm.PARENTHESES, 70, false, false, false, false),
-            new Capabilities.Files(30, ".nc", false, Long.MAX_VALUE)),
-        Map.of(
-            Moment.START, List.of("{units} G17 G90 G94 G54"),
-            Moment.SPINDLE_ON, List.of("S{rpm} M3"),
-            Moment.SPINDLE_OFF, List.of("M5"),
-            Moment.STOP, List.of("{message}", "M0"),
-            Moment.END, List.of("M2")));
+  /** Numbered blocks in the style of ISO 6983-1. */
+  public static final class IsoBlocks extends BuiltIn {
+    public IsoBlocks() {
+      super("iso-blocks");
+    }
+  }
+
+  /** A torch at a height set by hand. */
+  public static final class PlasmaPlain extends BuiltIn {
+    public PlasmaPlain() {
+      super("plasma-plain");
+    }
+  }
+
+  /** A torch that feels for the sheet. */
+  public static final class PlasmaTouch extends BuiltIn {
+    public PlasmaTouch() {
+      super("plasma-touch");
+    }
   }
 }

@@ -56,7 +56,7 @@ final class CommandWriter implements Command.Visitor<Void> {
       for (Map.Entry<String, String> value : values.entrySet()) {
         line = line.replace("{" + value.getKey() + "}", PlainText.of(value.getValue()));
       }
-      lines.line(line);
+      lines.line(words.ownLine(line));
     }
     modal.forget();
     return null;
@@ -244,8 +244,7 @@ final class CommandWriter implements Command.Visitor<Void> {
     words.length("Z", probe.z());
     words.feed(probe.feed());
     flush();
-    modal.forget();
-    return flush();
+    return own(Moment.TOUCHED, Map.of());
   }
 
   @Override

@@ -27,7 +27,7 @@ final class LineWriter {
 
   /** Writes a line that takes no number: a {@code %}. */
   void bare(String line) {
-    text.append(line).append('\n');
+    text.append(line).append(layout.crLf() ? "\r\n" : "\n");
     origins.add(origin);
   }
 
@@ -50,7 +50,7 @@ final class LineWriter {
               + " characters: "
               + text.substring(start));
     }
-    text.append('\n');
+    text.append(layout.crLf() ? "\r\n" : "\n");
     origins.add(origin);
   }
 

@@ -14,6 +14,8 @@ enum Moment {
   SPINDLE_OFF(),
   DUST_ON(),
   DUST_OFF(),
+  /** After a probing move has found the sheet. */
+  TOUCHED(),
   TORCH_ON(),
   TORCH_OFF(),
   HEIGHT_HOLD(),

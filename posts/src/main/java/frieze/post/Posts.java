@@ -21,4 +21,9 @@ public final class Posts {
   public static Optional<Post> find(String id) {
     return all().stream().filter(p -> p.id().equals(id)).findFirst();
   }
+
+  /** The dialect file of a built-in post, to start one's own from. */
+  public static Optional<String> dialectFile(String id) {
+    return BuiltInPosts.file(id);
+  }
 }

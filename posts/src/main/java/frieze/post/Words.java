@@ -36,6 +36,19 @@ final class Words {
     }
   }
 
+  /** A line of the dialect, with its codes and numbers in the form that the controller wants. */
+  String ownLine(String line) {
+    for (String word : line.split(" +")) {
+      char letter = word.charAt(0);
+      if (letter == 'G' || letter == 'M') {
+        code(word);
+      } else {
+        text(word);
+      }
+    }
+    return take();
+  }
+
   /** Adds a length in last digits. */
   void length(String letter, long ticks) {
     gap();
