@@ -156,8 +156,11 @@ final class DialectCheck {
       }
     }
     needed(lines, Moment.STOP);
-    boolean says = lines.get(Moment.STOP).stream().anyMatch(t -> t.value().contains("{message}"));
-    if (!says && has.layout().comments() != CommentForm.NONE && !lines.get(Moment.STOP).isEmpty()) {
+    boolean says =
+        texts(lines, Moment.STOP).stream().anyMatch(t -> t.value().contains("{message}"));
+    if (!says
+        && has.layout().comments() != CommentForm.NONE
+        && !texts(lines, Moment.STOP).isEmpty()) {
       contradiction("write", "a stop must say why: {message} is missing", "");
     }
   }
@@ -178,8 +181,12 @@ final class DialectCheck {
     }
   }
 
+  private static List<YamlMap.Text> texts(Map<Moment, List<YamlMap.Text>> lines, Moment moment) {
+    return lines.getOrDefault(moment, List.of());
+  }
+
   private void needed(Map<Moment, List<YamlMap.Text>> lines, Moment moment) {
-    if (lines.getOrDefault(moment, List.of()).isEmpty()) {
+    if (texts(lines, moment).isEmpty()) {
       problems.error(
           PostCode.MISSING_KEY,
           file.where("write"),
@@ -191,8 +198,8 @@ final class DialectCheck {
   /** The start must leave nothing to chance. */
   private void state(Map<Moment, List<YamlMap.Text>> lines) {
     String start =
-        String.join(" ", lines.get(Moment.START).stream().map(YamlMap.Text::value).toList());
-    List<String> words = List.of(start.split(" +"));
+        String.join(" ", texts(lines, Moment.START).stream().map(YamlMap.Text::value).toList());
+    List<String> words = List.of(start.split(" +", -1));
     for (String needed : List.of("{units}", "G90", "G17", "G94", "G54")) {
       boolean known = needed.startsWith("{") || has.codes().contains(needed);
       if (known && !start.isEmpty() && !words.contains(needed)) {
@@ -238,7 +245,7 @@ final class DialectCheck {
       unreadable(at, "an empty line", "");
       return;
     }
-    for (String word : line.split(" +")) {
+    for (String word : line.split(" +", -1)) {
       Matcher m = WORD.matcher(word);
       if (!m.matches()) {
         unreadable(at, "\"" + word + "\" is no word of a letter and a number", "");

@@ -38,7 +38,7 @@ final class Words {
 
   /** A line of the dialect, with its codes and numbers in the form that the controller wants. */
   String ownLine(String line) {
-    for (String word : line.split(" +")) {
+    for (String word : line.split(" +", -1)) {
       char letter = word.charAt(0);
       if (letter == 'G' || letter == 'M') {
         code(word);
