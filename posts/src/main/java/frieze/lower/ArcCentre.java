@@ -13,6 +13,9 @@ import java.util.Optional;
  * <p><i>Guarantees:</i> the radii at start and end differ by at most nine tenths of {@link
  * #agreementMm}; the sweep that a controller will work out is the one asked for.
  *
+ * <p><i>Approximation:</i> the arc departs from the exact one by at most {@link #MOST_OFF_TICKS}
+ * last digits.
+ *
  * <p><i>Source:</i> NISTIR 6556, 3.5.3.2: 0.002 mm or 0.0002 inch.
  *
  * @param u the centre along the plane's first axis, in last digits
@@ -22,6 +25,9 @@ record ArcCentre(long u, long v) {
   private static final double TIGHT_MM = 0.002;
   private static final double TIGHT_INCH_MM = 0.0002 * 25.4;
   private static final double MARGIN = 0.9;
+
+  /** An arc that would depart further than this, in last digits, is not drawn as an arc. */
+  static final double MOST_OFF_TICKS = 3;
 
   /** How far, in last digits at the rim, rounding may turn either end of an arc. */
   private static final double END_SHIFT_TICKS = 4;
@@ -55,7 +61,7 @@ record ArcCentre(long u, long v) {
     double limit = MARGIN * agreementMm(grid.inches()) / grid.tickMm();
     long baseU = (long) Math.floor(arc.centreU()) - 1;
     long baseV = (long) Math.floor(arc.centreV()) - 1;
-    double best = Double.POSITIVE_INFINITY;
+    double best = MOST_OFF_TICKS;
     long bestU = 0;
     long bestV = 0;
     for (long u = baseU; u < baseU + 4; u++) {
@@ -68,7 +74,7 @@ record ArcCentre(long u, long v) {
         }
       }
     }
-    boolean found = best < Double.POSITIVE_INFINITY && readsAsWanted(arc, bestU, bestV);
+    boolean found = best < MOST_OFF_TICKS && readsAsWanted(arc, bestU, bestV);
     return found ? Optional.of(new ArcCentre(bestU, bestV)) : Optional.empty();
   }
 

@@ -30,7 +30,7 @@ enum Moment {
 
   /** The words that may stand in braces in its lines. */
   Set<String> placeholders() {
-    return placeholders.isEmpty() ? Set.of() : Set.of(placeholders.split(" "));
+    return placeholders.isEmpty() ? Set.of() : Set.of(placeholders.split(" ", -1));
   }
 
   /** The key in a dialect file, such as {@code tool change}. */

@@ -2,6 +2,7 @@ package frieze.post;
 
 import frieze.lower.Capabilities;
 import frieze.lower.Program;
+import frieze.rs274.ReadingRules;
 
 /**
  * Writes programs for one kind of controller.
@@ -23,4 +24,12 @@ public interface Post {
 
   /** Writes a program that was lowered for these capabilities. */
   ProgramText write(Program program);
+
+  /**
+   * How the controller reads a program; the dry run reads with these rules. As a rule they follow
+   * from the capabilities: whatever is not declared there is an error when it is read.
+   */
+  default ReadingRules reading() {
+    return CapabilityRules.of(capabilities());
+  }
 }

@@ -147,4 +147,45 @@ public final class Jobs {
       steps.add(new Step(instruction, origin));
     }
   }
+
+  /** A round hole and a slot cut by a torch: felt for, pierced, cut, and left. */
+  public static Sequence torchHoles(String title) {
+    List<Step> steps = new ArrayList<>();
+    add(steps, "", new Instruction.ToolChange(FLAT));
+    torchCut(
+        steps,
+        "torchcut hole 1",
+        new Position(50, 40, 1.5),
+        new Instruction.Turn(new Position(50, 40, 1.5), Plane.XY, 40, 40, 2 * Math.PI, 2_000));
+    torchCut(
+        steps,
+        "torchcut slot 1",
+        new Position(100, 40, 1.5),
+        new Instruction.Feed(new Position(150, 40.5, 1.5), 2_000));
+    return new Sequence(title, steps);
+  }
+
+  private static void torchCut(
+      List<Step> steps, String origin, Position start, Instruction cut) {
+    add(
+        steps,
+        origin,
+        new Instruction.RapidXy(start.x(), start.y()),
+        new Instruction.Probe(start.withZ(-5), 400),
+        new Instruction.RapidZ(3.8),
+        new Instruction.HeightControl(false),
+        new Instruction.Torch(true),
+        new Instruction.Dwell(0.6),
+        new Instruction.Feed(start, 1_000),
+        new Instruction.HeightControl(true),
+        cut,
+        new Instruction.HeightControl(false),
+        new Instruction.Torch(false),
+        new Instruction.RapidZ(CLEARANCE_MM));
+  }
+
+  /** The work that suits a controller. */
+  public static Sequence fitting(Capabilities capabilities, String title) {
+    return capabilities.torch().present() ? torchHoles(title) : leafAndRecess(title);
+  }
 }

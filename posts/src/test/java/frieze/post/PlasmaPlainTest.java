@@ -1,0 +1,8 @@
+package frieze.post;
+
+class PlasmaPlainTest extends PostContractTest {
+  @Override
+  protected Post post() {
+    return builtIn("plasma-plain");
+  }
+}
