@@ -25,6 +25,7 @@ record ArcCentre(long u, long v) {
   private static final double TIGHT_MM = 0.002;
   private static final double TIGHT_INCH_MM = 0.0002 * 25.4;
   private static final double MARGIN = 0.9;
+  private static final double SAME_POINT = 0.01;
 
   /** An arc that would depart further than this, in last digits, is not drawn as an arc. */
   static final double MOST_OFF_TICKS = 3;
@@ -51,8 +52,13 @@ record ArcCentre(long u, long v) {
       double centreV,
       double radius,
       double sweepRad) {
-    boolean closed() {
-      return startU == endU && startV == endV;
+    /**
+     * Whether the ends lie so near each other that a controller with some tolerance may see one
+     * point, and draw a full circle.
+     */
+    boolean closed(Grid grid) {
+      double apart = distance((double) (startU - endU), (double) (startV - endV));
+      return apart * grid.tickMm() <= agreementMm(grid.inches()) * (1 + SAME_POINT);
     }
   }
 

@@ -32,18 +32,18 @@ final class ByHand implements Pass {
     return replacing.out;
   }
 
-  /** What the operator is told to set, such as {@code SET SPEED DIAL TO 3 FOR 18000 RPM}. */
+  /** What the operator is told to set, such as {@code DIAL AT 3 FOR 18000 RPM}. */
   static String speedSetting(Machine.Spindle spindle, double rpm) {
     String speed = String.format(Locale.ROOT, "%.0f RPM", rpm);
     if (spindle.dial().isEmpty()) {
-      return "SET SPINDLE TO " + speed;
+      return "SET TO " + speed;
     }
     double mark = dialMark(spindle.dial(), rpm);
     String text =
         mark == Math.rint(mark)
             ? String.format(Locale.ROOT, "%.0f", mark)
             : String.format(Locale.ROOT, "%.1f", mark);
-    return "SET SPEED DIAL TO " + text + " FOR " + speed;
+    return "DIAL AT " + text + " FOR " + speed;
   }
 
   /** The mark for a speed, in halves, never one that turns faster. */
@@ -67,11 +67,13 @@ final class ByHand implements Pass {
     private final List<Step> out = new ArrayList<>();
     private String origin = "";
     private boolean justSwitchedOn;
+    private boolean justStarted;
     private boolean started;
     private boolean hasTool;
 
     private boolean add(Instruction instruction) {
       justSwitchedOn = false;
+      justStarted = false;
       return out.add(new Step(instruction, origin));
     }
 
@@ -90,7 +92,8 @@ final class ByHand implements Pass {
         return add(instruction);
       }
       if (!started) {
-        add(new Instruction.Stop("RAISE THE TOOL CLEAR OF THE WORK AND THE CLAMPS, THEN START"));
+        String what = request.capabilities().torch().present() ? "TORCH" : "TOOL";
+        add(new Instruction.Stop("RAISE THE " + what + " CLEAR OF WORK AND CLAMPS, THEN START"));
       }
       started = true;
       return travelHeight();
@@ -115,7 +118,7 @@ final class ByHand implements Pass {
                   + tool.number()
                   + ": "
                   + tool.name()
-                  + ". FIND Z ZERO AGAIN WITH IT, THEN START"));
+                  + ", FIND Z ZERO AGAIN, THEN START"));
       return request.capabilities().coordinates().machine()
           ? add(new Instruction.RaiseToSafe())
           : travelHeight();
@@ -124,14 +127,16 @@ final class ByHand implements Pass {
     @Override
     public Boolean spindle(Instruction.Spindle instruction) {
       if (!request.spindleByHand()) {
-        return add(instruction);
+        add(instruction);
+        justStarted = instruction.rpm().isPresent();
+        return true;
       }
       Machine.Spindle spindle = request.setup().machine().spindle();
       add(
           new Instruction.Stop(
               instruction
                   .rpm()
-                  .map(rpm -> speedSetting(spindle, rpm) + " AND SWITCH IT ON, THEN START")
+                  .map(rpm -> "SPINDLE ON, " + speedSetting(spindle, rpm) + ", THEN START")
                   .orElse("SWITCH THE SPINDLE OFF")));
       justSwitchedOn = instruction.rpm().isPresent();
       return true;
@@ -140,7 +145,11 @@ final class ByHand implements Pass {
     /** The operator waits for the speed; the program need not. */
     @Override
     public Boolean dwell(Instruction.Dwell instruction) {
-      return !justSwitchedOn && add(instruction);
+      boolean canWait = request.capabilities().dwell() != Capabilities.DwellWord.NONE;
+      if (canWait || !justStarted) {
+        return canWait && !justSwitchedOn && add(instruction);
+      }
+      return add(new Instruction.Stop("WAIT UNTIL THE SPINDLE IS AT SPEED, THEN START"));
     }
   }
 }

@@ -11,6 +11,9 @@ final class DrillsToMoves implements Pass {
   /** How far above the bottom reached the drill goes back to feeding. */
   private static final double ABOVE_BOTTOM_MM = 0.5;
 
+  /** A last peck of less than this is not worth one. */
+  private static final double WHOLE_PECK_MM = 1e-6;
+
   private final Capabilities capabilities;
 
   DrillsToMoves(Capabilities capabilities) {
@@ -48,7 +51,8 @@ final class DrillsToMoves implements Pass {
         moves.add(new Instruction.RapidZ(drill.retractZ()));
         moves.add(new Instruction.RapidZ(Math.min(reached + ABOVE_BOTTOM_MM, drill.retractZ())));
       }
-      reached = Math.max(reached - peck, drill.bottomZ());
+      boolean last = reached - peck < drill.bottomZ() + WHOLE_PECK_MM;
+      reached = last ? drill.bottomZ() : reached - peck;
       moves.add(
           new Instruction.Feed(new Position(drill.x(), drill.y(), reached), drill.feedMmPerMin()));
     }

@@ -17,8 +17,8 @@ import java.util.List;
  *   <li>{@link TorchPass}: nothing that the torch cannot do;
  *   <li>{@link SafeShape}: a start that can only rise, spindle and stops, retract before travel,
  *       park and spindle off at the end;
- *   <li>{@link ByHand}: stops with a message for what the operator does;
  *   <li>{@link DrillsToMoves}: drilling as plain moves where the controller has no such cycle;
+ *   <li>{@link ByHand}: stops with a message for what the operator does;
  *   <li>{@link TurnSplit}: turns of at most one revolution, or half of one;
  *   <li>{@link ArcsToLines}: lines for arcs that the controller does not draw;
  *   <li>{@link Rounding}: every number on the controller's grid, centres chosen after the ends.
@@ -79,8 +79,8 @@ public final class Lowering {
       ToolSplit.Part part = parts.get(i);
       List<Step> steps = new TorchPass(request.capabilities().torch()).apply(part.steps());
       steps = new SafeShape(request).apply(steps);
-      steps = new ByHand(request).apply(steps);
       steps = new DrillsToMoves(request.capabilities()).apply(steps);
+      steps = new ByHand(request).apply(steps);
       steps = new TurnSplit(request.capabilities().arcs()).apply(steps);
       steps = new ArcsToLines(request.capabilities().arcs(), Tolerances.DEFAULT).apply(steps);
       Rounding rounding = new Rounding(request.capabilities(), request.inches());

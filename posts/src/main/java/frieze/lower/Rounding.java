@@ -156,7 +156,7 @@ final class Rounding {
       boolean whole = TurnSplit.isWholeTurns(arc.sweepRad());
       double half = Math.min(Math.PI, Math.abs(arc.sweepRad())) / 2;
       double bulge = arc.radius() * (1 - StrictMath.cos(half));
-      return arc.radius() >= SMALLEST_RADIUS_TICKS && bulge >= 1 && (whole || !arc.closed());
+      return arc.radius() >= SMALLEST_RADIUS_TICKS && bulge >= 1 && (whole || !arc.closed(grid));
     }
 
     private boolean withinRadii(ArcCentre.Wanted arc, ArcCentre c) {

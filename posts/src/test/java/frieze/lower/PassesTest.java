@@ -161,11 +161,11 @@ class PassesTest {
   void the_dial_mark_never_turns_faster_than_asked() {
     Machine.Spindle spindle = Jobs.machine(true, false, false).spindle();
 
-    assertThat(ByHand.speedSetting(spindle, 18_000)).contains("DIAL TO 3 ").contains("18000 RPM");
-    assertThat(ByHand.speedSetting(spindle, 19_500)).contains("DIAL TO 3.5 ");
-    assertThat(ByHand.speedSetting(spindle, 22_000)).contains("DIAL TO 4 ");
-    assertThat(ByHand.speedSetting(spindle, 90_000)).contains("DIAL TO 6 ");
-    assertThat(ByHand.speedSetting(spindle, 5_000)).contains("DIAL TO 1 ");
+    assertThat(ByHand.speedSetting(spindle, 18_000)).contains("DIAL AT 3 ").contains("18000 RPM");
+    assertThat(ByHand.speedSetting(spindle, 19_500)).contains("DIAL AT 3.5 ");
+    assertThat(ByHand.speedSetting(spindle, 22_000)).contains("DIAL AT 4 ");
+    assertThat(ByHand.speedSetting(spindle, 90_000)).contains("DIAL AT 6 ");
+    assertThat(ByHand.speedSetting(spindle, 5_000)).contains("DIAL AT 1 ");
   }
 
   @Test

@@ -90,7 +90,7 @@ class DialectFileTest {
         new Bad("no word", "end: M2", "end: STOP", PostCode.UNREADABLE_LINE, 7, 8),
         new Bad("comment in a line", "end: M2", "end: M2 (bye)", PostCode.UNREADABLE_LINE, 7, 8),
         new Bad("too long", "end: M2", "end: " + "X1 ".repeat(30), PostCode.UNREADABLE_LINE, 7, 8),
-        new Bad("not YAML", "post: mine", "post: [", PostCode.NOT_YAML, 2, 6));
+        new Bad("not YAML", "post: mine", "post: [", PostCode.NOT_YAML, 3, 6));
   }
 
   @ParameterizedTest
