@@ -29,8 +29,7 @@ final class CapabilityRules {
         ReadingRules.REPORT
             .but()
             .maxLineLength(has.layout().maxLineLength())
-            .semicolonComments(
-                has.layout().comments() == Capabilities.CommentForm.SEMICOLON)
+            .semicolonComments(has.layout().comments() == Capabilities.CommentForm.SEMICOLON)
             .dwell(dwell(has.dwell()));
     for (double g : REPORT_G) {
       if (!has.codes().contains("G" + NumberText.thousandths(g, false))) {

@@ -229,7 +229,10 @@ final class YamlMap {
 
   /** Words separated by blanks. */
   List<String> words(String key) {
-    return text(key).filter(t -> !t.isEmpty()).map(t -> List.of(t.split(" +", -1))).orElse(List.of());
+    return text(key)
+        .filter(t -> !t.isEmpty())
+        .map(t -> List.of(t.split(" +", -1)))
+        .orElse(List.of());
   }
 
   /** One line or a list of lines. */

@@ -165,8 +165,7 @@ public final class Jobs {
     return new Sequence(title, steps);
   }
 
-  private static void torchCut(
-      List<Step> steps, String origin, Position start, Instruction cut) {
+  private static void torchCut(List<Step> steps, String origin, Position start, Instruction cut) {
     add(
         steps,
         origin,

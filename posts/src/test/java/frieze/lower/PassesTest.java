@@ -51,8 +51,7 @@ class PassesTest {
 
   @Test
   void several_turns_become_single_ones_over_the_same_place() {
-    List<Step> out =
-        new TurnSplit(ALL).apply(from(10, 0, 0, turn(10, 0, -3, 6 * Math.PI)));
+    List<Step> out = new TurnSplit(ALL).apply(from(10, 0, 0, turn(10, 0, -3, 6 * Math.PI)));
 
     assertThat(turns(out)).hasSize(3);
     assertThat(turns(out)).allSatisfy(t -> assertThat(t.to().xy().x()).isEqualTo(10));
@@ -83,19 +82,16 @@ class PassesTest {
   void the_radius_format_gets_short_arcs_only() {
     for (double degrees = 10; degrees < 720; degrees += 7) {
       double sweep = Math.toRadians(degrees);
-      Instruction.Turn t =
-          turn(10 * StrictMath.cos(sweep), 10 * StrictMath.sin(sweep), 0, sweep);
+      Instruction.Turn t = turn(10 * StrictMath.cos(sweep), 10 * StrictMath.sin(sweep), 0, sweep);
       assertThat(turns(new TurnSplit(RADIUS).apply(from(10, 0, 0, t))))
-          .allSatisfy(
-              piece -> assertThat(piece.sweepRad()).isLessThan(Math.toRadians(165)));
+          .allSatisfy(piece -> assertThat(piece.sweepRad()).isLessThan(Math.toRadians(165)));
     }
   }
 
   @Test
   void lines_for_an_arc_keep_within_the_tolerance() {
     Instruction.Turn t = turn(-25, 0, -1, Math.PI);
-    Motion.Turn path =
-        new Motion.Turn(new Position(25, 0, 0), t.to(), Plane.XY, 0, 0, Math.PI);
+    Motion.Turn path = new Motion.Turn(new Position(25, 0, 0), t.to(), Plane.XY, 0, 0, Math.PI);
     double tolerance = Tolerances.DEFAULT.flattenMm();
     List<Step> out = new ArcsToLines(Arcs.NONE, Tolerances.DEFAULT).apply(from(25, 0, 0, t));
 

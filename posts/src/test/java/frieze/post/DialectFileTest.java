@@ -67,7 +67,13 @@ class DialectFileTest {
   static Stream<Bad> bad() {
     return Stream.of(
         new Bad("unknown key", "suits:", "suitz:", PostCode.UNKNOWN_KEY, 2, 1),
-        new Bad("unknown key inside", "  stop: M0", "  halt: M0\n  stop: M0", PostCode.UNKNOWN_KEY, 6, 3),
+        new Bad(
+            "unknown key inside",
+            "  stop: M0",
+            "  halt: M0\n  stop: M0",
+            PostCode.UNKNOWN_KEY,
+            6,
+            3),
         new Bad("duplicate key", "suits:", "post: x\nsuits:", PostCode.DUPLICATE_KEY, 2, 1),
         new Bad("missing key", "suits: One router.\n", "", PostCode.MISSING_KEY, 1, 1),
         new Bad("missing start", "  start: \"{units} G90\"\n", "", PostCode.MISSING_KEY, 5, 3),
@@ -75,17 +81,45 @@ class DialectFileTest {
         new Bad("choice", "codes:", "dwell: P minutes\ncodes:", PostCode.WRONG_VALUE, 3, 8),
         new Bad("yes or no", "codes:", "finds home: maybe\ncodes:", PostCode.WRONG_VALUE, 3, 13),
         new Bad("number", "codes:", "numbers: {mm: 9}\ncodes:", PostCode.WRONG_VALUE, 3, 15),
-        new Bad("length", "codes:", "arcs: {smallest radius: 1}\ncodes:", PostCode.WRONG_VALUE, 3, 25),
+        new Bad(
+            "length", "codes:", "arcs: {smallest radius: 1}\ncodes:", PostCode.WRONG_VALUE, 3, 25),
         new Bad("code", "G0 G1", "G0 G01x", PostCode.WRONG_VALUE, 3, 8),
         new Bad("placeholder", "{units}", "{unit}", PostCode.UNKNOWN_PLACEHOLDER, 5, 10),
-        new Bad("placeholder elsewhere", "end: M2", "end: S{rpm} M2", PostCode.UNKNOWN_PLACEHOLDER, 7, 8),
-        new Bad("arcs without G2", "codes:", "arcs: {format: centre}\ncodes:", PostCode.CONTRADICTION, 3, 7),
-        new Bad("dwell without G4", "codes:", "dwell: P seconds\ncodes:", PostCode.CONTRADICTION, 3, 8),
-        new Bad("changer without M6", "codes:", "tool change: changer\ncodes:", PostCode.CONTRADICTION, 3, 14),
-        new Bad("home without G53", "codes:", "finds home: yes\ncodes:", PostCode.CONTRADICTION, 3, 13),
-        new Bad("touch without G38.2", "codes:", "torch: touch\ncodes:", PostCode.CONTRADICTION, 3, 8),
+        new Bad(
+            "placeholder elsewhere",
+            "end: M2",
+            "end: S{rpm} M2",
+            PostCode.UNKNOWN_PLACEHOLDER,
+            7,
+            8),
+        new Bad(
+            "arcs without G2",
+            "codes:",
+            "arcs: {format: centre}\ncodes:",
+            PostCode.CONTRADICTION,
+            3,
+            7),
+        new Bad(
+            "dwell without G4", "codes:", "dwell: P seconds\ncodes:", PostCode.CONTRADICTION, 3, 8),
+        new Bad(
+            "changer without M6",
+            "codes:",
+            "tool change: changer\ncodes:",
+            PostCode.CONTRADICTION,
+            3,
+            14),
+        new Bad(
+            "home without G53", "codes:", "finds home: yes\ncodes:", PostCode.CONTRADICTION, 3, 13),
+        new Bad(
+            "touch without G38.2", "codes:", "torch: touch\ncodes:", PostCode.CONTRADICTION, 3, 8),
         new Bad("state", "\"{units} G90\"", "\"{units}\"", PostCode.CONTRADICTION, 5, 3),
-        new Bad("capitals", "codes:", "files: {name: 12, capitals: yes}\ncodes:", PostCode.CONTRADICTION, 3, 8),
+        new Bad(
+            "capitals",
+            "codes:",
+            "files: {name: 12, capitals: yes}\ncodes:",
+            PostCode.CONTRADICTION,
+            3,
+            8),
         new Bad("code not declared", "end: M2", "end: M30", PostCode.UNREADABLE_LINE, 7, 8),
         new Bad("no word", "end: M2", "end: STOP", PostCode.UNREADABLE_LINE, 7, 8),
         new Bad("comment in a line", "end: M2", "end: M2 (bye)", PostCode.UNREADABLE_LINE, 7, 8),
@@ -112,7 +146,11 @@ class DialectFileTest {
   @Test
   void all_errors_come_to_light_at_once() {
     List<Diagnostic> problems =
-        problems(SMALLEST.replace("suits:", "suitz:").replace("M2\n", "M30\n").replace("{units}", "{u}"));
+        problems(
+            SMALLEST
+                .replace("suits:", "suitz:")
+                .replace("M2\n", "M30\n")
+                .replace("{units}", "{u}"));
 
     assertThat(problems)
         .extracting(Diagnostic::code)

@@ -19,7 +19,8 @@ import java.util.Optional;
  * @param to X, Y, Z; NaN where the program has not said
  * @param arc the centre and direction; empty for a straight move
  */
-record ExpectedMove(Executed.Kind kind, double[] to, Optional<ArcFacts> arc, double feedMmPerMin) {
+record ExpectedMove(
+    Executed.Kind kind, List<Double> to, Optional<ArcFacts> arc, double feedMmPerMin) {
 
   /** Where an arc turns about. */
   record ArcFacts(Plane plane, boolean clockwise, double centreU, double centreV) {}
@@ -33,15 +34,15 @@ record ExpectedMove(Executed.Kind kind, double[] to, Optional<ArcFacts> arc, dou
   void compare(Executed.Move done, double toleranceMm, ProgramText text) {
     String where = done.span() + ": " + text.origin(done.span().line());
     assertThat(done.kind()).as(where).isEqualTo(kind);
-    for (int axis = 0; axis < to.length; axis++) {
-      if (!Double.isNaN(to[axis]) && done.toKnown().get(axis)) {
-        assertThat(done.path().to().get(axis)).as(where).isEqualTo(to[axis], within(toleranceMm));
+    for (int axis = 0; axis < to.size(); axis++) {
+      if (!to.get(axis).isNaN() && done.toKnown().get(axis)) {
+        assertThat(done.path().to().get(axis))
+            .as(where)
+            .isEqualTo(to.get(axis), within(toleranceMm));
       }
     }
     if (kind == Executed.Kind.FEED) {
-      assertThat(done.feedMmPerMin().orElseThrow())
-          .as(where)
-          .isEqualTo(feedMmPerMin, within(1e-6));
+      assertThat(done.feedMmPerMin().orElseThrow()).as(where).isEqualTo(feedMmPerMin, within(1e-6));
     }
     assertThat(done.path() instanceof Motion.Turn).as(where).isEqualTo(arc.isPresent());
     if (arc.isPresent()) {
@@ -57,16 +58,17 @@ record ExpectedMove(Executed.Kind kind, double[] to, Optional<ArcFacts> arc, dou
     private final Grid grid;
     private final Grid feedGrid;
     private final List<ExpectedMove> moves = new ArrayList<>();
-    private double[] at = {Double.NaN, Double.NaN, Double.NaN};
+    private List<Double> at = List.of(Double.NaN, Double.NaN, Double.NaN);
 
     Walk(Program program) {
       this.grid = program.grid();
       this.feedGrid = program.feedGrid();
     }
 
-    private Void go(Executed.Kind kind, double x, double y, double z, Optional<ArcFacts> arc, long f) {
-      double[] to = {x, y, z};
-      boolean stays = java.util.Arrays.equals(to, at) && arc.isEmpty();
+    private Void go(
+        Executed.Kind kind, double x, double y, double z, Optional<ArcFacts> arc, long f) {
+      List<Double> to = List.of(x, y, z);
+      boolean stays = to.equals(at) && arc.isEmpty();
       at = to;
       if (!stays) {
         moves.add(new ExpectedMove(kind, to, arc, feedGrid.mm(f)));
@@ -80,18 +82,18 @@ record ExpectedMove(Executed.Kind kind, double[] to, Optional<ArcFacts> arc, dou
 
     @Override
     public Void raise(Command.Raise raise) {
-      at = new double[] {at[0], at[1], Double.NaN};
+      at = List.of(at.get(0), at.get(1), Double.NaN);
       return null;
     }
 
     @Override
     public Void rapidXy(Command.RapidXy rapid) {
-      return straight(Executed.Kind.RAPID, grid.mm(rapid.x()), grid.mm(rapid.y()), at[2], 0);
+      return straight(Executed.Kind.RAPID, grid.mm(rapid.x()), grid.mm(rapid.y()), at.get(2), 0);
     }
 
     @Override
     public Void rapidZ(Command.RapidZ rapid) {
-      return straight(Executed.Kind.RAPID, at[0], at[1], grid.mm(rapid.z()), 0);
+      return straight(Executed.Kind.RAPID, at.get(0), at.get(1), grid.mm(rapid.z()), 0);
     }
 
     @Override
@@ -102,8 +104,8 @@ record ExpectedMove(Executed.Kind kind, double[] to, Optional<ArcFacts> arc, dou
 
     @Override
     public Void arc(Command.Arc arc) {
-      double u = at[arc.plane().first()] + grid.mm(arc.offsetU());
-      double v = at[arc.plane().second()] + grid.mm(arc.offsetV());
+      double u = at.get(arc.plane().first()) + grid.mm(arc.offsetU());
+      double v = at.get(arc.plane().second()) + grid.mm(arc.offsetV());
       return go(
           Executed.Kind.FEED,
           grid.mm(arc.x()),
@@ -120,7 +122,7 @@ record ExpectedMove(Executed.Kind kind, double[] to, Optional<ArcFacts> arc, dou
       double y = grid.mm(drill.y());
       double top = grid.mm(drill.retractZ());
       long peck = drill.peck() > 0 ? drill.peck() : drill.retractZ() - drill.bottomZ();
-      straight(Executed.Kind.RAPID, x, y, at[2], 0);
+      straight(Executed.Kind.RAPID, x, y, at.get(2), 0);
       straight(Executed.Kind.RAPID, x, y, top, 0);
       long reached = drill.retractZ();
       while (reached > drill.bottomZ()) {
@@ -145,7 +147,7 @@ record ExpectedMove(Executed.Kind kind, double[] to, Optional<ArcFacts> arc, dou
           grid.mm(probe.y()),
           grid.mm(probe.z()),
           probe.feed());
-      at = new double[] {at[0], at[1], 0};
+      at = List.of(at.get(0), at.get(1), 0.0);
       return null;
     }
 

@@ -37,7 +37,8 @@ final class GoldenFiles {
             .as(file.toString())
             .isEqualTo(golden.text());
       }
-      assertThat(files()).containsExactlyInAnyOrderElementsOf(made.stream().map(Golden::path).toList());
+      assertThat(files())
+          .containsExactlyInAnyOrderElementsOf(made.stream().map(Golden::path).toList());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -44,7 +44,8 @@ class PlainTextTest {
 
   @Test
   void emoji_and_line_ends_are_gaps() {
-    assertThat(PlainText.of("hall\r\nbench \uD83C\uDF3F\uD83D\uDE80 no 3")).isEqualTo("hall bench no 3");
+    assertThat(PlainText.of("hall\r\nbench \uD83C\uDF3F\uD83D\uDE80 no 3"))
+        .isEqualTo("hall bench no 3");
   }
 
   @Test

@@ -51,7 +51,8 @@ public abstract class PostContractTest {
     for (boolean inches : new boolean[] {false, true}) {
       for (boolean byHand : new boolean[] {false, true}) {
         cases.add(
-            new Case(Jobs.machine(byHand, !byHand, inches), work, List.of("Hall bench", "zero: left")));
+            new Case(
+                Jobs.machine(byHand, !byHand, inches), work, List.of("Hall bench", "zero: left")));
       }
     }
     return cases;
@@ -62,7 +63,10 @@ public abstract class PostContractTest {
     return Lowering.lower(
         c.sequence(),
         new Lowering.Request(
-            setup, post().capabilities(), c.header(), new FileNames(post().capabilities().files())));
+            setup,
+            post().capabilities(),
+            c.header(),
+            new FileNames(post().capabilities().files())));
   }
 
   private List<ProgramText> texts(Case c) {
@@ -255,7 +259,8 @@ public abstract class PostContractTest {
     List<GoldenFiles.Golden> made = new ArrayList<>();
     for (Case c : cases()) {
       String folder =
-          (c.machine().inches() ? "inch" : "mm") + (c.machine().spindle().byHand() ? "-by-hand" : "");
+          (c.machine().inches() ? "inch" : "mm")
+              + (c.machine().spindle().byHand() ? "-by-hand" : "");
       for (ProgramText text : texts(c)) {
         made.add(new GoldenFiles.Golden(folder + "/" + text.fileName(), text.text()));
       }

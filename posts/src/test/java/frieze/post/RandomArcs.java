@@ -32,6 +32,7 @@ final class RandomArcs {
   private static final double LONGEST_MM = 3_000;
   private static final double SMALLEST_MM = 0.002;
   private static final int SAMPLES = 4;
+  private static final List<Plane> PLANES = List.of(Plane.values());
 
   /** An arc of this length, in last digits, may round to nothing. */
   private static final double NOTHING_TICKS = 20;
@@ -55,11 +56,8 @@ final class RandomArcs {
 
   private Motion.Turn turn(SplittableRandom random) {
     Plane plane =
-        random.nextInt(draws ? 20 : 2) == 0
-            ? Plane.values()[random.nextInt(Plane.values().length)]
-            : Plane.XY;
-    double radius =
-        SMALLEST_MM * StrictMath.pow(largestMm / SMALLEST_MM, random.nextDouble());
+        random.nextInt(draws ? 20 : 2) == 0 ? PLANES.get(random.nextInt(PLANES.size())) : Plane.XY;
+    double radius = SMALLEST_MM * StrictMath.pow(largestMm / SMALLEST_MM, random.nextDouble());
     double sweep = sweep(random, radius);
     double angle = random.nextDouble(2 * Math.PI);
     double startU = random.nextDouble(-400, 400);
