@@ -13,8 +13,7 @@ import org.junit.jupiter.api.Test;
 class MessagesPageTest {
   @Test
   void each_code_has_its_section() throws IOException {
-    Path page =
-        Path.of(System.getProperty("basedir", ""), "../docs/reference/messages/rs274.md");
+    Path page = Path.of(System.getProperty("basedir", ""), "../docs/reference/messages/rs274.md");
     List<String> headings =
         Files.readAllLines(page).stream()
             .filter(line -> line.startsWith("## "))
