@@ -44,8 +44,7 @@ final class Stamping {
       for (int j = 0; j < side; j++) {
         for (int i = 0; i < side; i++) {
           double r = cell * Math.sqrt((i - half) * (i - half) + (j - half) * (j - half));
-          stamp[j * side + i] =
-              r > radius ? Float.POSITIVE_INFINITY : (float) shape.heightAtMm(r);
+          stamp[j * side + i] = r > radius ? Float.POSITIVE_INFINITY : (float) shape.heightAtMm(r);
         }
       }
     }

@@ -24,8 +24,8 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * Cuts 50,000 segments, 40 m of winding path, into a field of 24,000,000 cells of 0.1 mm, the field
- * put back to uncut first: by exact swept surfaces on two threads, and by stamping the tool at every
- * cell's width along the path on one.
+ * put back to uncut first: by exact swept surfaces on two threads, and by stamping the tool at
+ * every cell's width along the path on one.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
