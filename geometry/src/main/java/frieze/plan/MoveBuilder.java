@@ -66,9 +66,9 @@ final class MoveBuilder {
     straight(to, feeds.feedMmPerMin());
   }
 
-  /** Moves straight down or up where nothing is in the way. */
+  /** Moves straight down or up where nothing is in the way, at a feed that the Z axis has. */
   void verticalTo(double z) {
-    straight(at.withZ(z), z < at.z() ? feeds.plungeMmPerMin() : feeds.feedMmPerMin());
+    straight(at.withZ(z), feeds.plungeMmPerMin());
   }
 
   /** Follows pieces at the present depth. */

@@ -33,7 +33,8 @@ final class EndCheck implements Check {
       return;
     }
     double above = passage.box().maxZ() - stock.get().topMm();
-    boolean cuts = passage.belowTop().isPresent();
+    boolean sinks = passage.path().to().z() < passage.path().from().z() - Slack.LENGTH_MM;
+    boolean cuts = passage.belowTop().isPresent() || sinks;
     if (!cuts && above > Slack.LENGTH_MM && passage.planarMm() > Slack.LENGTH_MM) {
       log.add(
           FindingCode.CUTS_NOTHING,

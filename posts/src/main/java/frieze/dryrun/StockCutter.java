@@ -46,12 +46,9 @@ final class StockCutter {
     if (keepsMoves) {
       moves.add(path, tool.shape());
     }
-    if (passage.isRapid()) {
-      passage.setMet(field.materialUnder(path, tool.shape()));
-      field.cut(path, tool.shape());
-    } else {
-      passage.setMet(field.cutAndMeasure(path, tool.shape()));
-    }
+    // What is only grazed does not count: a sliver of a wall is as thick as the wall is high.
+    passage.setMet(field.materialUnder(path, tool.shape()));
+    field.cut(path, tool.shape());
   }
 
   /** A path of the program in the stock frame. */
