@@ -21,6 +21,12 @@ final class StraightSweep implements Sweep {
   /** Shorter than this seen from above, a move counts as straight up or down. */
   private static final double VERTICAL_MM = 1e-6;
 
+  /**
+   * What was cut already is cut again so near to its edge: a cell that lies on the edge itself could
+   * else be left out by both moves.
+   */
+  private static final double OVERLAP_MM = 1e-3;
+
   /** Steeper than this, rows are computed in double precision. */
   private static final double STEEP = 4;
 
@@ -118,9 +124,8 @@ final class StraightSweep implements Sweep {
     double d1 = y - y1;
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
-    double half0 = -1;
     if (Math.abs(d0) <= r) {
-      half0 = Math.sqrt(r * r - d0 * d0);
+      double half0 = Math.sqrt(r * r - d0 * d0);
       low = x0 - half0;
       high = x0 + half0;
     }
@@ -141,19 +146,22 @@ final class StraightSweep implements Sweep {
     }
     row.set(low, high);
     if (lowEndDone) {
-      leaveOutStart(row, d0, half0);
+      leaveOutStart(row, d0);
     }
   }
 
-  private void leaveOutStart(Row row, double d0, double half0) {
+  private void leaveOutStart(Row row, double d0) {
     if (isLevelFloor()) {
-      if (half0 >= 0) {
-        row.remove(x0 - half0, x0 + half0);
+      double r = profile.radiusMm() - OVERLAP_MM;
+      if (Math.abs(d0) < r) {
+        double half = Math.sqrt(r * r - d0 * d0);
+        row.remove(x0 - half, x0 + half);
       }
       return;
     }
-    row.low1 = Math.max(row.low1, x0 + slabLow(ux, uy * d0, 0, Double.POSITIVE_INFINITY));
-    row.high1 = Math.min(row.high1, x0 + slabHigh(ux, uy * d0, 0, Double.POSITIVE_INFINITY));
+    double far = Double.POSITIVE_INFINITY;
+    row.low1 = Math.max(row.low1, x0 + slabLow(ux, uy * d0, -OVERLAP_MM, far));
+    row.high1 = Math.min(row.high1, x0 + slabHigh(ux, uy * d0, -OVERLAP_MM, far));
   }
 
   /** The least {@code t} with {@code from <= factor t + shift <= to}. */
