@@ -22,8 +22,8 @@ final class StraightSweep implements Sweep {
   private static final double VERTICAL_MM = 1e-6;
 
   /**
-   * What was cut already is cut again so near to its edge: a cell that lies on the edge itself could
-   * else be left out by both moves.
+   * What was cut already is cut again so near to its edge: a cell that lies on the edge itself
+   * could else be left out by both moves.
    */
   private static final double OVERLAP_MM = 1e-3;
 

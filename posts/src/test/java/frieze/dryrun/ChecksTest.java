@@ -175,8 +175,7 @@ class ChecksTest {
     // The tool passes 10 mm beside the clamp; its holder, 25 mm wide each way, is too low.
     Surroundings tall =
         Bench.KNOWN.withKeepOuts(List.of(new KeepOut("tall clamp", 0, 60, 15, 90, 30)));
-    String text =
-        START + "G0 Z5\nG0 X25 Y40\nG1 Z0 F400\nG1 Y80 Z-3 F800\nG1 Y40\nG0 Z5\nM2\n";
+    String text = START + "G0 Z5\nG0 X25 Y40\nG1 Z0 F400\nG1 Y80 Z-3 F800\nG1 Y40\nG0 Z5\nM2\n";
     Finding finding = only(Bench.run(tall, text), FindingCode.HITS_KEEP_OUT);
     assertThat(finding.message()).contains("holder").contains("tall clamp");
     Surroundings low =
@@ -245,8 +244,7 @@ class ChecksTest {
 
   @Test
   void the_stock_is_carried_from_program_to_program() {
-    String first =
-        START + "G0 Z5\nG0 X100 Y40\nG1 Z0 F400\nG1 X140 Z-3 F800\nG1 X100\nG0 Z5\nM2\n";
+    String first = START + "G0 Z5\nG0 X100 Y40\nG1 Z0 F400\nG1 X140 Z-3 F800\nG1 X100\nG0 Z5\nM2\n";
     String second = START + "G0 Z5\nG0 X110 Y40\nG1 Z-3 F400\nG1 X130\nG0 Z5\nM2\n";
     assertThat(Bench.run(Bench.KNOWN, first, second).findings()).isEmpty();
     DryRunResult turned = Bench.run(Bench.KNOWN, second, first);
@@ -257,8 +255,7 @@ class ChecksTest {
   @Test
   void a_thickness_read_in_several_places_counts_with_its_thickest() {
     Stock thin = new Stock(Bench.STOCK.material(), 300, 150, List.of(18.0, 18.5), false);
-    DryRunResult result =
-        Bench.run(Bench.KNOWN.withStock(thin, Zero.LEFT_FRONT_TOP), Bench.GOOD);
+    DryRunResult result = Bench.run(Bench.KNOWN.withStock(thin, Zero.LEFT_FRONT_TOP), Bench.GOOD);
     assertThat(codes(result)).containsOnly(FindingCode.INTO_SPOILBOARD);
     assertThat(result.findings().get(0).amount().value())
         .isCloseTo(19.3 - 18.5 - 0.4, within(1e-9));

@@ -114,9 +114,7 @@ class PiecesTest {
     Surroundings known = KNOWN.withMachine(noChanger);
     String corner = "G0 X0 Y0\nG1 Z-1 F400\nG1 X30 F1200\n";
     String next =
-        START.replace("T1", "T2").replace("S16000", "S9000")
-            + "G0 X100 Y50\nG1 Z-6.2 F300\n"
-            + END;
+        START.replace("T1", "T2").replace("S16000", "S9000") + "G0 X100 Y50\nG1 Z-6.2 F300\n" + END;
     DryRunResult cut = Bench.run(known, START + corner + END, next);
     assertThat(codes(cut)).containsExactly(FindingCode.TOUCH_OFF_CUT_AWAY);
     assertThat(cut.findings().get(0).program()).isEqualTo("p2.nc");

@@ -50,8 +50,7 @@ record Planned(Setup setup, List<Intent> intents, List<ProgramText> programs) {
     Stock stock =
         new Stock(
             new Material("white ash", Material.Kind.HARDWOOD), 260, 120, List.of(12.0), false);
-    Setup setup =
-        new Setup(machine, stock, zero, 15, 15, 6, 0.4, List.of(), List.of(BIT, SMALL));
+    Setup setup = new Setup(machine, stock, zero, 15, 15, 6, 0.4, List.of(), List.of(BIT, SMALL));
     Design design = design();
     Plan plan = Planner.plan(design, setup, Tolerances.DEFAULT);
     List<ProgramText> programs =
@@ -86,7 +85,8 @@ record Planned(Setup setup, List<Intent> intents, List<ProgramText> programs) {
                 new Arc(new Point(0, 20), new Point(40, 20), new Point(20, 5), Math.PI + lens()),
                 new Arc(new Point(40, 20), new Point(0, 20), new Point(20, 35), Math.PI + lens())),
             true);
-    Path vein = Path.polyline(List.of(new Point(2, 20), new Point(20, 22), new Point(38, 20)), false);
+    Path vein =
+        Path.polyline(List.of(new Point(2, 20), new Point(20, 22), new Point(38, 20)), false);
     Piece area =
         new Piece(
             "leaf",
