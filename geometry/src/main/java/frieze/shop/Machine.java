@@ -1,6 +1,7 @@
 package frieze.shop;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * A router or a plasma table with its controller.
@@ -56,6 +57,29 @@ public record Machine(
       dial = List.copyOf(dial);
       requirePositive("maxRpm", maxRpm, "rpm");
     }
+
+    /**
+     * The mark of the dial for a speed, in halves, never one that turns faster (except the first).
+     *
+     * @return empty without a dial
+     */
+    public OptionalDouble dialMark(double rpm) {
+      if (dial.isEmpty()) {
+        return OptionalDouble.empty();
+      }
+      int below = 0;
+      while (below < dial.size() && dial.get(below) <= rpm * (1 + SAME_SPEED)) {
+        below++;
+      }
+      if (below == 0 || below == dial.size()) {
+        return OptionalDouble.of(Math.max(1, below));
+      }
+      double low = dial.get(below - 1);
+      double between = Math.max(0, (rpm - low) / (dial.get(below) - low));
+      return OptionalDouble.of(below + Math.floor(between * 2 + SAME_SPEED) / 2);
+    }
+
+    private static final double SAME_SPEED = 1e-6;
   }
 
   public Machine {

@@ -1,0 +1,61 @@
+package frieze.sheet;
+
+import frieze.design.Work;
+import java.util.List;
+import java.util.TreeSet;
+
+/** The depths that areas and lines are cut to, and a tint for each: the deeper, the darker. */
+final class Depths {
+  /** The share of the scale that is used: neither too dark for lines nor too pale to see. */
+  private static final double LIGHTEST = 0.93;
+
+  private static final double DARKEST = 0.42;
+
+  private final List<Double> depthsMm;
+
+  /** Collects the depths of a work list, shallow first. */
+  Depths(List<Work> work) {
+    TreeSet<Double> all = new TreeSet<>();
+    for (Work w : work) {
+      double depth = w.accept(new DepthOf());
+      if (depth > 0) {
+        all.add(depth);
+      }
+    }
+    depthsMm = List.copyOf(all);
+  }
+
+  List<Double> all() {
+    return depthsMm;
+  }
+
+  /** The tint of a depth. */
+  String tint(double depthMm) {
+    double most = depthsMm.isEmpty() ? depthMm : depthsMm.get(depthsMm.size() - 1);
+    double share = most == 0 ? 0 : depthMm / most;
+    return Cividis.css(LIGHTEST - (LIGHTEST - DARKEST) * share);
+  }
+
+  /** 0 for what has no floor. */
+  private record DepthOf() implements Work.Visitor<Double> {
+    @Override
+    public Double groove(Work.Groove groove) {
+      return groove.depthMm();
+    }
+
+    @Override
+    public Double recess(Work.Recess recess) {
+      return recess.depthMm();
+    }
+
+    @Override
+    public Double cutout(Work.Cutout cutout) {
+      return 0.0;
+    }
+
+    @Override
+    public Double bore(Work.Bore bore) {
+      return 0.0;
+    }
+  }
+}

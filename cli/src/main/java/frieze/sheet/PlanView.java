@@ -1,0 +1,232 @@
+package frieze.sheet;
+
+import frieze.artwork.Piece;
+import frieze.curve.Affine;
+import frieze.curve.Path;
+import frieze.curve.Point;
+import frieze.design.Design;
+import frieze.design.Motif;
+import frieze.design.Work;
+import frieze.layout.Placement;
+import frieze.shop.KeepOut;
+import frieze.shop.Setup;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Draws a panel on its stock, seen from above: outlines, areas, lines, holes, tabs, clamps. */
+final class PlanView implements Work.Visitor<Void> {
+  private static final double TAB_LONG = 3.4;
+  private static final double HATCH = 1.6;
+
+  private final PanelFacts panel;
+  private final Sheet sheet;
+  private final Markup out;
+  private final Ink ink;
+  private final Depths depths;
+  private final String idPrefix;
+  private int shapes;
+
+  /**
+   * Prepares a view.
+   *
+   * @param idPrefix makes ids unique when several drawings share a page
+   */
+  PlanView(PanelFacts panel, Sheet sheet, Markup out, String idPrefix) {
+    this.panel = panel;
+    this.sheet = sheet;
+    this.out = out;
+    this.ink = new Ink(out);
+    this.depths = new Depths(panel.design().work());
+    this.idPrefix = idPrefix;
+  }
+
+  void draw() {
+    stock();
+    for (Work work : panel.design().work()) {
+      if (work instanceof Work.Recess) {
+        work.accept(this);
+      }
+    }
+    for (Work work : panel.design().work()) {
+      if (!(work instanceof Work.Recess)) {
+        work.accept(this);
+      }
+    }
+    outline();
+    tabs();
+    clamps();
+    zero();
+  }
+
+  private Setup setup() {
+    return panel.setup();
+  }
+
+  private Design design() {
+    return panel.design();
+  }
+
+  private Point onPaper(Point onPanel) {
+    return sheet.at(setup().stockFromPanel().apply(onPanel));
+  }
+
+  private void stock() {
+    double w = setup().stock().lengthMm() / sheet.scale();
+    double h = setup().stock().widthMm() / sheet.scale();
+    out.empty(
+        "rect", "x", Ink.n(sheet.left()), "y", Ink.n(sheet.top()), "width", Ink.n(w), "height",
+        Ink.n(h), "fill", "#faf7f1", "stroke", Ink.BLACK, "stroke-width", Ink.NARROW,
+        "stroke-dasharray", setup().stock().blank() ? "none" : Ink.BEFORE_FORMING);
+  }
+
+  private void outline() {
+    Path placed = setup().stockFromPanel().apply(design().panel().outline());
+    out.empty(
+        "path", "d", SvgPath.data(List.of(placed)), "transform", sheet.matrix(), "fill", "none",
+        "stroke", Ink.BLACK, "stroke-width", Ink.WIDE, "vector-effect", "non-scaling-stroke");
+  }
+
+  @Override
+  @SuppressWarnings("NullAway") // a visit that only draws
+  public Void recess(Work.Recess recess) {
+    List<Path> paths = new ArrayList<>();
+    boolean evenOdd = false;
+    for (Piece piece : picked(recess.on())) {
+      if (piece.fill().isPresent()) {
+        paths.addAll(piece.paths());
+        evenOdd |= piece.fill().get() == frieze.region.FillRule.EVEN_ODD;
+      }
+    }
+    place(
+        recess.on(),
+        paths,
+        "fill", depths.tint(recess.depthMm()), "fill-rule", evenOdd ? "evenodd" : "nonzero",
+        "stroke", Ink.BLACK, "stroke-width", Ink.NARROW, "vector-effect", "non-scaling-stroke");
+    return null;
+  }
+
+  @Override
+  @SuppressWarnings("NullAway") // a visit that only draws
+  public Void groove(Work.Groove groove) {
+    Motif motif = design().motif(groove.on().motif());
+    List<Path> lines = frieze.design.Selection.lines(motif, groove.on());
+    double width = groove.tool().shape() instanceof frieze.shop.ToolShape.Flat flat
+        ? flat.diameterMm()
+        : groove.tool().diameterMm() / 2;
+    place(
+        groove.on(),
+        lines,
+        "fill", "none", "stroke", groovesOverAreas() ? "#2c2417" : depths.tint(groove.depthMm()),
+        "stroke-width", Ink.n(Math.max(width * 0.6, 0.18 * sheet.scale())), "stroke-linecap",
+        "round");
+    return null;
+  }
+
+  private boolean groovesOverAreas() {
+    return design().work().stream().anyMatch(Work.Recess.class::isInstance);
+  }
+
+  private List<Piece> picked(Work.Target target) {
+    return design().motif(target.motif()).artwork().pieces().stream()
+        .filter(
+            p ->
+                target.pick().isEmpty()
+                    || p.id().equals(target.pick().get())
+                    || p.classes().contains(target.pick().get()))
+        .toList();
+  }
+
+  /** Draws one shape at every placement of its motif, by reference. */
+  private void place(Work.Target target, List<Path> paths, String... look) {
+    if (paths.isEmpty()) {
+      return;
+    }
+    String id = idPrefix + "s" + shapes++;
+    String[] all = new String[look.length + 4];
+    all[0] = "id";
+    all[1] = id;
+    all[2] = "d";
+    all[3] = SvgPath.data(paths);
+    System.arraycopy(look, 0, all, 4, look.length);
+    out.open("defs").empty("path", all).close();
+    out.open("g", "transform", sheet.matrix());
+    for (Placement placement : design().placementsOf(target.motif())) {
+      Affine map = placement.map().then(setup().stockFromPanel()).affine();
+      out.empty("use", "href", "#" + id, "transform", matrix(map));
+    }
+    out.close();
+  }
+
+  private static String matrix(Affine m) {
+    double[] values = {m.a(), m.b(), m.c(), m.d(), m.e(), m.f()};
+    StringBuilder text = new StringBuilder("matrix(");
+    for (int i = 0; i < values.length; i++) {
+      text.append(i == 0 ? "" : " ").append(Measures.decimals(values[i], i < 4 ? 6 : 3));
+    }
+    return text.append(')').toString();
+  }
+
+  @Override
+  @SuppressWarnings("NullAway") // a visit that only draws
+  public Void cutout(Work.Cutout cutout) {
+    return null;
+  }
+
+  @Override
+  @SuppressWarnings("NullAway") // a visit that only draws
+  public Void bore(Work.Bore bore) {
+    double r = bore.diameterMm() / 2 / sheet.scale();
+    for (Point centre : bore.centres()) {
+      Point p = onPaper(centre);
+      out.empty(
+          "circle", "cx", Ink.n(p.x()), "cy", Ink.n(p.y()), "r", Ink.n(r), "fill", "#fff",
+          "stroke", Ink.BLACK, "stroke-width", Ink.NARROW);
+      ink.centre(p.x(), p.y(), Math.max(r + 1.2, 2));
+    }
+    return null;
+  }
+
+  private void tabs() {
+    for (TabMarks.Mark mark : TabMarks.of(panel.plan().cuts())) {
+      Point p = onPaper(mark.middle());
+      double half = TAB_LONG / 2;
+      double dx = mark.direction().x() * half;
+      double dy = -mark.direction().y() * half;
+      out.empty(
+          "line", "x1", Ink.n(p.x() - dx), "y1", Ink.n(p.y() - dy), "x2", Ink.n(p.x() + dx), "y2",
+          Ink.n(p.y() + dy), "stroke", Ink.BLACK, "stroke-width", "1.7");
+    }
+  }
+
+  private void clamps() {
+    for (KeepOut k : setup().keepOuts()) {
+      double x = sheet.x(k.minXMm());
+      double y = sheet.y(k.maxYMm());
+      double w = (k.maxXMm() - k.minXMm()) / sheet.scale();
+      double h = (k.maxYMm() - k.minYMm()) / sheet.scale();
+      out.empty(
+          "rect", "x", Ink.n(x), "y", Ink.n(y), "width", Ink.n(w), "height", Ink.n(h), "fill",
+          "#fff", "stroke", Ink.BLACK, "stroke-width", Ink.NARROW);
+      hatch(x, y, w, h);
+    }
+  }
+
+  /** Narrow lines at 45 degrees. */
+  private void hatch(double x, double y, double w, double h) {
+    StringBuilder d = new StringBuilder();
+    for (double s = HATCH; s < w + h; s += HATCH) {
+      double x1 = x + Math.max(0, s - h);
+      double y1 = y + Math.min(h, s);
+      double x2 = x + Math.min(w, s);
+      double y2 = y + Math.max(0, s - w);
+      d.append('M').append(Ink.n(x1)).append(' ').append(Ink.n(y1));
+      d.append('L').append(Ink.n(x2)).append(' ').append(Ink.n(y2));
+    }
+    out.empty("path", "d", d.toString(), "stroke", Ink.BLACK, "stroke-width", "0.18", "fill", "none");
+  }
+
+  private void zero() {
+    Point p = sheet.at(setup().stockFromProgram().apply(Point.ORIGIN));
+    ink.zero(p.x(), p.y());
+  }
+}

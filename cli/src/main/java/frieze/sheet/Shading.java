@@ -1,0 +1,145 @@
+package frieze.sheet;
+
+import frieze.dryrun.DepthMap;
+
+/**
+ * Draws the simulated stock as a picture seen from above.
+ *
+ * <p>Light falls from the upper left at a low angle; recesses also darken where walls hide the sky.
+ * The wood tone is a fixed one, without grain, so that nothing in the picture is not in the stock.
+ */
+final class Shading {
+  /** How steep a slope looks; walls are as steep as the cells allow. */
+  private static final double RELIEF = 0.9;
+
+  private static final double[] LIGHT = unit(-0.55, 0.62, 0.78);
+  private static final double AMBIENT = 0.34;
+  private static final double DIFFUSE = 0.80;
+
+  /** What the deepest floor keeps of the light. */
+  private static final double DEEPEST_KEEPS = 0.62;
+
+  /** How far a wall's shade reaches, in cells, and how much of the light it may take. */
+  private static final int SHADE_CELLS = 7;
+
+  private static final double SHADE_MOST = 0.38;
+
+  private static final int[][] WAYS = {
+    {-1, 1}, {-1, 0}, {0, 1}, {1, 0}, {0, -1}, {1, 1}, {-1, -1}, {1, -1}
+  };
+
+  private static final double[] WOOD = {224, 192, 146};
+  private static final double[] STEEL = {176, 182, 188};
+  private static final int THROUGH = 0x4b4640;
+
+  /** What of the thickness counts as cut through. */
+  private static final double THROUGH_SHARE = 0.999;
+
+  private final DepthMap map;
+  private final double thicknessMm;
+  private final double deepestMm;
+
+  /**
+   * Takes a stock's depths.
+   *
+   * @param thicknessMm a depth as large as this is a hole
+   */
+  Shading(DepthMap map, double thicknessMm) {
+    this.map = map;
+    this.thicknessMm = thicknessMm;
+    this.deepestMm = deepestFloor();
+  }
+
+  private static double[] unit(double x, double y, double z) {
+    double norm = Math.sqrt(x * x + y * y + z * z);
+    return new double[] {x / norm, y / norm, z / norm};
+  }
+
+  private boolean isThrough(int column, int row) {
+    return map.depthMm(column, row) >= thicknessMm * THROUGH_SHARE;
+  }
+
+  private double deepestFloor() {
+    double deepest = 0;
+    for (int row = 0; row < map.rows(); row++) {
+      for (int column = 0; column < map.columns(); column++) {
+        if (!isThrough(column, row)) {
+          deepest = Math.max(deepest, map.depthMm(column, row));
+        }
+      }
+    }
+    return deepest;
+  }
+
+  /** The deepest place that is no hole, in millimetres. */
+  double deepestMm() {
+    return deepestMm;
+  }
+
+  /** The stock in a wood tone, or in a grey one for steel, as PNG. */
+  byte[] relief(boolean steel) {
+    double[] tone = steel ? STEEL : WOOD;
+    return png((column, row) -> isThrough(column, row) ? THROUGH : shaded(tone, column, row));
+  }
+
+  /** The depths as colours, deep is dark, as PNG; holes are white. */
+  byte[] depths() {
+    double most = Math.max(deepestMm, Float.MIN_NORMAL);
+    return png(
+        (column, row) ->
+            isThrough(column, row)
+                ? 0xffffff
+                : Cividis.rgb(1 - map.depthMm(column, row) / most));
+  }
+
+  private int shaded(double[] tone, int column, int row) {
+    double depth = map.depthMm(column, row);
+    double dx = slope(column - 1, row, column + 1, row);
+    double dy = slope(column, row - 1, column, row + 1);
+    double norm = Math.sqrt(dx * dx + dy * dy + 1);
+    double lit = (dx * LIGHT[0] + dy * LIGHT[1] + LIGHT[2]) / norm;
+    double light = AMBIENT + DIFFUSE * Math.max(0, lit);
+    light *= 1 - (1 - DEEPEST_KEEPS) * (deepestMm == 0 ? 0 : depth / deepestMm);
+    light *= 1 - SHADE_MOST * hidden(column, row, depth);
+    int rgb = 0;
+    for (double part : tone) {
+      rgb = rgb << 8 | (int) Math.round(Math.min(255, part * light));
+    }
+    return rgb;
+  }
+
+  /** Minus the slope of the surface, from one cell to another two cells on, times the relief. */
+  private double slope(int c0, int r0, int c1, int r1) {
+    double rise = depthAt(c1, r1) - depthAt(c0, r0);
+    return RELIEF * rise / (2 * map.cellMm());
+  }
+
+  private double depthAt(int column, int row) {
+    int c = Math.min(map.columns() - 1, Math.max(0, column));
+    int r = Math.min(map.rows() - 1, Math.max(0, row));
+    return isThrough(c, r) ? Math.max(deepestMm, thicknessMm / 2) : map.depthMm(c, r);
+  }
+
+  /** How much of the sky the walls near a cell hide, from 0 to 1. */
+  private double hidden(int column, int row, double depth) {
+    double sum = 0;
+    for (int[] way : WAYS) {
+      double steepest = 0;
+      for (int k = 1; k <= SHADE_CELLS; k += 2) {
+        double above = depth - depthAt(column + k * way[0], row + k * way[1]);
+        steepest = Math.max(steepest, above / (k * map.cellMm()));
+      }
+      sum += Math.min(1, steepest / 2);
+    }
+    return sum / WAYS.length;
+  }
+
+  private interface Colour {
+    int at(int column, int row);
+  }
+
+  private byte[] png(Colour colour) {
+    int top = map.rows() - 1;
+    return Png.write(map.columns(), map.rows(), (x, y) -> colour.at(x, top - y));
+  }
+}
