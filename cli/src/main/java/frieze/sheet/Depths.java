@@ -4,12 +4,12 @@ import frieze.design.Work;
 import java.util.List;
 import java.util.TreeSet;
 
-/** The depths that areas and lines are cut to, and a tint for each: the deeper, the darker. */
+/** The depths that areas are cut to, and a tint for each: the deeper, the darker. */
 final class Depths {
   /** The share of the scale that is used: neither too dark for lines nor too pale to see. */
-  private static final double LIGHTEST = 0.93;
+  private static final double LIGHTEST = 0.92;
 
-  private static final double DARKEST = 0.42;
+  private static final double DARKEST = 0.66;
 
   private final List<Double> depthsMm;
 
@@ -40,7 +40,7 @@ final class Depths {
   private record DepthOf() implements Work.Visitor<Double> {
     @Override
     public Double groove(Work.Groove groove) {
-      return groove.depthMm();
+      return 0.0;
     }
 
     @Override

@@ -6,7 +6,7 @@ import frieze.layout.Panel;
 import frieze.shop.Setup;
 
 /**
- * Draws a panel as a shop drawing: one view from above at a usual scale, with its dimensions.
+ * Draws a panel as a shop drawing: one view from above at a whole-numbered scale, with its dimensions.
  *
  * <p>Source: line types after ISO 128-2, dimensions after ISO 129-1, scales after ISO 5455, all as
  * known from memory. The width and height of the picture are millimetres of paper, so that a print
@@ -16,10 +16,10 @@ public final class Drawing {
   /** The width of a sheet of A4 or Letter between usual margins. */
   private static final double PAPER_MM = 184;
 
-  private static final double LEFT = 8;
-  private static final double RIGHT = 30;
-  private static final double TOP = 14;
-  private static final double BOTTOM = 27;
+  private static final double LEFT = 10;
+  private static final double RIGHT = 21;
+  private static final double TOP = 8;
+  private static final double BOTTOM = 25;
   private static final double FIRST = 9;
   private static final double NEXT = 7;
 
@@ -85,15 +85,15 @@ public final class Drawing {
     double y = bottom + FIRST;
     double x = right + FIRST;
     if (!setup.stock().blank()) {
-      ink.alongX(sheet.x(b.minX()), sheet.x(b.maxX()), sheet.y(b.minY()), y, measures.number(b.width()));
-      ink.alongX(sheet.x(0), sheet.x(b.minX()), bottom, y, measures.number(b.minX()));
-      ink.alongY(sheet.y(b.minY()), sheet.y(b.maxY()), sheet.x(b.maxX()), x, measures.number(b.height()));
-      ink.alongY(sheet.y(0), sheet.y(b.minY()), right, x, measures.number(b.minY()));
+      ink.alongX(sheet.x(b.minX()), sheet.x(b.maxX()), sheet.y(b.minY()), y, measures.number(b.width()), false);
+      ink.alongX(sheet.x(0), sheet.x(b.minX()), bottom, y, measures.number(b.minX()), true);
+      ink.alongY(sheet.y(b.minY()), sheet.y(b.maxY()), sheet.x(b.maxX()), x, measures.number(b.height()), false);
+      ink.alongY(sheet.y(0), sheet.y(b.minY()), right, x, measures.number(b.minY()), true);
       y += NEXT;
-      x += NEXT + 1;
+      x += NEXT;
     }
-    ink.alongX(sheet.x(0), right, bottom, y, measures.number(setup.stock().lengthMm()));
-    ink.alongY(bottom, sheet.y(setup.stock().widthMm()), right, x, measures.number(setup.stock().widthMm()));
+    ink.alongX(sheet.x(0), right, bottom, y, measures.number(setup.stock().lengthMm()), false);
+    ink.alongY(bottom, sheet.y(setup.stock().widthMm()), right, x, measures.number(setup.stock().widthMm()), false);
   }
 
   private void notes(Ink ink) {

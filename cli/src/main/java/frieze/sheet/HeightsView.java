@@ -5,12 +5,17 @@ import frieze.shop.Zero;
 
 /** Draws the heights of a setup, seen from the front: clearance, zero, deepest cut, bed. */
 final class HeightsView {
-  private static final double WIDTH = 88;
+  private static final double WIDTH = 92;
   private static final double HEIGHT = 46;
   private static final double TOP_Y = 18;
   private static final double BED_Y = 34;
-  private static final double STOCK_LEFT = 14;
-  private static final double STOCK_RIGHT = 50;
+  private static final double STOCK_LEFT = 10;
+  private static final double STOCK_RIGHT = 40;
+  private static final double LABELS = 46;
+  private static final double TRAVEL_Y = 7;
+
+  /** How far an arrow may go below the bed, as a share of the stock. */
+  private static final double DEEPEST_SHARE = 1.25;
 
   private HeightsView() {}
 
@@ -29,22 +34,24 @@ final class HeightsView {
     Ink ink = new Ink(out);
     block(out, TOP_Y, BED_Y, "#eadcc0");
     block(out, BED_Y, BED_Y + 6, "#e4e4e2");
-    ink.line(STOCK_LEFT - 8, BED_Y, STOCK_RIGHT + 6, BED_Y, Ink.WIDE);
-    ink.text(STOCK_LEFT + 18, TOP_Y + 9.2, "stock " + measures.one(setup.stock().thickestMm()), "middle", 2.8);
-    ink.text(STOCK_LEFT + 18, BED_Y + 4.2, "bed or spoilboard", "middle", 2.5);
-    ink.dashed(STOCK_LEFT - 8, 7, STOCK_RIGHT + 6, 7, Ink.CENTRE_LINE);
-    double clear = STOCK_LEFT - 4;
-    ink.alongY(7, TOP_Y, STOCK_LEFT, clear, "");
-    ink.text(STOCK_RIGHT + 8, 8, "travel: " + measures.one(setup.clearanceMm()) + " above the top", "start", 2.5);
+    ink.line(STOCK_LEFT - 8, BED_Y, STOCK_RIGHT + 4, BED_Y, Ink.WIDE);
+    double middle = (STOCK_LEFT + STOCK_RIGHT) / 2;
+    ink.text(middle + 2, TOP_Y + 9.2, measures.one(setup.stock().thickestMm()), "middle", 2.8);
+    ink.text(middle, BED_Y + 4.2, "bed or spoilboard", "middle", 2.5);
+    ink.dashed(STOCK_LEFT - 8, TRAVEL_Y, STOCK_RIGHT + 4, TRAVEL_Y, Ink.CENTRE_LINE);
+    ink.alongY(TRAVEL_Y, TOP_Y, STOCK_LEFT, STOCK_LEFT - 4, "", false);
     boolean top = setup.zero().z() == Zero.AlongZ.TOP;
     double zeroY = top ? TOP_Y : BED_Y;
-    ink.zero(STOCK_RIGHT, zeroY);
-    ink.text(STOCK_RIGHT + 15, zeroY + 3.4, top ? "Z0 on the TOP of the stock" : "Z0 on the BED", "start", 2.8);
-    double depth = Math.min(1.35, deepestMm / setup.stock().thickestMm());
+    ink.zeroMark(STOCK_RIGHT, zeroY);
+    double depth = Math.min(DEEPEST_SHARE, deepestMm / setup.stock().thickestMm());
     double tip = TOP_Y + (BED_Y - TOP_Y) * depth;
-    ink.line(STOCK_LEFT + 6, TOP_Y, STOCK_LEFT + 6, tip, Ink.NARROW);
-    ink.arrow(STOCK_LEFT + 6, tip, 0, 1);
-    ink.text(STOCK_RIGHT + 15, TOP_Y + 10.2, "deepest cut " + measures.one(deepestMm) + " below the top", "start", 2.5);
+    ink.line(STOCK_LEFT + 4, TOP_Y, STOCK_LEFT + 4, tip, Ink.NARROW);
+    ink.arrow(STOCK_LEFT + 4, tip, 0, 1);
+    String travel = "tool travels " + measures.one(setup.clearanceMm()) + " above the top";
+    ink.text(LABELS, TRAVEL_Y + 1, travel, "start", 2.5);
+    ink.text(LABELS, zeroY + 1, top ? "Z0 on TOP of the stock" : "Z0 on the BED", "start", 3.2);
+    String deepest = "deepest cut " + measures.one(deepestMm) + " below the top";
+    ink.text(LABELS, top ? BED_Y + 1 : TOP_Y + 7, deepest, "start", 2.5);
     ink.text(STOCK_LEFT - 8, HEIGHT - 2, "Heights, seen from the front, not to scale", "start", 2.5);
     return out.close().toString();
   }

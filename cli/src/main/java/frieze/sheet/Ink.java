@@ -76,27 +76,34 @@ final class Ink {
    *
    * @param from where the extension lines start
    * @param y of the dimension line
+   * @param figureBefore on which side the figure stands when it does not fit between the lines
+   *     and the paper has room there
    */
-  void alongX(double x1, double x2, double from, double y, String figure) {
+  void alongX(
+      double x1, double x2, double from, double y, String figure, boolean figureBefore) {
     double away = Math.signum(y - from);
     line(x1, from + away, x1, y + away * OVERRUN, NARROW);
     line(x2, from + away, x2, y + away * OVERRUN, NARROW);
-    double room = Math.abs(x2 - x1);
+    line(x1, y, x2, y, NARROW);
     double needed = figure.length() * FIGURE_WIDTH;
-    if (room < needed + 2 * ARROW_LONG) {
-      double tail = 2 * ARROW_LONG;
-      line(x1 - tail, y, x1, y, NARROW);
-      line(x2, y, x2 + tail + needed, y, NARROW);
-      line(x1, y, x2, y, NARROW);
-      arrow(x1, y, 1, 0);
-      arrow(x2, y, -1, 0);
-      text(x2 + tail + needed / 2, y - TEXT_GAP, figure, "middle", LETTERS);
+    boolean before = figureBefore && x1 - 2 * ARROW_LONG - needed > 0;
+    if (fits(x2 - x1, needed)) {
+      arrow(x1, y, -1, 0);
+      arrow(x2, y, 1, 0);
+      text((x1 + x2) / 2, y - TEXT_GAP, figure, "middle", LETTERS);
       return;
     }
-    line(x1, y, x2, y, NARROW);
-    arrow(x1, y, -1, 0);
-    arrow(x2, y, 1, 0);
-    text((x1 + x2) / 2, y - TEXT_GAP, figure, "middle", LETTERS);
+    double tail = 2 * ARROW_LONG;
+    line(x1 - tail - (before ? needed : 0), y, x1, y, NARROW);
+    line(x2, y, x2 + tail + (before ? 0 : needed), y, NARROW);
+    arrow(x1, y, 1, 0);
+    arrow(x2, y, -1, 0);
+    double middle = before ? x1 - tail - needed / 2 : x2 + tail + needed / 2;
+    text(middle, y - TEXT_GAP, figure, "middle", LETTERS);
+  }
+
+  private static boolean fits(double room, double needed) {
+    return room >= needed + 2 * ARROW_LONG;
   }
 
   /**
@@ -104,32 +111,33 @@ final class Ink {
    *
    * @param from where the extension lines start
    * @param x of the dimension line
+   * @param figureBelow on which side the figure stands when it does not fit between the lines
    */
-  void alongY(double y1, double y2, double from, double x, String figure) {
+  void alongY(double y1, double y2, double from, double x, String figure, boolean figureBelow) {
     double away = Math.signum(x - from);
     line(from + away, y1, x + away * OVERRUN, y1, NARROW);
     line(from + away, y2, x + away * OVERRUN, y2, NARROW);
     double upper = Math.min(y1, y2);
     double lower = Math.max(y1, y2);
+    line(x, upper, x, lower, NARROW);
     double needed = figure.length() * FIGURE_WIDTH;
-    if (lower - upper < needed + 2 * ARROW_LONG) {
-      double tail = 2 * ARROW_LONG;
-      line(x, upper - tail - needed, x, upper, NARROW);
-      line(x, upper, x, lower + tail, NARROW);
-      arrow(x, upper, 0, 1);
-      arrow(x, lower, 0, -1);
-      upright(x - TEXT_GAP, upper - tail - needed / 2, figure, LETTERS);
+    if (fits(lower - upper, needed)) {
+      arrow(x, upper, 0, -1);
+      arrow(x, lower, 0, 1);
+      upright(x - TEXT_GAP, (upper + lower) / 2, figure, LETTERS);
       return;
     }
-    line(x, upper, x, lower, NARROW);
-    arrow(x, upper, 0, -1);
-    arrow(x, lower, 0, 1);
-    upright(x - TEXT_GAP, (upper + lower) / 2, figure, LETTERS);
+    double tail = 2 * ARROW_LONG;
+    line(x, upper - tail - (figureBelow ? 0 : needed), x, upper, NARROW);
+    line(x, lower, x, lower + tail + (figureBelow ? needed : 0), NARROW);
+    arrow(x, upper, 0, 1);
+    arrow(x, lower, 0, -1);
+    double middle = figureBelow ? lower + tail + needed / 2 : upper - tail - needed / 2;
+    upright(x - TEXT_GAP, middle, figure, LETTERS);
   }
 
   /** The mark of a zero point: a circle with two opposite quarters filled, and its two axes. */
   void zero(double x, double y) {
-    double r = 1.9;
     double axis = 9;
     line(x, y, x + axis, y, NARROW);
     arrow(x + axis + ARROW_LONG / 2, y, 1, 0);
@@ -137,6 +145,12 @@ final class Ink {
     arrow(x, y - axis - ARROW_LONG / 2, 0, -1);
     text(x + axis + 2.2, y - 0.8, "X", "start", LETTERS);
     text(x + 0.9, y - axis - 1.6, "Y", "start", LETTERS);
+    zeroMark(x, y);
+  }
+
+  /** The mark of a zero point alone. */
+  void zeroMark(double x, double y) {
+    double r = 1.9;
     out.empty(
         "circle", "cx", n(x), "cy", n(y), "r", n(r), "fill", "#fff", "stroke", BLACK,
         "stroke-width", NARROW);

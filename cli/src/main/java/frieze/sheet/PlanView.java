@@ -16,6 +16,7 @@ import java.util.List;
 /** Draws a panel on its stock, seen from above: outlines, areas, lines, holes, tabs, clamps. */
 final class PlanView implements Work.Visitor<Void> {
   private static final double TAB_LONG = 3.4;
+  static final String GROOVE = "#2c2417";
   private static final double HATCH = 1.6;
 
   private final PanelFacts panel;
@@ -83,7 +84,7 @@ final class PlanView implements Work.Visitor<Void> {
     Path placed = setup().stockFromPanel().apply(design().panel().outline());
     out.empty(
         "path", "d", SvgPath.data(List.of(placed)), "transform", sheet.matrix(), "fill", "none",
-        "stroke", Ink.BLACK, "stroke-width", Ink.WIDE, "vector-effect", "non-scaling-stroke");
+        "stroke", Ink.BLACK, "stroke-width", Ink.n(0.5 * sheet.scale()));
   }
 
   @Override
@@ -101,7 +102,7 @@ final class PlanView implements Work.Visitor<Void> {
         recess.on(),
         paths,
         "fill", depths.tint(recess.depthMm()), "fill-rule", evenOdd ? "evenodd" : "nonzero",
-        "stroke", Ink.BLACK, "stroke-width", Ink.NARROW, "vector-effect", "non-scaling-stroke");
+        "stroke", Ink.BLACK, "stroke-width", Ink.n(0.25 * sheet.scale()));
     return null;
   }
 
@@ -116,14 +117,9 @@ final class PlanView implements Work.Visitor<Void> {
     place(
         groove.on(),
         lines,
-        "fill", "none", "stroke", groovesOverAreas() ? "#2c2417" : depths.tint(groove.depthMm()),
-        "stroke-width", Ink.n(Math.max(width * 0.6, 0.18 * sheet.scale())), "stroke-linecap",
-        "round");
+        "fill", "none", "stroke", GROOVE, "stroke-width",
+        Ink.n(Math.max(width * 0.6, 0.18 * sheet.scale())), "stroke-linecap", "round");
     return null;
-  }
-
-  private boolean groovesOverAreas() {
-    return design().work().stream().anyMatch(Work.Recess.class::isInstance);
   }
 
   private List<Piece> picked(Work.Target target) {

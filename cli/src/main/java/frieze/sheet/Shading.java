@@ -13,11 +13,13 @@ final class Shading {
   private static final double RELIEF = 0.9;
 
   private static final double[] LIGHT = unit(-0.55, 0.62, 0.78);
-  private static final double AMBIENT = 0.34;
-  private static final double DIFFUSE = 0.80;
+
+  /** Shares of the light; a flat face gets all of it. */
+  private static final double AMBIENT = 0.40;
+  private static final double DIFFUSE = 0.60;
 
   /** What the deepest floor keeps of the light. */
-  private static final double DEEPEST_KEEPS = 0.62;
+  private static final double DEEPEST_KEEPS = 0.66;
 
   /** How far a wall's shade reaches, in cells, and how much of the light it may take. */
   private static final int SHADE_CELLS = 7;
@@ -28,7 +30,7 @@ final class Shading {
     {-1, 1}, {-1, 0}, {0, 1}, {1, 0}, {0, -1}, {1, 1}, {-1, -1}, {1, -1}
   };
 
-  private static final double[] WOOD = {224, 192, 146};
+  private static final double[] WOOD = {233, 208, 168};
   private static final double[] STEEL = {176, 182, 188};
   private static final int THROUGH = 0x4b4640;
 
@@ -97,7 +99,7 @@ final class Shading {
     double dx = slope(column - 1, row, column + 1, row);
     double dy = slope(column, row - 1, column, row + 1);
     double norm = Math.sqrt(dx * dx + dy * dy + 1);
-    double lit = (dx * LIGHT[0] + dy * LIGHT[1] + LIGHT[2]) / norm;
+    double lit = (dx * LIGHT[0] + dy * LIGHT[1] + LIGHT[2]) / (norm * LIGHT[2]);
     double light = AMBIENT + DIFFUSE * Math.max(0, lit);
     light *= 1 - (1 - DEEPEST_KEEPS) * (deepestMm == 0 ? 0 : depth / deepestMm);
     light *= 1 - SHADE_MOST * hidden(column, row, depth);

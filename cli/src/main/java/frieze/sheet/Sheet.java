@@ -12,10 +12,13 @@ import frieze.curve.Point;
  * @param scale millimetres of stock to one of paper
  */
 record Sheet(double left, double top, double widthMm, double scale) {
-  /** The usual scales of reduction and enlargement. Source: ISO 5455, from memory. */
-  private static final double[] SCALES = {0.2, 0.5, 1, 2, 5, 10, 20, 50, 100};
+  /**
+   * Scales of reduction and enlargement: those of ISO 5455 (from memory), and the whole numbers
+   * between them that keep a drawing large.
+   */
+  private static final double[] SCALES = {0.2, 0.5, 1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 50, 100};
 
-  /** The least usual reduction at which a length fits. */
+  /** The least reduction at which a length fits. */
   static double scaleFor(double lengthMm, double paperMm) {
     for (double scale : SCALES) {
       if (lengthMm / scale <= paperMm) {

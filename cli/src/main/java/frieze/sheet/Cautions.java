@@ -1,0 +1,46 @@
+package frieze.sheet;
+
+import java.util.List;
+
+/**
+ * What is said before every job: general information, no legal or professional advice, deferring to
+ * local codes and licensed practice. Written for this project.
+ */
+final class Cautions {
+  static final String FIRST =
+      "Read the manuals of the machine, the tools and the power supply. Follow local codes and your"
+          + " employer's rules, and have a qualified person review the job. These notes do not"
+          + " replace training.";
+
+  static final String MATCH =
+      "Units, zero point, material size, tool and depth on this sheet must match the machine before"
+          + " you start.";
+
+  static final List<String> ALWAYS =
+      List.of(
+          "First run in air: set the zero of Z high above the stock, leave the spindle off, and watch"
+              + " the whole path with a hand on the emergency stop. Then set the true zero again.",
+          "Know where the emergency stop and the main disconnect are, and test them. Never leave a"
+              + " running machine unattended.",
+          "Times and depths are estimates. The simulation does not see warped stock, worn tools or"
+              + " a part that moves.");
+
+  static final List<String> ROUTING =
+      List.of(
+          "Eyes and ears: safety glasses with side shields, hearing protection; a face shield for"
+              + " large cutters.",
+          "Dust: extraction at the cutter, and a respirator suited to wood dust where that is not"
+              + " enough. Some woods and MDF irritate or sensitise. Fine dust burns: no ignition"
+              + " source, no blowing down with compressed air, never metal sparks and wood dust"
+              + " together.",
+          "Workholding: clamps, screws or vacuum outside the tool's path. Check every screw against"
+              + " the drawing. Keep the tabs, so that no part comes loose.",
+          "Tool: the right diameter, sharp, clean, fully seated in the right collet, sticking out as"
+              + " little as the depth allows, below the speed marked on it.",
+          "Hair and clothes tied back. No gloves near a turning spindle. No reaching in until it has"
+              + " stopped. Lock out the machine before you change a tool.",
+          "A dull tool or too slow a feed burns wood; hot dust can smoulder in the collector for"
+              + " hours. Look at the bin and at the spoilboard before you leave.");
+
+  private Cautions() {}
+}
