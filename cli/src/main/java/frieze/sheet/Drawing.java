@@ -6,7 +6,8 @@ import frieze.layout.Panel;
 import frieze.shop.Setup;
 
 /**
- * Draws a panel as a shop drawing: one view from above at a whole-numbered scale, with its dimensions.
+ * Draws a panel as a shop drawing: one view from above at a whole-numbered scale, with its
+ * dimensions.
  *
  * <p>Source: line types after ISO 128-2, dimensions after ISO 129-1, scales after ISO 5455, all as
  * known from memory. The width and height of the picture are millimetres of paper, so that a print
@@ -61,10 +62,21 @@ public final class Drawing {
   private String draw(String idPrefix) {
     Markup out = new Markup();
     out.open(
-        "svg", "xmlns", "http://www.w3.org/2000/svg", "width", Ink.n(PAPER_MM) + "mm", "height",
-        Ink.n(heightMm) + "mm", "viewBox", "0 0 " + Ink.n(PAPER_MM) + " " + Ink.n(heightMm),
-        "font-family", "Helvetica, Arial, 'Liberation Sans', sans-serif", "role", "img",
-        "aria-label", "Drawing of " + panel.name() + " on its stock, from above");
+        "svg",
+        "xmlns",
+        "http://www.w3.org/2000/svg",
+        "width",
+        Ink.n(PAPER_MM) + "mm",
+        "height",
+        Ink.n(heightMm) + "mm",
+        "viewBox",
+        "0 0 " + Ink.n(PAPER_MM) + " " + Ink.n(heightMm),
+        "font-family",
+        "Helvetica, Arial, 'Liberation Sans', sans-serif",
+        "role",
+        "img",
+        "aria-label",
+        "Drawing of " + panel.name() + " on its stock, from above");
     new PlanView(panel, sheet, out, idPrefix).draw();
     dimensions(new Ink(out));
     notes(new Ink(out));
@@ -85,15 +97,33 @@ public final class Drawing {
     double y = bottom + FIRST;
     double x = right + FIRST;
     if (!setup.stock().blank()) {
-      ink.alongX(sheet.x(b.minX()), sheet.x(b.maxX()), sheet.y(b.minY()), y, measures.number(b.width()), false);
+      ink.alongX(
+          sheet.x(b.minX()),
+          sheet.x(b.maxX()),
+          sheet.y(b.minY()),
+          y,
+          measures.number(b.width()),
+          false);
       ink.alongX(sheet.x(0), sheet.x(b.minX()), bottom, y, measures.number(b.minX()), true);
-      ink.alongY(sheet.y(b.minY()), sheet.y(b.maxY()), sheet.x(b.maxX()), x, measures.number(b.height()), false);
+      ink.alongY(
+          sheet.y(b.minY()),
+          sheet.y(b.maxY()),
+          sheet.x(b.maxX()),
+          x,
+          measures.number(b.height()),
+          false);
       ink.alongY(sheet.y(0), sheet.y(b.minY()), right, x, measures.number(b.minY()), true);
       y += NEXT;
       x += NEXT;
     }
     ink.alongX(sheet.x(0), right, bottom, y, measures.number(setup.stock().lengthMm()), false);
-    ink.alongY(bottom, sheet.y(setup.stock().widthMm()), right, x, measures.number(setup.stock().widthMm()), false);
+    ink.alongY(
+        bottom,
+        sheet.y(setup.stock().widthMm()),
+        right,
+        x,
+        measures.number(setup.stock().widthMm()),
+        false);
   }
 
   private void notes(Ink ink) {
@@ -106,7 +136,12 @@ public final class Drawing {
     ink.text(sheet.x(0), heightMm - 1.5, text, "start", 2.5);
     Point zero = sheet.at(panel.setup().stockFromProgram().apply(Point.ORIGIN));
     ink.text(zero.x() - 3, zero.y() + 4.6, "ZERO", "end", 2.5);
-    ink.text((sheet.x(0) + sheet.x(panel.setup().stock().lengthMm())) / 2, TOP - 3, "BACK", "middle", 2.2);
+    ink.text(
+        (sheet.x(0) + sheet.x(panel.setup().stock().lengthMm())) / 2,
+        TOP - 3,
+        "BACK",
+        "middle",
+        2.2);
     ink.text(sheet.x(panel.setup().stock().lengthMm()), sheet.y(0) + 3.4, "FRONT", "end", 2.2);
   }
 }

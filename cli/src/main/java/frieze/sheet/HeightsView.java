@@ -27,9 +27,20 @@ final class HeightsView {
   static String inline(Setup setup, double deepestMm, Measures measures) {
     Markup out = new Markup();
     out.open(
-        "svg", "xmlns", "http://www.w3.org/2000/svg", "width", WIDTH + "mm", "height",
-        HEIGHT + "mm", "viewBox", "0 0 " + WIDTH + " " + HEIGHT, "font-family",
-        "Helvetica, Arial, 'Liberation Sans', sans-serif", "role", "img", "aria-label",
+        "svg",
+        "xmlns",
+        "http://www.w3.org/2000/svg",
+        "width",
+        WIDTH + "mm",
+        "height",
+        HEIGHT + "mm",
+        "viewBox",
+        "0 0 " + WIDTH + " " + HEIGHT,
+        "font-family",
+        "Helvetica, Arial, 'Liberation Sans', sans-serif",
+        "role",
+        "img",
+        "aria-label",
         "Heights of the setup, seen from the front");
     Ink ink = new Ink(out);
     block(out, TOP_Y, BED_Y, "#eadcc0");
@@ -52,14 +63,27 @@ final class HeightsView {
     ink.text(LABELS, zeroY + 1, top ? "Z0 on TOP of the stock" : "Z0 on the BED", "start", 3.2);
     String deepest = "deepest cut " + measures.one(deepestMm) + " below the top";
     ink.text(LABELS, top ? BED_Y + 1 : TOP_Y + 7, deepest, "start", 2.5);
-    ink.text(STOCK_LEFT - 8, HEIGHT - 2, "Heights, seen from the front, not to scale", "start", 2.5);
+    ink.text(
+        STOCK_LEFT - 8, HEIGHT - 2, "Heights, seen from the front, not to scale", "start", 2.5);
     return out.close().toString();
   }
 
   private static void block(Markup out, double top, double bottom, String fill) {
     out.empty(
-        "rect", "x", Ink.n(STOCK_LEFT), "y", Ink.n(top), "width", Ink.n(STOCK_RIGHT - STOCK_LEFT),
-        "height", Ink.n(bottom - top), "fill", fill, "stroke", Ink.BLACK, "stroke-width",
+        "rect",
+        "x",
+        Ink.n(STOCK_LEFT),
+        "y",
+        Ink.n(top),
+        "width",
+        Ink.n(STOCK_RIGHT - STOCK_LEFT),
+        "height",
+        Ink.n(bottom - top),
+        "fill",
+        fill,
+        "stroke",
+        Ink.BLACK,
+        "stroke-width",
         Ink.NARROW);
   }
 }

@@ -38,26 +38,72 @@ final class Ink {
 
   void line(double x1, double y1, double x2, double y2, String width) {
     out.empty(
-        "line", "x1", n(x1), "y1", n(y1), "x2", n(x2), "y2", n(y2), "stroke", BLACK,
-        "stroke-width", width);
+        "line",
+        "x1",
+        n(x1),
+        "y1",
+        n(y1),
+        "x2",
+        n(x2),
+        "y2",
+        n(y2),
+        "stroke",
+        BLACK,
+        "stroke-width",
+        width);
   }
 
   void dashed(double x1, double y1, double x2, double y2, String dashes) {
     out.empty(
-        "line", "x1", n(x1), "y1", n(y1), "x2", n(x2), "y2", n(y2), "stroke", BLACK,
-        "stroke-width", NARROW, "stroke-dasharray", dashes);
+        "line",
+        "x1",
+        n(x1),
+        "y1",
+        n(y1),
+        "x2",
+        n(x2),
+        "y2",
+        n(y2),
+        "stroke",
+        BLACK,
+        "stroke-width",
+        NARROW,
+        "stroke-dasharray",
+        dashes);
   }
 
   void text(double x, double y, String text, String anchor, double size) {
     out.element(
-        "text", text, "x", n(x), "y", n(y), "text-anchor", anchor, "font-size", n(size), "fill",
+        "text",
+        text,
+        "x",
+        n(x),
+        "y",
+        n(y),
+        "text-anchor",
+        anchor,
+        "font-size",
+        n(size),
+        "fill",
         BLACK);
   }
 
   private void upright(double x, double y, String text, double size) {
     out.element(
-        "text", text, "x", n(x), "y", n(y), "text-anchor", "middle", "font-size", n(size), "fill",
-        BLACK, "transform", "rotate(-90 " + n(x) + " " + n(y) + ")");
+        "text",
+        text,
+        "x",
+        n(x),
+        "y",
+        n(y),
+        "text-anchor",
+        "middle",
+        "font-size",
+        n(size),
+        "fill",
+        BLACK,
+        "transform",
+        "rotate(-90 " + n(x) + " " + n(y) + ")");
   }
 
   /** A filled arrowhead whose tip lies at x, y and points along dx, dy. */
@@ -65,9 +111,17 @@ final class Ink {
     double bx = x - dx * ARROW_LONG;
     double by = y - dy * ARROW_LONG;
     String points =
-        n(x) + "," + n(y) + " "
-            + n(bx - dy * ARROW_HALF) + "," + n(by + dx * ARROW_HALF) + " "
-            + n(bx + dy * ARROW_HALF) + "," + n(by - dx * ARROW_HALF);
+        n(x)
+            + ","
+            + n(y)
+            + " "
+            + n(bx - dy * ARROW_HALF)
+            + ","
+            + n(by + dx * ARROW_HALF)
+            + " "
+            + n(bx + dy * ARROW_HALF)
+            + ","
+            + n(by - dx * ARROW_HALF);
     out.empty("polygon", "points", points, "fill", BLACK);
   }
 
@@ -76,11 +130,10 @@ final class Ink {
    *
    * @param from where the extension lines start
    * @param y of the dimension line
-   * @param figureBefore on which side the figure stands when it does not fit between the lines
-   *     and the paper has room there
+   * @param figureBefore on which side the figure stands when it does not fit between the lines and
+   *     the paper has room there
    */
-  void alongX(
-      double x1, double x2, double from, double y, String figure, boolean figureBefore) {
+  void alongX(double x1, double x2, double from, double y, String figure, boolean figureBefore) {
     double away = Math.signum(y - from);
     line(x1, from + away, x1, y + away * OVERRUN, NARROW);
     line(x2, from + away, x2, y + away * OVERRUN, NARROW);
@@ -152,12 +205,27 @@ final class Ink {
   void zeroMark(double x, double y) {
     double r = 1.9;
     out.empty(
-        "circle", "cx", n(x), "cy", n(y), "r", n(r), "fill", "#fff", "stroke", BLACK,
-        "stroke-width", NARROW);
+        "circle",
+        "cx",
+        n(x),
+        "cy",
+        n(y),
+        "r",
+        n(r),
+        "fill",
+        "#fff",
+        "stroke",
+        BLACK,
+        "stroke-width",
+        NARROW);
     String up = "M" + n(x) + " " + n(y) + "v" + n(-r) + "a" + n(r) + " " + n(r) + " 0 0 1 ";
     String down = "M" + n(x) + " " + n(y) + "v" + n(r) + "a" + n(r) + " " + n(r) + " 0 0 1 ";
     out.empty(
-        "path", "d", up + n(r) + " " + n(r) + "z" + down + n(-r) + " " + n(-r) + "z", "fill", BLACK);
+        "path",
+        "d",
+        up + n(r) + " " + n(r) + "z" + down + n(-r) + " " + n(-r) + "z",
+        "fill",
+        BLACK);
   }
 
   /** A centre mark: two crossed chain lines. */

@@ -40,9 +40,7 @@ record Measures(boolean inches) {
 
   /** A travelled length, in metres or feet. */
   String travelled(double mm) {
-    return inches
-        ? decimals(mm / MM_PER_INCH / 12, 1) + " ft"
-        : decimals(mm / 1000, 1) + " m";
+    return inches ? decimals(mm / MM_PER_INCH / 12, 1) + " ft" : decimals(mm / 1000, 1) + " m";
   }
 
   String unit() {

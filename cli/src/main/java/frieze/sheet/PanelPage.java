@@ -56,7 +56,9 @@ final class PanelPage {
     out.text(good ? "\u2713 DRY RUN PASSED" : "\u2717 DRY RUN FAILED");
     String detail =
         good
-            ? warnings == 0 ? "nothing found" : warnings + plural(warnings, " warning") + ", see below"
+            ? warnings == 0
+                ? "nothing found"
+                : warnings + plural(warnings, " warning") + ", see below"
             : errors + plural(errors, " error") + ": programs not written";
     out.element("small", detail).close().close().line();
   }
@@ -70,7 +72,9 @@ final class PanelPage {
   }
 
   static String sentence(String text) {
-    return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   private void keyFacts() {
@@ -89,8 +93,12 @@ final class PanelPage {
             + " \u00d7 "
             + measures.one(stock.thickestMm()));
     fact("Zero", zero(setup().zero()));
-    fact("Machine time", Measures.time(machineSeconds()) + ", " + panel.programs().size()
-        + plural(panel.programs().size(), " program"));
+    fact(
+        "Machine time",
+        Measures.time(machineSeconds())
+            + ", "
+            + panel.programs().size()
+            + plural(panel.programs().size(), " program"));
     out.close().line();
   }
 
@@ -134,7 +142,8 @@ final class PanelPage {
     Shading shading = new Shading(map, setup().stock().thinnestMm());
     out.open("figure");
     out.open("div", "class", "pic");
-    out.empty("img", "alt", "Simulated stock after all programs", "src", png(shading.relief(steel)));
+    out.empty(
+        "img", "alt", "Simulated stock after all programs", "src", png(shading.relief(steel)));
     out.close();
     out.element(
         "figcaption",
@@ -166,7 +175,10 @@ final class PanelPage {
     }
     if (!setup().keepOuts().isEmpty()) {
       String names =
-          setup().keepOuts().stream().map(k -> k.name()).distinct().collect(Collectors.joining(", "));
+          setup().keepOuts().stream()
+              .map(k -> k.name())
+              .distinct()
+              .collect(Collectors.joining(", "));
       String hatch = "background:repeating-linear-gradient(135deg,#fff 0 2px,#111 2px 2.6px)";
       out.open("span").element("i", "", "style", hatch).text("keep out: " + names).close();
     }

@@ -86,10 +86,15 @@ final class PanelSteps {
 
   private String thickness(Stock stock) {
     String readings =
-        stock.thicknessReadingsMm().stream().map(measures::number).collect(Collectors.joining(", "));
+        stock.thicknessReadingsMm().stream()
+            .map(measures::number)
+            .collect(Collectors.joining(", "));
     return stock.thicknessReadingsMm().size() == 1
         ? "Thickness as measured: " + measures.both(stock.thickestMm()) + ". Measure again."
-        : "Thickness as measured: " + readings + " " + measures.unit()
+        : "Thickness as measured: "
+            + readings
+            + " "
+            + measures.unit()
             + ". Through cuts are set for the thickest reading.";
   }
 
@@ -102,7 +107,16 @@ final class PanelSteps {
     out.close();
     out.open("table", "class", "whole").open("tr");
     for (String name :
-        List.of("T", "Tool", "Cutting diameter", "Flutes", "Sticks out", "Spindle", "Feed up to", "Deepest", "For")) {
+        List.of(
+            "T",
+            "Tool",
+            "Cutting diameter",
+            "Flutes",
+            "Sticks out",
+            "Spindle",
+            "Feed up to",
+            "Deepest",
+            "For")) {
       out.element("th", name);
     }
     out.close();

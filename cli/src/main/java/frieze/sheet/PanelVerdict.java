@@ -58,7 +58,8 @@ final class PanelVerdict {
     String place = first.program();
     if (!lines.isEmpty()) {
       String shown = String.join(", ", lines.subList(0, Math.min(MOST_LINES, lines.size())));
-      String more = lines.size() > MOST_LINES ? " and " + (lines.size() - MOST_LINES) + " more" : "";
+      String more =
+          lines.size() > MOST_LINES ? " and " + (lines.size() - MOST_LINES) + " more" : "";
       place += (lines.size() == 1 ? " line " : " lines ") + shown + more;
     }
     row(first.severity(), first.code().id(), place, first.message(), first.hint());
@@ -81,7 +82,10 @@ final class PanelVerdict {
     for (NotChecked n : open) {
       String head = n.what().toUpperCase(Locale.ROOT) + " NOT CHECKED";
       out.open("p", "class", n.canHurt() ? "warn" : "");
-      out.element("span", n.canHurt() ? head : PanelPage.sentence(n.what()) + " not checked", "class",
+      out.element(
+          "span",
+          n.canHurt() ? head : PanelPage.sentence(n.what()) + " not checked",
+          "class",
           n.canHurt() ? "not" : "");
       out.text(": " + n.why() + ".").close();
     }

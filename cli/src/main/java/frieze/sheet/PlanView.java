@@ -75,16 +75,39 @@ final class PlanView implements Work.Visitor<Void> {
     double w = setup().stock().lengthMm() / sheet.scale();
     double h = setup().stock().widthMm() / sheet.scale();
     out.empty(
-        "rect", "x", Ink.n(sheet.left()), "y", Ink.n(sheet.top()), "width", Ink.n(w), "height",
-        Ink.n(h), "fill", "#faf7f1", "stroke", Ink.BLACK, "stroke-width", Ink.NARROW,
-        "stroke-dasharray", setup().stock().blank() ? "none" : Ink.BEFORE_FORMING);
+        "rect",
+        "x",
+        Ink.n(sheet.left()),
+        "y",
+        Ink.n(sheet.top()),
+        "width",
+        Ink.n(w),
+        "height",
+        Ink.n(h),
+        "fill",
+        "#faf7f1",
+        "stroke",
+        Ink.BLACK,
+        "stroke-width",
+        Ink.NARROW,
+        "stroke-dasharray",
+        setup().stock().blank() ? "none" : Ink.BEFORE_FORMING);
   }
 
   private void outline() {
     Path placed = setup().stockFromPanel().apply(design().panel().outline());
     out.empty(
-        "path", "d", SvgPath.data(List.of(placed)), "transform", sheet.matrix(), "fill", "none",
-        "stroke", Ink.BLACK, "stroke-width", Ink.n(0.5 * sheet.scale()));
+        "path",
+        "d",
+        SvgPath.data(List.of(placed)),
+        "transform",
+        sheet.matrix(),
+        "fill",
+        "none",
+        "stroke",
+        Ink.BLACK,
+        "stroke-width",
+        Ink.n(0.5 * sheet.scale()));
   }
 
   @Override
@@ -101,8 +124,14 @@ final class PlanView implements Work.Visitor<Void> {
     place(
         recess.on(),
         paths,
-        "fill", depths.tint(recess.depthMm()), "fill-rule", evenOdd ? "evenodd" : "nonzero",
-        "stroke", Ink.BLACK, "stroke-width", Ink.n(0.25 * sheet.scale()));
+        "fill",
+        depths.tint(recess.depthMm()),
+        "fill-rule",
+        evenOdd ? "evenodd" : "nonzero",
+        "stroke",
+        Ink.BLACK,
+        "stroke-width",
+        Ink.n(0.25 * sheet.scale()));
     return null;
   }
 
@@ -111,14 +140,21 @@ final class PlanView implements Work.Visitor<Void> {
   public Void groove(Work.Groove groove) {
     Motif motif = design().motif(groove.on().motif());
     List<Path> lines = frieze.design.Selection.lines(motif, groove.on());
-    double width = groove.tool().shape() instanceof frieze.shop.ToolShape.Flat flat
-        ? flat.diameterMm()
-        : groove.tool().diameterMm() / 2;
+    double width =
+        groove.tool().shape() instanceof frieze.shop.ToolShape.Flat flat
+            ? flat.diameterMm()
+            : groove.tool().diameterMm() / 2;
     place(
         groove.on(),
         lines,
-        "fill", "none", "stroke", GROOVE, "stroke-width",
-        Ink.n(Math.max(width * 0.6, 0.18 * sheet.scale())), "stroke-linecap", "round");
+        "fill",
+        "none",
+        "stroke",
+        GROOVE,
+        "stroke-width",
+        Ink.n(Math.max(width * 0.6, 0.18 * sheet.scale())),
+        "stroke-linecap",
+        "round");
     return null;
   }
 
@@ -175,8 +211,19 @@ final class PlanView implements Work.Visitor<Void> {
     for (Point centre : bore.centres()) {
       Point p = onPaper(centre);
       out.empty(
-          "circle", "cx", Ink.n(p.x()), "cy", Ink.n(p.y()), "r", Ink.n(r), "fill", "#fff",
-          "stroke", Ink.BLACK, "stroke-width", Ink.NARROW);
+          "circle",
+          "cx",
+          Ink.n(p.x()),
+          "cy",
+          Ink.n(p.y()),
+          "r",
+          Ink.n(r),
+          "fill",
+          "#fff",
+          "stroke",
+          Ink.BLACK,
+          "stroke-width",
+          Ink.NARROW);
       ink.centre(p.x(), p.y(), Math.max(r + 1.2, 2));
     }
     return null;
@@ -189,8 +236,19 @@ final class PlanView implements Work.Visitor<Void> {
       double dx = mark.direction().x() * half;
       double dy = -mark.direction().y() * half;
       out.empty(
-          "line", "x1", Ink.n(p.x() - dx), "y1", Ink.n(p.y() - dy), "x2", Ink.n(p.x() + dx), "y2",
-          Ink.n(p.y() + dy), "stroke", Ink.BLACK, "stroke-width", "1.7");
+          "line",
+          "x1",
+          Ink.n(p.x() - dx),
+          "y1",
+          Ink.n(p.y() - dy),
+          "x2",
+          Ink.n(p.x() + dx),
+          "y2",
+          Ink.n(p.y() + dy),
+          "stroke",
+          Ink.BLACK,
+          "stroke-width",
+          "1.7");
     }
   }
 
@@ -201,8 +259,21 @@ final class PlanView implements Work.Visitor<Void> {
       double w = (k.maxXMm() - k.minXMm()) / sheet.scale();
       double h = (k.maxYMm() - k.minYMm()) / sheet.scale();
       out.empty(
-          "rect", "x", Ink.n(x), "y", Ink.n(y), "width", Ink.n(w), "height", Ink.n(h), "fill",
-          "#fff", "stroke", Ink.BLACK, "stroke-width", Ink.NARROW);
+          "rect",
+          "x",
+          Ink.n(x),
+          "y",
+          Ink.n(y),
+          "width",
+          Ink.n(w),
+          "height",
+          Ink.n(h),
+          "fill",
+          "#fff",
+          "stroke",
+          Ink.BLACK,
+          "stroke-width",
+          Ink.NARROW);
       hatch(x, y, w, h);
     }
   }
@@ -218,7 +289,8 @@ final class PlanView implements Work.Visitor<Void> {
       d.append('M').append(Ink.n(x1)).append(' ').append(Ink.n(y1));
       d.append('L').append(Ink.n(x2)).append(' ').append(Ink.n(y2));
     }
-    out.empty("path", "d", d.toString(), "stroke", Ink.BLACK, "stroke-width", "0.18", "fill", "none");
+    out.empty(
+        "path", "d", d.toString(), "stroke", Ink.BLACK, "stroke-width", "0.18", "fill", "none");
   }
 
   private void zero() {

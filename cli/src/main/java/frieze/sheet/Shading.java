@@ -16,6 +16,7 @@ final class Shading {
 
   /** Shares of the light; a flat face gets all of it. */
   private static final double AMBIENT = 0.40;
+
   private static final double DIFFUSE = 0.60;
 
   /** What the deepest floor keeps of the light. */
@@ -89,9 +90,7 @@ final class Shading {
     double most = Math.max(deepestMm, Float.MIN_NORMAL);
     return png(
         (column, row) ->
-            isThrough(column, row)
-                ? 0xffffff
-                : Cividis.rgb(1 - map.depthMm(column, row) / most));
+            isThrough(column, row) ? 0xffffff : Cividis.rgb(1 - map.depthMm(column, row) / most));
   }
 
   private int shaded(double[] tone, int column, int row) {

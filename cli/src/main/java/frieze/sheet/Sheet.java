@@ -29,9 +29,7 @@ record Sheet(double left, double top, double widthMm, double scale) {
   }
 
   static String scaleText(double scale) {
-    return scale >= 1
-        ? "1:" + Measures.decimals(scale, 0)
-        : Measures.decimals(1 / scale, 0) + ":1";
+    return scale >= 1 ? "1:" + Measures.decimals(scale, 0) : Measures.decimals(1 / scale, 0) + ":1";
   }
 
   double x(double stockXMm) {

@@ -56,7 +56,11 @@ record ToolUse(
       OptionalDouble mark = spindle.dialMark(speed);
       settings.add(
           mark.isPresent()
-              ? "dial " + Measures.decimals(mark.getAsDouble(), 1) + " (" + Measures.rpm(speed) + ")"
+              ? "dial "
+                  + Measures.decimals(mark.getAsDouble(), 1)
+                  + " ("
+                  + Measures.rpm(speed)
+                  + ")"
               : Measures.rpm(speed));
     }
     return String.join(", ", settings);

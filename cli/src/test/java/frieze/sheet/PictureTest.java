@@ -87,8 +87,15 @@ class PictureTest {
 
   @ParameterizedTest
   @CsvSource({
-    "723.9, 28-1/2", "6.35, 1/4", "0, 0", "25.4, 1", "19.05, 3/4", "19.1, 0.752", "-3.175, -1/8",
-    "1.5875, 1/16", "0.396875, 1/64"
+    "723.9, 28-1/2",
+    "6.35, 1/4",
+    "0, 0",
+    "25.4, 1",
+    "19.05, 3/4",
+    "19.1, 0.752",
+    "-3.175, -1/8",
+    "1.5875, 1/16",
+    "0.396875, 1/64"
   })
   void inches_are_fractions_where_these_are_exact(double mm, String text) {
     assertThat(Measures.inch(mm)).isEqualTo(text);

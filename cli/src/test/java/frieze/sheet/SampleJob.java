@@ -61,16 +61,46 @@ final class SampleJob {
 
   private static final Tool FLAT =
       new Tool(
-          "flat 1/4", 1, new ToolShape.Flat(6.35), 2, 25.4, 32, true, OptionalDouble.of(3.2),
-          OptionalDouble.empty(), 24_000, 2_500, 500);
+          "flat 1/4",
+          1,
+          new ToolShape.Flat(6.35),
+          2,
+          25.4,
+          32,
+          true,
+          OptionalDouble.of(3.2),
+          OptionalDouble.empty(),
+          24_000,
+          2_500,
+          500);
   private static final Tool SMALL =
       new Tool(
-          "flat 1/8", 2, new ToolShape.Flat(3.175), 2, 22, 30, true, OptionalDouble.of(1.6),
-          OptionalDouble.empty(), 30_000, 1_800, 400);
+          "flat 1/8",
+          2,
+          new ToolShape.Flat(3.175),
+          2,
+          22,
+          30,
+          true,
+          OptionalDouble.of(1.6),
+          OptionalDouble.empty(),
+          30_000,
+          1_800,
+          400);
   private static final Tool VEE =
       new Tool(
-          "ball 1/16", 3, new ToolShape.Ball(1.5875), 2, 6, 15, true, OptionalDouble.of(0.8),
-          OptionalDouble.empty(), 30_000, 1_500, 400);
+          "ball 1/16",
+          3,
+          new ToolShape.Ball(1.5875),
+          2,
+          6,
+          15,
+          true,
+          OptionalDouble.of(0.8),
+          OptionalDouble.empty(),
+          30_000,
+          1_500,
+          400);
 
   private SampleJob() {}
 
@@ -82,34 +112,51 @@ final class SampleJob {
     Machine.Axis axis = new Machine.Axis(3_000, 2_500, 200);
     List<Double> dial = List.of(10_000.0, 12_000.0, 17_000.0, 22_000.0, 27_000.0, 30_000.0);
     return new Machine(
-        "benchtop router", "short-arcs", 790, 400, 80, axis, axis, axis,
-        new Machine.Spindle(byHand, 10_000, 30_000, dial, 3), false, true);
+        "benchtop router",
+        "short-arcs",
+        790,
+        400,
+        80,
+        axis,
+        axis,
+        axis,
+        new Machine.Spindle(byHand, 10_000, 30_000, dial, 3),
+        false,
+        true);
   }
 
   static SheetFacts facts(boolean inches) {
-    return new SheetFacts("Hall bench", "bench.yaml", inches, machine(), "short-arcs", List.of(panel()));
+    return new SheetFacts(
+        "Hall bench", "bench.yaml", inches, machine(), "short-arcs", List.of(panel()));
   }
 
   static PanelFacts panel() {
     Opening opening = new Opening(727.075, 133.35, 4.7625);
     Panel panel = opening.panel("front apron", 1.5875, SourceSpan.NONE);
     Artwork leaf =
-        new SvgReader()
-            .read("leaf.svg", LEAF.getBytes(StandardCharsets.UTF_8))
-            .withHeight(95);
+        new SvgReader().read("leaf.svg", LEAF.getBytes(StandardCharsets.UTF_8)).withHeight(95);
     Arrangement along = new Arrangement(FriezeGroup.P2MG, 8, 12.7);
     Bounds size = leaf.bounds();
     Design design =
         new Design(
-            panel, List.of(new Motif("leaf", leaf)),
-            along.place("leaf", size, panel, SourceSpan.NONE), work(panel));
+            panel,
+            List.of(new Motif("leaf", leaf)),
+            along.place("leaf", size, panel, SourceSpan.NONE),
+            work(panel));
     Setup setup =
         new Setup(
             machine(false),
             new Stock(
-                new Material("white ash", Material.Kind.HARDWOOD), 762, 152.4,
-                List.of(19.0, 19.1, 18.8, 19.05), false),
-            Zero.LEFT_FRONT_TOP, 19, 11, 12.7, 0.5,
+                new Material("white ash", Material.Kind.HARDWOOD),
+                762,
+                152.4,
+                List.of(19.0, 19.1, 18.8, 19.05),
+                false),
+            Zero.LEFT_FRONT_TOP,
+            19,
+            11,
+            12.7,
+            0.5,
             List.of(
                 new KeepOut("clamp", -20, 60, 9, 92, 8), new KeepOut("clamp", 753, 60, 782, 92, 8)),
             List.of(FLAT, SMALL, VEE));
@@ -123,8 +170,11 @@ final class SampleJob {
         new Work.Recess(blade, SMALL, 2.4, 1.3, Work.Milling.CLIMB, SourceSpan.NONE),
         new Work.Groove(vein, VEE, 3.6, SourceSpan.NONE),
         new Work.Bore(
-            List.of(new Point(10, 65), new Point(panel.lengthMm() - 10, 65)), 4.5,
-            Optional.empty(), SMALL, SourceSpan.NONE),
+            List.of(new Point(10, 65), new Point(panel.lengthMm() - 10, 65)),
+            4.5,
+            Optional.empty(),
+            SMALL,
+            SourceSpan.NONE),
         new Work.Cutout(
             FLAT, Optional.of(new Work.Tabs(6, 6.35, 3.175)), Work.Milling.CLIMB, SourceSpan.NONE));
   }
@@ -135,7 +185,9 @@ final class SampleJob {
     Post post = Posts.find("short-arcs").orElseThrow();
     Lowering.Request request =
         new Lowering.Request(
-            setup, post.capabilities(), List.of("Hall bench"),
+            setup,
+            post.capabilities(),
+            List.of("Hall bench"),
             new FileNames(post.capabilities().files()));
     List<ProgramText> programs =
         Lowering.lower(Sequencer.sequence(plan, setup, "front apron"), request).stream()
@@ -151,11 +203,21 @@ final class SampleJob {
                                 p.fileName(), p.bytes(), ReadingRules.REPORT))
                     .toList());
     return new PanelFacts(
-        design, opening, 1.5875, setup, intents, plan, programs, result,
+        design,
+        opening,
+        1.5875,
+        setup,
+        intents,
+        plan,
+        programs,
+        result,
         Optional.of(depths(plan, setup)),
         List.of(
             new PanelFacts.DrawingFacts(
-                "leaf", "leaf.svg", "page of 60 x 80 mm, as the file says in mm", size.width(),
+                "leaf",
+                "leaf.svg",
+                "page of 60 x 80 mm, as the file says in mm",
+                size.width(),
                 size.height())));
   }
 
@@ -182,7 +244,11 @@ final class SampleJob {
           @Override
           public Motion turn(Motion.Turn t) {
             return new Motion.Turn(
-                moved(t.from()), moved(t.to()), t.plane(), t.centreU() + dx, t.centreV() + dy,
+                moved(t.from()),
+                moved(t.to()),
+                t.plane(),
+                t.centreU() + dx,
+                t.centreV() + dy,
                 t.sweepRad());
           }
 

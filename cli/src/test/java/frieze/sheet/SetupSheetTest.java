@@ -34,8 +34,12 @@ class SetupSheetTest {
     panel = SampleJob.panel();
     facts =
         new SheetFacts(
-            "Bench <script>alert(1)</script> & \"more\"", "bench.yaml", true, SampleJob.machine(),
-            "short-arcs", List.of(panel));
+            "Bench <script>alert(1)</script> & \"more\"",
+            "bench.yaml",
+            true,
+            SampleJob.machine(),
+            "short-arcs",
+            List.of(panel));
     html = SetupSheet.html(facts);
   }
 
@@ -59,7 +63,9 @@ class SetupSheetTest {
       }
     }
     assertThat(html.replaceAll("base64,[^\"]*", "").replace("http://www.w3.org/2000/svg", ""))
-        .doesNotContain("http").doesNotContain("url(").doesNotContain("@import");
+        .doesNotContain("http")
+        .doesNotContain("url(")
+        .doesNotContain("@import");
   }
 
   @Test
@@ -74,14 +80,19 @@ class SetupSheetTest {
       assertThat(html).contains(finding.message());
     }
     for (NotChecked open : panel.dryRun().notChecked()) {
-      assertThat(html).contains(open.canHurt()
-          ? open.what().toUpperCase(Locale.ROOT) + " NOT CHECKED"
-          : " not checked");
+      assertThat(html)
+          .contains(
+              open.canHurt()
+                  ? open.what().toUpperCase(Locale.ROOT) + " NOT CHECKED"
+                  : " not checked");
     }
     for (ProgramText program : panel.programs()) {
       assertThat(html).contains(program.fileName());
     }
-    assertThat(html).contains(Math.round(Tolerances.DEFAULT.totalMm() * 1000) + " \u00b5m").contains(Cautions.MATCH).contains("left front corner");
+    assertThat(html)
+        .contains(Math.round(Tolerances.DEFAULT.totalMm() * 1000) + " \u00b5m")
+        .contains(Cautions.MATCH)
+        .contains("left front corner");
     Cautions.ROUTING.forEach(c -> assertThat(html).contains(c));
   }
 
@@ -131,9 +142,19 @@ class SetupSheetTest {
     assertThat(top).containsExactly("job", "file", "machine", "post", "unit", "panels");
     assertThat(panelKeys)
         .containsExactly(
-            "name", "passed", "length", "height", "opening", "setup", "drawings", "tools",
-            "programs", "time", "findings", "notChecked", "leftUncut");
-    assertThat(lines)
-        .isEqualTo(panel.programs().stream().mapToInt(p -> p.origins().size()).sum());
+            "name",
+            "passed",
+            "length",
+            "height",
+            "opening",
+            "setup",
+            "drawings",
+            "tools",
+            "programs",
+            "time",
+            "findings",
+            "notChecked",
+            "leftUncut");
+    assertThat(lines).isEqualTo(panel.programs().stream().mapToInt(p -> p.origins().size()).sum());
   }
 }
