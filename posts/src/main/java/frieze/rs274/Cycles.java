@@ -79,13 +79,13 @@ final class Cycles {
 
   private void check(Block block) {
     if ((block.present & LineCodes.bits("XYZ")) == 0) {
-      throw refuse(block, ProgramCode.CYCLE_NO_AXIS, "the cycle needs X, Y or Z");
+      throw Refusal.ofLine(block, ProgramCode.CYCLE_NO_AXIS, "the cycle needs X, Y or Z");
     }
     if (modes.compensation) {
-      throw refuse(block, ProgramCode.COMPENSATION_ON, "no cycle while radius compensation is on");
+      throw Refusal.ofLine(block, ProgramCode.COMPENSATION_ON, "no cycle while radius compensation is on");
     }
     if (modes.inverseTime) {
-      throw refuse(block, ProgramCode.CYCLE_INVERSE_TIME, "no cycle in inverse time mode (G93)");
+      throw Refusal.ofLine(block, ProgramCode.CYCLE_INVERSE_TIME, "no cycle in inverse time mode (G93)");
     }
     for (int axis = Frames.LINEAR; axis < Frames.AXES; axis++) {
       if (block.has(Frames.LETTERS.charAt(axis))) {
@@ -125,27 +125,26 @@ final class Cycles {
       if (block.has(letter) && (!axis || letter == depthLetter)) {
         double value = block.get(letter);
         if (!(Math.abs(value) <= Mover.FARTHEST_MM)) {
-          throw word(block, letter, ProgramCode.OUT_OF_RANGE, letter + " is too large");
+          throw Refusal.ofWord(block, letter, ProgramCode.OUT_OF_RANGE, letter + " is too large");
         }
         kept[letter - 'A'] = value;
       }
     }
     if (Double.isNaN(number(depthLetter))) {
-      throw refuse(
-          block, ProgramCode.CYCLE_NO_DEPTH, "the cycle needs " + depthLetter + " for its depth");
+      throw Refusal.ofLine(block, ProgramCode.CYCLE_NO_DEPTH, "the cycle needs " + depthLetter + " for its depth");
     }
     require(block, "R");
     switch (cycle) {
       case 820, 860, 880, 890 -> {
         require(block, "P");
         if (number('P') < 0) {
-          throw word(block, 'P', ProgramCode.DWELL_NEGATIVE, "the dwell is negative");
+          throw Refusal.ofWord(block, 'P', ProgramCode.DWELL_NEGATIVE, "the dwell is negative");
         }
       }
       case 830 -> {
         require(block, "Q");
         if (!(number('Q') > 0)) {
-          throw word(block, 'Q', ProgramCode.CYCLE_PECK, "Q must be above 0");
+          throw Refusal.ofWord(block, 'Q', ProgramCode.CYCLE_PECK, "Q must be above 0");
         }
       }
       case 870 -> require(block, OFFSETS);
@@ -165,7 +164,7 @@ final class Cycles {
     for (int i = 0; i < letters.length(); i++) {
       char letter = letters.charAt(i);
       if (Double.isNaN(number(letter))) {
-        throw refuse(block, ProgramCode.WORD_MISSING, LineCodes.name(cycle) + " needs " + letter);
+        throw Refusal.ofLine(block, ProgramCode.WORD_MISSING, LineCodes.name(cycle) + " needs " + letter);
       }
     }
   }
@@ -184,11 +183,10 @@ final class Cycles {
       levelUnknown = frames.baseUnknown(drillAxis);
     }
     if (!(Math.abs(retract) <= Mover.FARTHEST_MM && Math.abs(depth) <= Mover.FARTHEST_MM)) {
-      throw refuse(block, ProgramCode.OUT_OF_RANGE, "R or " + depthLetter + " is beyond 10 km");
+      throw Refusal.ofLine(block, ProgramCode.OUT_OF_RANGE, "R or " + depthLetter + " is beyond 10 km");
     }
     if (retract < depth) {
-      throw refuse(
-          block,
+      throw Refusal.ofLine(block,
           ProgramCode.CYCLE_RETRACT_BELOW_DEPTH,
           "R lies below " + depthLetter + ": the cycle would drill upward");
     }
@@ -210,10 +208,10 @@ final class Cycles {
   private void checkSpindle(Block block) {
     boolean turning = modes.rotation != Rotation.STOPPED;
     if (cycle == 840 && modes.rotation != Rotation.CLOCKWISE) {
-      throw refuse(block, ProgramCode.CYCLE_SPINDLE, "G84 needs a spindle that turns clockwise");
+      throw Refusal.ofLine(block, ProgramCode.CYCLE_SPINDLE, "G84 needs a spindle that turns clockwise");
     }
     if (cycle == 860 && !turning) {
-      throw refuse(block, ProgramCode.CYCLE_SPINDLE, "G86 needs a turning spindle");
+      throw Refusal.ofLine(block, ProgramCode.CYCLE_SPINDLE, "G86 needs a turning spindle");
     }
     if ((cycle == 870 || cycle == 880) && !turning) {
       findings.warning(
@@ -227,8 +225,7 @@ final class Cycles {
   private void checkStrokes(Block block) {
     double pecks = cycle == 830 ? Math.ceil((retract - depth) / lengthMm('Q')) : 1;
     if (!(repeats * Math.max(1, pecks) <= MOST_STROKES)) {
-      throw refuse(
-          block, ProgramCode.CYCLE_ENDLESS, "more than " + MOST_STROKES + " strokes on one line");
+      throw Refusal.ofLine(block, ProgramCode.CYCLE_ENDLESS, "more than " + MOST_STROKES + " strokes on one line");
     }
   }
 
@@ -247,7 +244,7 @@ final class Cycles {
         mover.target.set(axis, length + frames.base(axis), frames.baseUnknown(axis));
       }
       if (!(Math.abs(mover.target.to[axis]) <= Mover.FARTHEST_MM)) {
-        throw word(block, letter, ProgramCode.OUT_OF_RANGE, letter + " leads beyond 10 km");
+        throw Refusal.ofWord(block, letter, ProgramCode.OUT_OF_RANGE, letter + " leads beyond 10 km");
       }
     }
     mover.straightUnlessThere(Kind.RAPID);
@@ -256,21 +253,13 @@ final class Cycles {
 
   private void stroke() {
     switch (cycle) {
-      case 810 -> {
-        feedTo(depth);
-        rapidTo(clear);
-      }
-      case 820 -> {
+      case 810, 820 -> {
         feedTo(depth);
         dwell();
         rapidTo(clear);
       }
       case 830 -> peck();
       case 840 -> tap();
-      case 850 -> {
-        feedTo(depth);
-        feedTo(clear);
-      }
       case 860 -> {
         feedTo(depth);
         dwell();
@@ -288,7 +277,7 @@ final class Cycles {
         mover.emit(new Executed.Stop(false, modes.lastComment, mover.span()));
         mover.spindle(before);
       }
-      case 890 -> {
+      case 850, 890 -> {
         feedTo(depth);
         dwell();
         feedTo(clear);
@@ -374,21 +363,11 @@ final class Cycles {
     mover.straightUnlessThere(kind);
   }
 
+  /** Waits at the bottom, in the cycles that do. */
   private void dwell() {
+    if (cycle == 810 || cycle == 850) {
+      return;
+    }
     mover.dwell(number('P') * rules.meaning().dwell().seconds());
-  }
-
-  private static Refusal refuse(Block block, ProgramCode code, String message) {
-    return new Refusal(code, block.from(), block.to(), message, "");
-  }
-
-  private static Refusal word(Block block, char letter, ProgramCode code, String message) {
-    boolean there = block.has(letter);
-    return new Refusal(
-        code,
-        there ? block.at(letter) : block.from(),
-        there ? block.end(letter) : block.to(),
-        message,
-        "");
   }
 }

@@ -2,12 +2,8 @@ package frieze.rs274;
 
 import frieze.motion.Executed;
 import frieze.motion.Executed.Kind;
-import frieze.motion.Executed.Rotation;
 import frieze.motion.Plane;
-import frieze.rs274.ReadingRules.ProbeEnd;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Consumer;
 
 /**
@@ -17,7 +13,6 @@ import java.util.function.Consumer;
  * has the place of the other motions.
  */
 final class Executor {
-  private static final double PROBE_NEAREST_MM = 0.254;
   private static final String MESSAGE = "MSG,";
 
   private final ReadingRules rules;
@@ -30,8 +25,9 @@ final class Executor {
   private final Arcs arcs;
   private final Cycles cycles;
   private final Offsets offsets;
+  private final Auxiliaries auxiliaries;
+  private final Probing probing;
   private boolean ended;
-  private long probes;
 
   Executor(ReadingRules rules, Parameters parameters, Findings findings, Consumer<Executed> sink) {
     this.rules = rules;
@@ -45,6 +41,8 @@ final class Executor {
     this.arcs = new Arcs(rules, mover, findings);
     this.cycles = new Cycles(rules, mover, findings);
     this.offsets = new Offsets(rules, parameters, mover, findings);
+    this.auxiliaries = new Auxiliaries(rules, mover, offsets, findings);
+    this.probing = new Probing(rules, parameters, mover);
   }
 
   Modes modes() {
@@ -79,10 +77,10 @@ final class Executor {
     if (codes.hasExtra()) {
       extras(block);
     }
-    feedAndSpeed(block);
-    toolAndSpindle(block);
+    auxiliaries.feedAndSpeed(block, codes);
+    auxiliaries.toolAndSpindle(block, codes);
     if (codes.g(0) == 40) {
-      dwell(block);
+      auxiliaries.dwell(block);
     }
     if (block.gCount > 0) {
       settings(block);
@@ -120,118 +118,6 @@ final class Executor {
     }
   }
 
-  private void feedAndSpeed(Block block) {
-    int mode = codes.g(5);
-    if (mode != LineCodes.NONE && modes.inverseTime != (mode == 930)) {
-      modes.inverseTime = mode == 930;
-      modes.feed = Double.NaN;
-    }
-    if (block.has('F')) {
-      if (block.get('F') < 0) {
-        throw word(block, 'F', ProgramCode.FEED_NEGATIVE, "the feed is negative");
-      }
-      checkSize(block, 'F');
-      if (!modes.inverseTime) {
-        modes.feed = block.get('F');
-      }
-    }
-    if (block.has('S')) {
-      double s = block.get('S');
-      if (s < 0) {
-        throw word(block, 'S', ProgramCode.SPEED_NEGATIVE, "the spindle speed is negative");
-      }
-      checkSize(block, 'S');
-      boolean changed = modes.rpm.isEmpty() || modes.rpm.getAsDouble() != s;
-      modes.rpm = OptionalDouble.of(s);
-      modes.stateChanged();
-      if (changed && modes.rotation != Rotation.STOPPED && codes.m(7) == LineCodes.NONE) {
-        mover.spindle(modes.rotation);
-      }
-    }
-  }
-
-  private void toolAndSpindle(Block block) {
-    if (block.has('T')) {
-      modes.selectedTool = offsets.slot(block, 'T');
-    }
-    if (block.mCount == 0) {
-      return;
-    }
-    if (codes.m(6) != LineCodes.NONE) {
-      changeTool(block);
-    }
-    if (codes.hasTorch()) {
-      mover.torch(codes.torchOn());
-    }
-    switch (codes.m(7)) {
-      case 3, 4 -> {
-        if (modes.rpm.isEmpty() || modes.rpm.getAsDouble() == 0) {
-          findings.warning(
-              block,
-              ProgramCode.SPEED_ABSENT,
-              "the spindle is started, but its speed is " + (modes.rpm.isEmpty() ? "not set" : "0"),
-              "write S");
-        }
-        mover.spindle(codes.m(7) == 3 ? Rotation.CLOCKWISE : Rotation.COUNTER_CLOCKWISE);
-      }
-      case 5 -> mover.spindle(Rotation.STOPPED);
-      default -> {}
-    }
-    coolant(codes.m(8));
-    switch (codes.m(9)) {
-      case 48 -> mover.other("overrides on");
-      case 49 -> mover.other("overrides off");
-      default -> {}
-    }
-  }
-
-  private void changeTool(Block block) {
-    if (modes.rotation != Rotation.STOPPED) {
-      mover.spindle(Rotation.STOPPED);
-    }
-    if (modes.selectedTool < 0) {
-      findings.warning(
-          block, ProgramCode.NO_TOOL_SELECTED, "M6, but no T word selected a tool", "write T");
-    } else {
-      modes.tool = Optional.of(modes.selectedTool);
-    }
-    modes.stateChanged();
-    mover.emit(new Executed.ToolChange(modes.tool, mover.span()));
-  }
-
-  private void coolant(int code) {
-    switch (code) {
-      case 7 -> {
-        modes.mist = true;
-        mover.other("coolant mist on");
-      }
-      case 8 -> {
-        modes.flood = true;
-        mover.other("coolant flood on");
-      }
-      case 9 -> {
-        modes.mist = false;
-        modes.flood = false;
-        mover.other("coolant off");
-      }
-      default -> {}
-    }
-  }
-
-  private void dwell(Block block) {
-    ReadingRules.DwellWord word = rules.meaning().dwell();
-    if (!block.has(word.letter())) {
-      throw new Refusal(
-          ProgramCode.WORD_MISSING, block.from(), block.to(), "G4 needs " + word.letter(), "");
-    }
-    double value = block.get(word.letter());
-    if (value < 0) {
-      throw word(block, word.letter(), ProgramCode.DWELL_NEGATIVE, "the dwell is negative");
-    }
-    checkSize(block, word.letter());
-    mover.dwell(value * word.seconds());
-  }
-
   private void settings(Block block) {
     if (codes.g(2) != LineCodes.NONE) {
       plane(block);
@@ -267,10 +153,7 @@ final class Executor {
   private void plane(Block block) {
     Plane plane = codes.g(2) == 170 ? Plane.XY : codes.g(2) == 180 ? Plane.ZX : Plane.YZ;
     if (modes.compensation && plane != Plane.XY) {
-      throw LineCodes.at(
-          ProgramCode.COMPENSATION_ON,
-          block,
-          codes.word(2),
+      throw Refusal.ofG(block, codes.word(2), ProgramCode.COMPENSATION_ON,
           "no other plane while radius compensation is on");
     }
     modes.plane = plane;
@@ -279,10 +162,7 @@ final class Executor {
   private void unit(Block block) {
     LengthUnit unit = codes.g(6) == 200 ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
     if (modes.compensation && unit != modes.unit) {
-      throw LineCodes.at(
-          ProgramCode.COMPENSATION_ON,
-          block,
-          codes.word(6),
+      throw Refusal.ofG(block, codes.word(6), ProgramCode.COMPENSATION_ON,
           "no change of units while radius compensation is on");
     }
     if (modes.unitSet && unit != modes.unit) {
@@ -307,20 +187,15 @@ final class Executor {
       offsets.slot(block, 'D');
     }
     if (modes.plane != Plane.XY) {
-      throw LineCodes.at(
-          ProgramCode.COMPENSATION_PLANE, block, codes.word(7), name + " needs the XY plane (G17)");
+      throw Refusal.ofG(block, codes.word(7), ProgramCode.COMPENSATION_PLANE, name + " needs the XY plane (G17)");
     }
     if (modes.compensation) {
-      throw LineCodes.at(
-          ProgramCode.COMPENSATION_AGAIN, block, codes.word(7), name + ": write G40 first");
+      throw Refusal.ofG(block, codes.word(7), ProgramCode.COMPENSATION_AGAIN, name + ": write G40 first");
     }
     modes.compensation = true;
     findings.error(
         block,
-        LineCodes.at(
-            ProgramCode.COMPENSATION_NOT_FOLLOWED,
-            block,
-            codes.word(7),
+        Refusal.ofG(block, codes.word(7), ProgramCode.COMPENSATION_NOT_FOLLOWED,
             name + " moves the path aside by the tool's radius; the path shown is not moved"));
   }
 
@@ -331,10 +206,7 @@ final class Executor {
       case 300 -> offsets.home(block, Parameters.HOME_30);
       case 530 -> {
         if (modes.compensation) {
-          throw LineCodes.at(
-              ProgramCode.COMPENSATION_ON,
-              block,
-              codes.word(0),
+          throw Refusal.ofG(block, codes.word(0), ProgramCode.COMPENSATION_ON,
               "no G53 while radius compensation is on");
         }
       }
@@ -345,24 +217,26 @@ final class Executor {
 
   private void motion(Block block) {
     int motion = codes.motion();
+    boolean cycle = Modes.isCycle(motion);
+    if (motion != LineCodes.NONE && !cycle) {
+      // In force from here on, even if this line is refused: the next one may count on it.
+      modes.motion = motion;
+    }
     switch (motion) {
       case LineCodes.NONE, Modes.G80 -> {}
       case Modes.G0, Modes.G1 -> straight(block, motion);
       case Modes.G2, Modes.G3 -> arcs.turn(block, motion == Modes.G2);
-      case Modes.G38_2 -> probe(block);
+      case Modes.G38_2 -> probing.probe(block);
       default -> cycles.run(block, motion);
     }
-    if (motion != LineCodes.NONE) {
+    if (cycle) {
       modes.motion = motion;
     }
   }
 
   private void straight(Block block, int motion) {
     if ((block.present & LineCodes.AXES) == 0) {
-      throw LineCodes.at(
-          ProgramCode.NO_AXIS_WORD,
-          block,
-          codes.word(1),
+      throw Refusal.ofG(block, codes.word(1), ProgramCode.NO_AXIS_WORD,
           LineCodes.name(motion) + " without an axis word");
     }
     if (codes.g(0) == 530) {
@@ -376,65 +250,14 @@ final class Executor {
     mover.straight(motion == Modes.G0 ? Kind.RAPID : Kind.FEED);
   }
 
-  private void probe(Block block) {
-    if ((block.present & LineCodes.bits("XYZ")) == 0) {
-      throw refuse(block, ProgramCode.NO_AXIS_WORD, "G38.2 needs X, Y or Z");
-    }
-    if (modes.compensation) {
-      throw refuse(block, ProgramCode.COMPENSATION_ON, "no probing while compensation is on");
-    }
-    if (modes.inverseTime) {
-      throw refuse(block, ProgramCode.PROBE_INVERSE_TIME, "no probing in inverse time mode (G93)");
-    }
-    mover.aimAtWords();
-    double square = 0;
-    boolean known = true;
-    for (int axis = 0; axis < Frames.AXES; axis++) {
-      double way = mover.target.to[axis] - frames.at[axis];
-      if (axis < Frames.LINEAR) {
-        square += way * way;
-        known &= frames.wayKnown(axis, mover.target);
-      } else if (way != 0) {
-        throw refuse(block, ProgramCode.PROBE_ROTARY, "a rotary axis may not move in a probing");
-      }
-    }
-    if (known && Math.sqrt(square) < PROBE_NEAREST_MM) {
-      throw refuse(
-          block,
-          ProgramCode.PROBE_TOO_NEAR,
-          "the point is nearer than 0.254 mm (0.01 in) to the start");
-    }
-    mover.useFeed();
-    boolean[] probed = new boolean[Frames.LINEAR];
-    for (int axis = 0; axis < Frames.LINEAR; axis++) {
-      probed[axis] =
-          mover.target.to[axis] != frames.at[axis] || !frames.wayKnown(axis, mover.target);
-    }
-    mover.straight(Kind.PROBE);
-    afterProbe(probed);
-  }
-
-  /** Says where the probe tripped, or that nobody knows. */
-  private void afterProbe(boolean[] probed) {
-    for (int axis = 0; axis < Frames.LINEAR; axis++) {
-      if (rules.meaning().probeEnd() == ProbeEnd.UNKNOWN && probed[axis]) {
-        frames.lose(axis, Unknowns.of(Unknowns.Kind.PROBE, probes * Frames.AXES + axis));
-      }
-      parameters.store(
-          Parameters.PROBE + axis,
-          frames.current(axis),
-          frames.unknown[axis] - frames.baseUnknown(axis));
-    }
-    probes++;
-  }
-
   private void stop() {
     int code = codes.m(4);
     if (code == 2 || code == 30) {
       if (code == 30) {
         mover.other("pallet change");
       }
-      end();
+      ended = true;
+      auxiliaries.end();
       return;
     }
     if (code == 60) {
@@ -444,32 +267,4 @@ final class Executor {
     modes.lastComment = "";
   }
 
-  /** Ends the program as M2 does, and sets back what it sets back. */
-  private void end() {
-    ended = true;
-    if (modes.torchOn) {
-      mover.torch(false);
-    }
-    if (modes.rotation != Rotation.STOPPED) {
-      mover.spindle(Rotation.STOPPED);
-    }
-    if (modes.mist || modes.flood) {
-      coolant(9);
-    }
-    mover.emit(new Executed.End(mover.span()));
-  }
-
-  private static void checkSize(Block block, char letter) {
-    if (!(block.get(letter) <= Mover.LARGEST)) {
-      throw word(block, letter, ProgramCode.OUT_OF_RANGE, letter + " is above " + Mover.LARGEST);
-    }
-  }
-
-  private static Refusal refuse(Block block, ProgramCode code, String message) {
-    return new Refusal(code, block.from(), block.to(), message, "");
-  }
-
-  private static Refusal word(Block block, char letter, ProgramCode code, String message) {
-    return new Refusal(code, block.at(letter), block.end(letter), message, "");
-  }
 }

@@ -143,19 +143,16 @@ final class LineCodes {
     int group = code >= 0 && code < G_GROUP.length ? G_GROUP[code] : NONE;
     if (group == NONE) {
       if (!rules.codes().extraG().contains(code)) {
-        throw at(ProgramCode.UNKNOWN_G, block, i, name(code) + " is not known");
+        throw Refusal.ofG(block, i, ProgramCode.UNKNOWN_G, name(code) + " is not known");
       }
       extraG = true;
       return;
     }
     if (!rules.codes().missingG().isEmpty() && rules.codes().missingG().contains(code)) {
-      throw at(ProgramCode.NOT_IN_DIALECT, block, i, "this controller has no " + name(code));
+      throw Refusal.ofG(block, i, ProgramCode.NOT_IN_DIALECT, "this controller has no " + name(code));
     }
     if (g[group] != NONE) {
-      throw at(
-          ProgramCode.GROUP_G,
-          block,
-          i,
+      throw Refusal.ofG(block, i, ProgramCode.GROUP_G,
           name(code) + " and " + name(g[group]) + " are of one modal group");
     }
     g[group] = code;
@@ -168,7 +165,7 @@ final class LineCodes {
     boolean on = codes.torchOn().contains(code);
     if (on || codes.torchOff().contains(code)) {
       if (torchWord != NONE) {
-        throw atM(ProgramCode.GROUP_M, block, i, "the torch is switched twice");
+        throw Refusal.ofM(block, i, ProgramCode.GROUP_M, "the torch is switched twice");
       }
       torchWord = i;
       torchOn = on;
@@ -177,17 +174,16 @@ final class LineCodes {
     int group = code >= 0 && code < M_GROUP.length ? M_GROUP[code] : NONE;
     if (group == NONE) {
       if (!codes.extraM().contains(code)) {
-        throw atM(ProgramCode.UNKNOWN_M, block, i, "M" + code + " is not known");
+        throw Refusal.ofM(block, i, ProgramCode.UNKNOWN_M, "M" + code + " is not known");
       }
       extraM = true;
       return;
     }
     if (codes.missingM().contains(code)) {
-      throw atM(ProgramCode.NOT_IN_DIALECT, block, i, "this controller has no M" + code);
+      throw Refusal.ofM(block, i, ProgramCode.NOT_IN_DIALECT, "this controller has no M" + code);
     }
     if (m[group] != NONE) {
-      throw atM(
-          ProgramCode.GROUP_M, block, i, "M" + code + " and M" + m[group] + " are of one group");
+      throw Refusal.ofM(block, i, ProgramCode.GROUP_M, "M" + code + " and M" + m[group] + " are of one group");
     }
     m[group] = code;
   }
@@ -201,10 +197,7 @@ final class LineCodes {
     int written = g[1];
     if (claimed) {
       if (written != NONE && written != Modes.G80) {
-        throw at(
-            ProgramCode.AXIS_WORDS_CLAIMED_TWICE,
-            block,
-            gWord[1],
+        throw Refusal.ofG(block, gWord[1], ProgramCode.AXIS_WORDS_CLAIMED_TWICE,
             name(written) + " and " + name(g[0]) + " both use the axis words");
       }
       motion = written;
@@ -226,20 +219,17 @@ final class LineCodes {
       checkMachineMove(block, axisWords);
     }
     if (g[0] == 40 && motion != NONE && rules.meaning().dwell().letter() == 'X') {
-      throw at(
-          ProgramCode.AXIS_WORDS_CLAIMED_TWICE,
-          block,
-          gWord[0],
+      throw Refusal.ofG(block, gWord[0], ProgramCode.AXIS_WORDS_CLAIMED_TWICE,
           "X belongs to the dwell and to the motion");
     }
   }
 
   private void checkMachineMove(Block block, int axisWords) {
     if (axisWords == 0) {
-      throw at(ProgramCode.NO_AXIS_WORD, block, gWord[0], "G53 without an axis word");
+      throw Refusal.ofG(block, gWord[0], ProgramCode.NO_AXIS_WORD, "G53 without an axis word");
     }
     if (motion != Modes.G0 && motion != Modes.G1) {
-      throw at(ProgramCode.MACHINE_MOVE_MODE, block, gWord[0], "G53 needs G0 or G1");
+      throw Refusal.ofG(block, gWord[0], ProgramCode.MACHINE_MOVE_MODE, "G53 needs G0 or G1");
     }
   }
 
@@ -304,13 +294,5 @@ final class LineCodes {
   /** Writes a code times ten as a program would. */
   static String name(int code) {
     return code % 10 == 0 ? "G" + code / 10 : "G" + code / 10 + "." + code % 10;
-  }
-
-  static Refusal at(ProgramCode code, Block block, int i, String message) {
-    return new Refusal(code, block.gAt[i], block.gEnd[i], message, "");
-  }
-
-  private static Refusal atM(ProgramCode code, Block block, int i, String message) {
-    return new Refusal(code, block.mAt[i], block.mEnd[i], message, "");
   }
 }

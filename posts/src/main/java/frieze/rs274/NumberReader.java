@@ -63,8 +63,7 @@ final class NumberReader {
         }
       } else if (c == '.') {
         if (point) {
-          throw new Refusal(
-              ProgramCode.NUMBER, pos, i + 1, "a number has two points", "write one point");
+          throw twoPoints(pos, i);
         }
         point = true;
       } else if (c != ' ' && c != '\t') {
@@ -73,14 +72,23 @@ final class NumberReader {
     }
     end = i;
     if (digits == 0) {
-      throw new Refusal(
-          ProgramCode.NUMBER, pos, Math.max(i, pos + 1), "a number needs at least one digit", "");
+      throw noDigit(pos, i);
     }
     double size =
         sure && mantissa < EXACT && decimals < POWERS.length
             ? mantissa / POWERS[decimals]
             : slow(b, pos, i);
     return negative ? -size : size;
+  }
+
+  private static Refusal noDigit(int pos, int end) {
+    return new Refusal(
+        ProgramCode.NUMBER, pos, Math.max(end, pos + 1), "a number needs at least one digit", "");
+  }
+
+  private static Refusal twoPoints(int pos, int second) {
+    return new Refusal(
+        ProgramCode.NUMBER, pos, second + 1, "a number has two points", "write one point");
   }
 
   /** Takes the long way for numbers of more digits than fit; without the sign. */

@@ -30,16 +30,16 @@ final class Offsets {
   void setOrigin(Block block) {
     for (char letter : new char[] {'L', 'P'}) {
       if (!block.has(letter)) {
-        throw refuse(block, ProgramCode.WORD_MISSING, "G10 needs " + letter);
+        throw Refusal.ofLine(block, ProgramCode.WORD_MISSING, "G10 needs " + letter);
       }
     }
     if (Math.abs(block.get('L') - 2) > LineScanner.WHOLE) {
-      throw word(block, 'L', ProgramCode.SYSTEM_NUMBER, "G10 needs L2");
+      throw Refusal.ofWord(block, 'L', ProgramCode.SYSTEM_NUMBER, "G10 needs L2");
     }
     double p = block.get('P');
     int system = (int) Math.rint(p);
     if (Math.abs(p - system) > LineScanner.WHOLE || system < 1 || system > Frames.SYSTEMS) {
-      throw word(block, 'P', ProgramCode.SYSTEM_NUMBER, "P must be 1 to 9, not " + p);
+      throw Refusal.ofWord(block, 'P', ProgramCode.SYSTEM_NUMBER, "P must be 1 to 9, not " + p);
     }
     for (int axis = 0; axis < Frames.AXES; axis++) {
       char letter = Frames.LETTERS.charAt(axis);
@@ -59,8 +59,7 @@ final class Offsets {
   /** G54 to G59.3. */
   void selectSystem(Block block, int code) {
     if (modes.compensation) {
-      throw refuse(
-          block,
+      throw Refusal.ofLine(block,
           ProgramCode.COMPENSATION_ON,
           "no change of coordinate system while radius compensation is on");
     }
@@ -73,15 +72,14 @@ final class Offsets {
   /** G92, G92.1, G92.2, G92.3. */
   void shift(Block block, int code) {
     if (modes.compensation) {
-      throw refuse(
-          block,
+      throw Refusal.ofLine(block,
           ProgramCode.COMPENSATION_ON,
           "no change of offsets while radius compensation is on");
     }
     switch (code) {
       case 920 -> {
         if ((block.present & LineCodes.AXES) == 0) {
-          throw refuse(block, ProgramCode.NO_AXIS_WORD, "G92 needs an axis word");
+          throw Refusal.ofLine(block, ProgramCode.NO_AXIS_WORD, "G92 needs an axis word");
         }
         for (int axis = 0; axis < Frames.AXES; axis++) {
           char letter = Frames.LETTERS.charAt(axis);
@@ -111,7 +109,7 @@ final class Offsets {
       return;
     }
     if (!block.has('H')) {
-      throw refuse(block, ProgramCode.WORD_MISSING, "G43 needs H");
+      throw Refusal.ofLine(block, ProgramCode.WORD_MISSING, "G43 needs H");
     }
     int slot = slot(block, 'H');
     Double length = slot == 0 ? Double.valueOf(0) : start.toolLengthsMm().get(slot);
@@ -127,13 +125,11 @@ final class Offsets {
     double value = block.get(letter);
     double near = Math.rint(value);
     if (Math.abs(value - near) > LineScanner.WHOLE || near < 0 || near > Integer.MAX_VALUE) {
-      throw word(
-          block, letter, ProgramCode.SLOT, letter + " must be a whole number from 0, not " + value);
+      throw Refusal.ofWord(block, letter, ProgramCode.SLOT, letter + " must be a whole number from 0, not " + value);
     }
     int slot = (int) near;
     if (start.toolSlots().isPresent() && slot > start.toolSlots().getAsInt()) {
-      throw word(
-          block,
+      throw Refusal.ofWord(block,
           letter,
           ProgramCode.SLOT,
           "slot " + slot + ": the machine has " + start.toolSlots().getAsInt());
@@ -144,8 +140,7 @@ final class Offsets {
   /** G28 and G30: goes home, over a point on the way if one is given. */
   void home(Block block, int first) {
     if (modes.compensation) {
-      throw refuse(
-          block, ProgramCode.COMPENSATION_ON, "no G28 or G30 while radius compensation is on");
+      throw Refusal.ofLine(block, ProgramCode.COMPENSATION_ON, "no G28 or G30 while radius compensation is on");
     }
     if ((block.present & LineCodes.AXES) != 0) {
       mover.aimAtWords();
@@ -176,24 +171,15 @@ final class Offsets {
     for (int axis = 0; axis < Frames.AXES; axis++) {
       double value = parameters.stored(first + axis);
       if (!(Math.abs(value) <= Mover.FARTHEST_MM)) {
-        throw refuse(
-            block, ProgramCode.OUT_OF_RANGE, "parameter #" + (first + axis) + " is beyond 10 km");
+        throw Refusal.ofLine(block, ProgramCode.OUT_OF_RANGE, "parameter #" + (first + axis) + " is beyond 10 km");
       }
     }
   }
 
   private static double ranged(Block block, char letter, double value) {
     if (!(Math.abs(value) <= Mover.FARTHEST_MM)) {
-      throw word(block, letter, ProgramCode.OUT_OF_RANGE, letter + " is beyond 10 km");
+      throw Refusal.ofWord(block, letter, ProgramCode.OUT_OF_RANGE, letter + " is beyond 10 km");
     }
     return value;
-  }
-
-  private static Refusal refuse(Block block, ProgramCode code, String message) {
-    return new Refusal(code, block.from(), block.to(), message, "");
-  }
-
-  private static Refusal word(Block block, char letter, ProgramCode code, String message) {
-    return new Refusal(code, block.at(letter), block.end(letter), message, "");
   }
 }

@@ -26,6 +26,28 @@ final class Refusal extends RuntimeException {
     this.hint = hint;
   }
 
+  /** Refuses a whole line. */
+  static Refusal ofLine(Block block, ProgramCode code, String message) {
+    return new Refusal(code, block.from(), block.to(), message, "");
+  }
+
+  /** Refuses a word, or the line if the word is not on it. */
+  static Refusal ofWord(Block block, char letter, ProgramCode code, String message) {
+    return block.has(letter)
+        ? new Refusal(code, block.at(letter), block.end(letter), message, "")
+        : ofLine(block, code, message);
+  }
+
+  /** Refuses a G word by its place among the G words of the line. */
+  static Refusal ofG(Block block, int index, ProgramCode code, String message) {
+    return new Refusal(code, block.gAt[index], block.gEnd[index], message, "");
+  }
+
+  /** Refuses an M word by its place among the M words of the line. */
+  static Refusal ofM(Block block, int index, ProgramCode code, String message) {
+    return new Refusal(code, block.mAt[index], block.mEnd[index], message, "");
+  }
+
   ProgramCode code() {
     return code;
   }

@@ -9,7 +9,7 @@
  * <p>Read {@link frieze.rs274.Interpreter} first; then, in the order of a line's way, {@code
  * LineSource}, {@code BlockReader} with {@code LineScanner} and {@code NumberReader}, {@link
  * frieze.rs274.Block}, {@code LineCodes}, {@code Executor} with {@code Mover}, {@code Arcs}, {@code
- * Cycles} and {@code Offsets}; {@code Modes}, {@code Frames} and {@code Parameters} hold what lasts
+ * Cycles}, {@code Probing}, {@code Offsets} and {@code Auxiliaries}; {@code Modes}, {@code Frames} and {@code Parameters} hold what lasts
  * between the lines. {@link frieze.rs274.ProgramCode} lists everything that can be said about a
  * program.
  *

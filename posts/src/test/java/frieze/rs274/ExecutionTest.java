@@ -58,6 +58,15 @@ class ExecutionTest {
         .containsExactly(Kind.FEED, Kind.FEED, Kind.FEED, Kind.RAPID, Kind.RAPID);
   }
 
+  /** So that a line after a wrong one is not taken for a rapid. */
+  @Test
+  void the_motion_code_of_a_line_that_is_refused_is_in_force() {
+    Programs.Run run = Programs.zeroed("F60 G0 X10", "G3 X0 Y11 I-10", "X0 Y10 I-10");
+    assertThat(run.codes()).containsExactly(ProgramCode.ARC_RADII_DIFFER);
+    assertThat(run.move(1).kind()).isEqualTo(Kind.FEED);
+    assertThat(run.move(1).path()).isInstanceOf(frieze.motion.Motion.Turn.class);
+  }
+
   @Test
   void the_feed_is_per_minute_in_the_unit_in_force() {
     Programs.Run run =

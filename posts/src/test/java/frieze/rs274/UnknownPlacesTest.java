@@ -226,6 +226,17 @@ class UnknownPlacesTest {
   }
 
   @Test
+  void a_known_start_with_an_unknown_offset_is_known_to_the_program_only() {
+    Start start = Start.UNKNOWN.withPosition(new Position(1, 2, 3));
+    Programs.Run run = Programs.run(at(start), "G21 G90 F60", "G2 X3 I1", "G53 G0 Z0");
+    assertThat(run.errors()).isEmpty();
+    assertThat(run.move(0).fromKnown()).isEqualTo(KnownAxes.ALL);
+    assertThat(run.move(0).path().from()).isEqualTo(new Position(1, 2, 3));
+    assertThat(run.move(0).machineTo()).isEqualTo(MachinePosition.UNKNOWN);
+    assertThat(run.move(1).toKnown().z()).isFalse();
+  }
+
+  @Test
   void a_start_names_only_systems_that_exist() {
     org.assertj.core.api.Assertions.assertThatThrownBy(
             () -> Start.UNKNOWN.withWorkOffsets(Map.of(10, MachinePosition.UNKNOWN)))
