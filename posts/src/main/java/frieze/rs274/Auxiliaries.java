@@ -44,7 +44,8 @@ final class Auxiliaries {
     if (block.has('S')) {
       double s = block.get('S');
       if (s < 0) {
-        throw Refusal.ofWord(block, 'S', ProgramCode.SPEED_NEGATIVE, "the spindle speed is negative");
+        throw Refusal.ofWord(
+            block, 'S', ProgramCode.SPEED_NEGATIVE, "the spindle speed is negative");
       }
       checkSize(block, 'S');
       boolean changed = modes.rpm.isEmpty() || modes.rpm.getAsDouble() != s;
@@ -134,7 +135,8 @@ final class Auxiliaries {
     }
     double value = block.get(word.letter());
     if (value < 0) {
-      throw Refusal.ofWord(block, word.letter(), ProgramCode.DWELL_NEGATIVE, "the dwell is negative");
+      throw Refusal.ofWord(
+          block, word.letter(), ProgramCode.DWELL_NEGATIVE, "the dwell is negative");
     }
     checkSize(block, word.letter());
     mover.dwell(value * word.seconds());
@@ -142,7 +144,8 @@ final class Auxiliaries {
 
   private static void checkSize(Block block, char letter) {
     if (!(block.get(letter) <= Mover.LARGEST)) {
-      throw Refusal.ofWord(block, letter, ProgramCode.OUT_OF_RANGE, letter + " is above " + Mover.LARGEST);
+      throw Refusal.ofWord(
+          block, letter, ProgramCode.OUT_OF_RANGE, letter + " is above " + Mover.LARGEST);
     }
   }
 

@@ -82,10 +82,12 @@ final class Cycles {
       throw Refusal.ofLine(block, ProgramCode.CYCLE_NO_AXIS, "the cycle needs X, Y or Z");
     }
     if (modes.compensation) {
-      throw Refusal.ofLine(block, ProgramCode.COMPENSATION_ON, "no cycle while radius compensation is on");
+      throw Refusal.ofLine(
+          block, ProgramCode.COMPENSATION_ON, "no cycle while radius compensation is on");
     }
     if (modes.inverseTime) {
-      throw Refusal.ofLine(block, ProgramCode.CYCLE_INVERSE_TIME, "no cycle in inverse time mode (G93)");
+      throw Refusal.ofLine(
+          block, ProgramCode.CYCLE_INVERSE_TIME, "no cycle in inverse time mode (G93)");
     }
     for (int axis = Frames.LINEAR; axis < Frames.AXES; axis++) {
       if (block.has(Frames.LETTERS.charAt(axis))) {
@@ -131,7 +133,8 @@ final class Cycles {
       }
     }
     if (Double.isNaN(number(depthLetter))) {
-      throw Refusal.ofLine(block, ProgramCode.CYCLE_NO_DEPTH, "the cycle needs " + depthLetter + " for its depth");
+      throw Refusal.ofLine(
+          block, ProgramCode.CYCLE_NO_DEPTH, "the cycle needs " + depthLetter + " for its depth");
     }
     require(block, "R");
     switch (cycle) {
@@ -164,7 +167,8 @@ final class Cycles {
     for (int i = 0; i < letters.length(); i++) {
       char letter = letters.charAt(i);
       if (Double.isNaN(number(letter))) {
-        throw Refusal.ofLine(block, ProgramCode.WORD_MISSING, LineCodes.name(cycle) + " needs " + letter);
+        throw Refusal.ofLine(
+            block, ProgramCode.WORD_MISSING, LineCodes.name(cycle) + " needs " + letter);
       }
     }
   }
@@ -183,10 +187,12 @@ final class Cycles {
       levelUnknown = frames.baseUnknown(drillAxis);
     }
     if (!(Math.abs(retract) <= Mover.FARTHEST_MM && Math.abs(depth) <= Mover.FARTHEST_MM)) {
-      throw Refusal.ofLine(block, ProgramCode.OUT_OF_RANGE, "R or " + depthLetter + " is beyond 10 km");
+      throw Refusal.ofLine(
+          block, ProgramCode.OUT_OF_RANGE, "R or " + depthLetter + " is beyond 10 km");
     }
     if (retract < depth) {
-      throw Refusal.ofLine(block,
+      throw Refusal.ofLine(
+          block,
           ProgramCode.CYCLE_RETRACT_BELOW_DEPTH,
           "R lies below " + depthLetter + ": the cycle would drill upward");
     }
@@ -208,7 +214,8 @@ final class Cycles {
   private void checkSpindle(Block block) {
     boolean turning = modes.rotation != Rotation.STOPPED;
     if (cycle == 840 && modes.rotation != Rotation.CLOCKWISE) {
-      throw Refusal.ofLine(block, ProgramCode.CYCLE_SPINDLE, "G84 needs a spindle that turns clockwise");
+      throw Refusal.ofLine(
+          block, ProgramCode.CYCLE_SPINDLE, "G84 needs a spindle that turns clockwise");
     }
     if (cycle == 860 && !turning) {
       throw Refusal.ofLine(block, ProgramCode.CYCLE_SPINDLE, "G86 needs a turning spindle");
@@ -225,7 +232,8 @@ final class Cycles {
   private void checkStrokes(Block block) {
     double pecks = cycle == 830 ? Math.ceil((retract - depth) / lengthMm('Q')) : 1;
     if (!(repeats * Math.max(1, pecks) <= MOST_STROKES)) {
-      throw Refusal.ofLine(block, ProgramCode.CYCLE_ENDLESS, "more than " + MOST_STROKES + " strokes on one line");
+      throw Refusal.ofLine(
+          block, ProgramCode.CYCLE_ENDLESS, "more than " + MOST_STROKES + " strokes on one line");
     }
   }
 
@@ -244,7 +252,8 @@ final class Cycles {
         mover.target.set(axis, length + frames.base(axis), frames.baseUnknown(axis));
       }
       if (!(Math.abs(mover.target.to[axis]) <= Mover.FARTHEST_MM)) {
-        throw Refusal.ofWord(block, letter, ProgramCode.OUT_OF_RANGE, letter + " leads beyond 10 km");
+        throw Refusal.ofWord(
+            block, letter, ProgramCode.OUT_OF_RANGE, letter + " leads beyond 10 km");
       }
     }
     mover.straightUnlessThere(Kind.RAPID);

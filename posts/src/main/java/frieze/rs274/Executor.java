@@ -153,7 +153,10 @@ final class Executor {
   private void plane(Block block) {
     Plane plane = codes.g(2) == 170 ? Plane.XY : codes.g(2) == 180 ? Plane.ZX : Plane.YZ;
     if (modes.compensation && plane != Plane.XY) {
-      throw Refusal.ofG(block, codes.word(2), ProgramCode.COMPENSATION_ON,
+      throw Refusal.ofG(
+          block,
+          codes.word(2),
+          ProgramCode.COMPENSATION_ON,
           "no other plane while radius compensation is on");
     }
     modes.plane = plane;
@@ -162,7 +165,10 @@ final class Executor {
   private void unit(Block block) {
     LengthUnit unit = codes.g(6) == 200 ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
     if (modes.compensation && unit != modes.unit) {
-      throw Refusal.ofG(block, codes.word(6), ProgramCode.COMPENSATION_ON,
+      throw Refusal.ofG(
+          block,
+          codes.word(6),
+          ProgramCode.COMPENSATION_ON,
           "no change of units while radius compensation is on");
     }
     if (modes.unitSet && unit != modes.unit) {
@@ -187,15 +193,20 @@ final class Executor {
       offsets.slot(block, 'D');
     }
     if (modes.plane != Plane.XY) {
-      throw Refusal.ofG(block, codes.word(7), ProgramCode.COMPENSATION_PLANE, name + " needs the XY plane (G17)");
+      throw Refusal.ofG(
+          block, codes.word(7), ProgramCode.COMPENSATION_PLANE, name + " needs the XY plane (G17)");
     }
     if (modes.compensation) {
-      throw Refusal.ofG(block, codes.word(7), ProgramCode.COMPENSATION_AGAIN, name + ": write G40 first");
+      throw Refusal.ofG(
+          block, codes.word(7), ProgramCode.COMPENSATION_AGAIN, name + ": write G40 first");
     }
     modes.compensation = true;
     findings.error(
         block,
-        Refusal.ofG(block, codes.word(7), ProgramCode.COMPENSATION_NOT_FOLLOWED,
+        Refusal.ofG(
+            block,
+            codes.word(7),
+            ProgramCode.COMPENSATION_NOT_FOLLOWED,
             name + " moves the path aside by the tool's radius; the path shown is not moved"));
   }
 
@@ -206,7 +217,10 @@ final class Executor {
       case 300 -> offsets.home(block, Parameters.HOME_30);
       case 530 -> {
         if (modes.compensation) {
-          throw Refusal.ofG(block, codes.word(0), ProgramCode.COMPENSATION_ON,
+          throw Refusal.ofG(
+              block,
+              codes.word(0),
+              ProgramCode.COMPENSATION_ON,
               "no G53 while radius compensation is on");
         }
       }
@@ -236,7 +250,10 @@ final class Executor {
 
   private void straight(Block block, int motion) {
     if ((block.present & LineCodes.AXES) == 0) {
-      throw Refusal.ofG(block, codes.word(1), ProgramCode.NO_AXIS_WORD,
+      throw Refusal.ofG(
+          block,
+          codes.word(1),
+          ProgramCode.NO_AXIS_WORD,
           LineCodes.name(motion) + " without an axis word");
     }
     if (codes.g(0) == 530) {
@@ -266,5 +283,4 @@ final class Executor {
     mover.emit(new Executed.Stop(code == 1, modes.lastComment, mover.span()));
     modes.lastComment = "";
   }
-
 }

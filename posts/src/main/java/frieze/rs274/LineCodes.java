@@ -149,10 +149,14 @@ final class LineCodes {
       return;
     }
     if (!rules.codes().missingG().isEmpty() && rules.codes().missingG().contains(code)) {
-      throw Refusal.ofG(block, i, ProgramCode.NOT_IN_DIALECT, "this controller has no " + name(code));
+      throw Refusal.ofG(
+          block, i, ProgramCode.NOT_IN_DIALECT, "this controller has no " + name(code));
     }
     if (g[group] != NONE) {
-      throw Refusal.ofG(block, i, ProgramCode.GROUP_G,
+      throw Refusal.ofG(
+          block,
+          i,
+          ProgramCode.GROUP_G,
           name(code) + " and " + name(g[group]) + " are of one modal group");
     }
     g[group] = code;
@@ -183,7 +187,8 @@ final class LineCodes {
       throw Refusal.ofM(block, i, ProgramCode.NOT_IN_DIALECT, "this controller has no M" + code);
     }
     if (m[group] != NONE) {
-      throw Refusal.ofM(block, i, ProgramCode.GROUP_M, "M" + code + " and M" + m[group] + " are of one group");
+      throw Refusal.ofM(
+          block, i, ProgramCode.GROUP_M, "M" + code + " and M" + m[group] + " are of one group");
     }
     m[group] = code;
   }
@@ -197,7 +202,10 @@ final class LineCodes {
     int written = g[1];
     if (claimed) {
       if (written != NONE && written != Modes.G80) {
-        throw Refusal.ofG(block, gWord[1], ProgramCode.AXIS_WORDS_CLAIMED_TWICE,
+        throw Refusal.ofG(
+            block,
+            gWord[1],
+            ProgramCode.AXIS_WORDS_CLAIMED_TWICE,
             name(written) + " and " + name(g[0]) + " both use the axis words");
       }
       motion = written;
@@ -219,7 +227,10 @@ final class LineCodes {
       checkMachineMove(block, axisWords);
     }
     if (g[0] == 40 && motion != NONE && rules.meaning().dwell().letter() == 'X') {
-      throw Refusal.ofG(block, gWord[0], ProgramCode.AXIS_WORDS_CLAIMED_TWICE,
+      throw Refusal.ofG(
+          block,
+          gWord[0],
+          ProgramCode.AXIS_WORDS_CLAIMED_TWICE,
           "X belongs to the dwell and to the motion");
     }
   }

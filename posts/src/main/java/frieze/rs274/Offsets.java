@@ -59,7 +59,8 @@ final class Offsets {
   /** G54 to G59.3. */
   void selectSystem(Block block, int code) {
     if (modes.compensation) {
-      throw Refusal.ofLine(block,
+      throw Refusal.ofLine(
+          block,
           ProgramCode.COMPENSATION_ON,
           "no change of coordinate system while radius compensation is on");
     }
@@ -72,7 +73,8 @@ final class Offsets {
   /** G92, G92.1, G92.2, G92.3. */
   void shift(Block block, int code) {
     if (modes.compensation) {
-      throw Refusal.ofLine(block,
+      throw Refusal.ofLine(
+          block,
           ProgramCode.COMPENSATION_ON,
           "no change of offsets while radius compensation is on");
     }
@@ -125,11 +127,13 @@ final class Offsets {
     double value = block.get(letter);
     double near = Math.rint(value);
     if (Math.abs(value - near) > LineScanner.WHOLE || near < 0 || near > Integer.MAX_VALUE) {
-      throw Refusal.ofWord(block, letter, ProgramCode.SLOT, letter + " must be a whole number from 0, not " + value);
+      throw Refusal.ofWord(
+          block, letter, ProgramCode.SLOT, letter + " must be a whole number from 0, not " + value);
     }
     int slot = (int) near;
     if (start.toolSlots().isPresent() && slot > start.toolSlots().getAsInt()) {
-      throw Refusal.ofWord(block,
+      throw Refusal.ofWord(
+          block,
           letter,
           ProgramCode.SLOT,
           "slot " + slot + ": the machine has " + start.toolSlots().getAsInt());
@@ -140,7 +144,8 @@ final class Offsets {
   /** G28 and G30: goes home, over a point on the way if one is given. */
   void home(Block block, int first) {
     if (modes.compensation) {
-      throw Refusal.ofLine(block, ProgramCode.COMPENSATION_ON, "no G28 or G30 while radius compensation is on");
+      throw Refusal.ofLine(
+          block, ProgramCode.COMPENSATION_ON, "no G28 or G30 while radius compensation is on");
     }
     if ((block.present & LineCodes.AXES) != 0) {
       mover.aimAtWords();
@@ -171,7 +176,8 @@ final class Offsets {
     for (int axis = 0; axis < Frames.AXES; axis++) {
       double value = parameters.stored(first + axis);
       if (!(Math.abs(value) <= Mover.FARTHEST_MM)) {
-        throw Refusal.ofLine(block, ProgramCode.OUT_OF_RANGE, "parameter #" + (first + axis) + " is beyond 10 km");
+        throw Refusal.ofLine(
+            block, ProgramCode.OUT_OF_RANGE, "parameter #" + (first + axis) + " is beyond 10 km");
       }
     }
   }

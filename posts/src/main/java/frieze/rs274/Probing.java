@@ -26,10 +26,12 @@ final class Probing {
       throw Refusal.ofLine(block, ProgramCode.NO_AXIS_WORD, "G38.2 needs X, Y or Z");
     }
     if (mover.modes.compensation) {
-      throw Refusal.ofLine(block, ProgramCode.COMPENSATION_ON, "no probing while compensation is on");
+      throw Refusal.ofLine(
+          block, ProgramCode.COMPENSATION_ON, "no probing while compensation is on");
     }
     if (mover.modes.inverseTime) {
-      throw Refusal.ofLine(block, ProgramCode.PROBE_INVERSE_TIME, "no probing in inverse time mode (G93)");
+      throw Refusal.ofLine(
+          block, ProgramCode.PROBE_INVERSE_TIME, "no probing in inverse time mode (G93)");
     }
     mover.aimAtWords();
     double square = 0;
@@ -40,11 +42,13 @@ final class Probing {
         square += way * way;
         known &= frames.wayKnown(axis, mover.target);
       } else if (way != 0) {
-        throw Refusal.ofLine(block, ProgramCode.PROBE_ROTARY, "a rotary axis may not move in a probing");
+        throw Refusal.ofLine(
+            block, ProgramCode.PROBE_ROTARY, "a rotary axis may not move in a probing");
       }
     }
     if (known && Math.sqrt(square) < NEAREST_MM) {
-      throw Refusal.ofLine(block,
+      throw Refusal.ofLine(
+          block,
           ProgramCode.PROBE_TOO_NEAR,
           "the point is nearer than 0.254 mm (0.01 in) to the start");
     }

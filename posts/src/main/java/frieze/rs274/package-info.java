@@ -9,9 +9,9 @@
  * <p>Read {@link frieze.rs274.Interpreter} first; then, in the order of a line's way, {@code
  * LineSource}, {@code BlockReader} with {@code LineScanner} and {@code NumberReader}, {@link
  * frieze.rs274.Block}, {@code LineCodes}, {@code Executor} with {@code Mover}, {@code Arcs}, {@code
- * Cycles}, {@code Probing}, {@code Offsets} and {@code Auxiliaries}; {@code Modes}, {@code Frames} and {@code Parameters} hold what lasts
- * between the lines. {@link frieze.rs274.ProgramCode} lists everything that can be said about a
- * program.
+ * Cycles}, {@code Probing}, {@code Offsets} and {@code Auxiliaries}; {@code Modes}, {@code Frames}
+ * and {@code Parameters} hold what lasts between the lines. {@link frieze.rs274.ProgramCode} lists
+ * everything that can be said about a program.
  *
  * <p>Source: T. R. Kramer, F. M. Proctor, E. Messina, <i>The NIST RS274/NGC Interpreter - Version
  * 3</i>, NISTIR 6556, 17 August 2000.
