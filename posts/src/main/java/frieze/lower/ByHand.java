@@ -1,12 +1,15 @@
 package frieze.lower;
 
+import frieze.curve.Point;
 import frieze.motion.Instruction;
 import frieze.motion.Step;
 import frieze.shop.Machine;
 import frieze.shop.Tool;
+import frieze.shop.Zero;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Stops the program, with a message, where the operator does what the controller cannot: switching
@@ -17,6 +20,7 @@ final class ByHand implements Pass {
   private static final double HALF = 0.5;
 
   private final Lowering.Request request;
+  private final List<Point> touchSpots = new ArrayList<>();
 
   ByHand(Lowering.Request request) {
     this.request = request;
@@ -30,6 +34,11 @@ final class ByHand implements Pass {
       step.instruction().accept(replacing);
     }
     return replacing.out;
+  }
+
+  /** Where Z is found again after tool changes, in program coordinates. */
+  List<Point> touchSpots() {
+    return touchSpots;
   }
 
   /** What the operator is told to set, such as {@code DIAL AT 3 FOR 18000 RPM}. */
@@ -111,14 +120,17 @@ final class ByHand implements Pass {
     }
 
     private boolean change(Tool tool) {
-      add(new Instruction.RapidXy(0, 0));
+      boolean onTop = request.setup().zero().z() == Zero.AlongZ.TOP;
+      Optional<Point> spot =
+          onTop ? TouchSpot.choose(out, request.setup()) : Optional.empty();
+      Point place = spot.orElse(Point.ORIGIN);
+      spot.ifPresent(touchSpots::add);
+      add(new Instruction.RapidXy(place.x(), place.y()));
+      String find =
+          spot.isPresent() ? "FIND Z ZERO HERE" : onTop ? "FIND Z ZERO" : "FIND Z ZERO ON THE BED";
       add(
           new Instruction.Stop(
-              "CHANGE TO TOOL "
-                  + tool.number()
-                  + ": "
-                  + tool.name()
-                  + ", FIND Z ZERO AGAIN, THEN START"));
+              "CHANGE TO TOOL " + tool.number() + ", " + tool.name() + ". " + find + ", THEN START"));
       return request.capabilities().coordinates().machine()
           ? add(new Instruction.RaiseToSafe())
           : travelHeight();

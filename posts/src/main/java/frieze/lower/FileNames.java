@@ -35,6 +35,13 @@ public final class FileNames {
     throw new IllegalArgumentException("more than " + MOST + " programs named " + title);
   }
 
+  /** Names with the same ones taken; what is taken from either is still free in the other. */
+  public FileNames copy() {
+    FileNames copy = new FileNames(files);
+    copy.taken.addAll(taken);
+    return copy;
+  }
+
   private String name(String words, int number) {
     String digits = String.format(Locale.ROOT, "%0" + DIGITS + "d", number);
     boolean tight = files.upperCase();

@@ -73,14 +73,25 @@ public final class Lowering {
    *     turning spindle
    */
   public static List<Program> lower(Sequence sequence, Request request) {
-    List<ToolSplit.Part> parts = ToolSplit.split(sequence.steps(), request);
+    return lower(sequence, request, Integer.MAX_VALUE);
+  }
+
+  /**
+   * Lowers a sequence to programs of limited size.
+   *
+   * @param mostSteps a program with more steps is split where the tool travels
+   */
+  public static List<Program> lower(Sequence sequence, Request request, int mostSteps) {
+    List<ToolSplit.Part> parts =
+        ToolSplit.shorten(ToolSplit.split(sequence.steps(), request), mostSteps);
     List<Program> programs = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
       ToolSplit.Part part = parts.get(i);
       List<Step> steps = new TorchPass(request.capabilities().torch()).apply(part.steps());
       steps = new SafeShape(request).apply(steps);
       steps = new DrillsToMoves(request.capabilities()).apply(steps);
-      steps = new ByHand(request).apply(steps);
+      ByHand byHand = new ByHand(request);
+      steps = byHand.apply(steps);
       steps = new TurnSplit(request.capabilities().arcs()).apply(steps);
       steps = new ArcsToLines(request.capabilities().arcs(), Tolerances.DEFAULT).apply(steps);
       Rounding rounding = new Rounding(request.capabilities(), request.inches());
@@ -91,6 +102,7 @@ public final class Lowering {
               part.tools(),
               rounding.grid(),
               rounding.feedGrid(),
+              byHand.touchSpots(),
               rounding.apply(steps)));
     }
     return List.copyOf(programs);

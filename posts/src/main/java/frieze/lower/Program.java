@@ -1,5 +1,6 @@
 package frieze.lower;
 
+import frieze.curve.Point;
 import frieze.shop.Tool;
 import java.util.List;
 
@@ -11,6 +12,7 @@ import java.util.List;
  * @param tools in the order of use
  * @param grid the digits of lengths
  * @param feedGrid the digits of feeds
+ * @param touchSpots where Z is found again after tool changes by hand, in program coordinates (mm)
  */
 public record Program(
     String fileName,
@@ -18,10 +20,12 @@ public record Program(
     List<Tool> tools,
     Grid grid,
     Grid feedGrid,
+    List<Point> touchSpots,
     List<Entry> entries) {
   public Program {
     header = List.copyOf(header);
     tools = List.copyOf(tools);
+    touchSpots = List.copyOf(touchSpots);
     entries = List.copyOf(entries);
   }
 

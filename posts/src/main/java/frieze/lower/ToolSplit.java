@@ -38,6 +38,47 @@ final class ToolSplit {
     return parts;
   }
 
+  /**
+   * Splits parts that are too long where the tool travels at its height; what follows starts anew
+   * with the same tool and speed.
+   */
+  static List<Part> shorten(List<Part> parts, int mostSteps) {
+    List<Part> out = new ArrayList<>();
+    for (Part part : parts) {
+      if (part.steps().size() <= mostSteps) {
+        out.add(part);
+      } else {
+        shorten(part, mostSteps, out);
+      }
+    }
+    return out;
+  }
+
+  private static void shorten(Part part, int mostSteps, List<Part> out) {
+    List<Step> current = new ArrayList<>();
+    List<Tool> tools = new ArrayList<>();
+    List<Step> again = new ArrayList<>();
+    for (Step step : part.steps()) {
+      boolean travels = step.instruction() instanceof Instruction.RapidXy;
+      if (travels && current.size() >= mostSteps) {
+        out.add(new Part(List.copyOf(tools), List.copyOf(current)));
+        current = new ArrayList<>(again);
+        tools = new ArrayList<>(tools.isEmpty() ? List.of() : List.of(last(tools)));
+      }
+      if (step.instruction() instanceof Instruction.ToolChange change) {
+        tools.add(change.tool());
+        again.clear();
+        again.add(step);
+      } else if (step.instruction() instanceof Instruction.Spindle
+          || (step.instruction() instanceof Instruction.Stop && again.size() == 1)) {
+        again.subList(Math.min(1, again.size()), again.size()).clear();
+        again.add(step);
+      }
+      current.add(step);
+    }
+    out.add(new Part(List.copyOf(tools), List.copyOf(current)));
+  }
+
   private static Tool last(List<Tool> tools) {
     return tools.get(tools.size() - 1);
   }

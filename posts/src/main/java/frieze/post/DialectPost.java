@@ -41,6 +41,7 @@ final class DialectPost implements Post {
         program.fileName(),
         program.tools(),
         program.grid().inches(),
+        program.touchSpots(),
         lines.text(),
         lines.origins());
   }

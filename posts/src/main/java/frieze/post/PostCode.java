@@ -11,7 +11,8 @@ public enum PostCode implements Code {
   WRONG_VALUE("POST-005", "a value that the key cannot have"),
   UNKNOWN_PLACEHOLDER("POST-006", "a placeholder that is not known there"),
   CONTRADICTION("POST-007", "two statements that contradict each other"),
-  UNREADABLE_LINE("POST-008", "a line that the declared controller could not read");
+  UNREADABLE_LINE("POST-008", "a line that the declared controller could not read"),
+  TOO_LARGE("POST-009", "a program is larger than the controller takes");
 
   private final String id;
   private final String title;

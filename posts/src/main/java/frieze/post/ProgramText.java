@@ -1,5 +1,6 @@
 package frieze.post;
 
+import frieze.curve.Point;
 import frieze.shop.Tool;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -10,13 +11,20 @@ import java.util.List;
  * @param fileName unique in its job, sorted in running order
  * @param tools in the order of use
  * @param inches whether its lengths are inches
+ * @param touchSpots where Z is found again after tool changes by hand, in program coordinates (mm)
  * @param text ASCII, each line with its line end
  * @param origins for each line the piece of work that it comes from; empty where there is none
  */
 public record ProgramText(
-    String fileName, List<Tool> tools, boolean inches, String text, List<String> origins) {
+    String fileName,
+    List<Tool> tools,
+    boolean inches,
+    List<Point> touchSpots,
+    String text,
+    List<String> origins) {
   public ProgramText {
     tools = List.copyOf(tools);
+    touchSpots = List.copyOf(touchSpots);
     origins = List.copyOf(origins);
   }
 
