@@ -121,8 +121,7 @@ final class ByHand implements Pass {
 
     private boolean change(Tool tool) {
       boolean onTop = request.setup().zero().z() == Zero.AlongZ.TOP;
-      Optional<Point> spot =
-          onTop ? TouchSpot.choose(out, request.setup()) : Optional.empty();
+      Optional<Point> spot = onTop ? TouchSpot.choose(out, request.setup()) : Optional.empty();
       Point place = spot.orElse(Point.ORIGIN);
       spot.ifPresent(touchSpots::add);
       add(new Instruction.RapidXy(place.x(), place.y()));
@@ -130,7 +129,13 @@ final class ByHand implements Pass {
           spot.isPresent() ? "FIND Z ZERO HERE" : onTop ? "FIND Z ZERO" : "FIND Z ZERO ON THE BED";
       add(
           new Instruction.Stop(
-              "CHANGE TO TOOL " + tool.number() + ", " + tool.name() + ". " + find + ", THEN START"));
+              "CHANGE TO TOOL "
+                  + tool.number()
+                  + ", "
+                  + tool.name()
+                  + ". "
+                  + find
+                  + ", THEN START"));
       return request.capabilities().coordinates().machine()
           ? add(new Instruction.RaiseToSafe())
           : travelHeight();

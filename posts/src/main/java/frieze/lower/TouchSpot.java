@@ -35,8 +35,7 @@ final class TouchSpot {
     this.columns = (int) Math.floor(setup.stock().lengthMm() / CELL_MM) + 1;
     this.rows = (int) Math.floor(setup.stock().widthMm() / CELL_MM) + 1;
     this.cut = new boolean[columns * rows];
-    this.reachMm =
-        MARGIN_MM + setup.tools().stream().mapToDouble(Tool::radiusMm).max().orElse(0);
+    this.reachMm = MARGIN_MM + setup.tools().stream().mapToDouble(Tool::radiusMm).max().orElse(0);
   }
 
   /**
@@ -50,8 +49,7 @@ final class TouchSpot {
     Cursor cursor = new Cursor();
     for (Step step : before) {
       if (step.instruction() instanceof Instruction.Feed feed) {
-        spots.mark(
-            new Motion.Straight(cursor.position(step.origin()), feed.to()));
+        spots.mark(new Motion.Straight(cursor.position(step.origin()), feed.to()));
       } else if (step.instruction() instanceof Instruction.Turn turn) {
         spots.mark(TurnPass.path(turn, cursor, step.origin()));
       } else if (step.instruction() instanceof Instruction.Drill drill) {

@@ -54,8 +54,7 @@ public final class Posting {
       List<String> header,
       FileNames names,
       int mostSteps) {
-    Lowering.Request request =
-        new Lowering.Request(setup, post.capabilities(), header, names);
+    Lowering.Request request = new Lowering.Request(setup, post.capabilities(), header, names);
     List<ProgramText> texts = new ArrayList<>();
     for (Program program : Lowering.lower(sequence, request, mostSteps)) {
       texts.add(post.write(program));

@@ -45,9 +45,7 @@ final class PluginExample {
   }
 
   private static Post found(Path folder) throws MalformedURLException {
-    URL[] places = {
-      folder.toUri().toURL(), EXAMPLE.resolve("src/main/resources").toUri().toURL()
-    };
+    URL[] places = {folder.toUri().toURL(), EXAMPLE.resolve("src/main/resources").toUri().toURL()};
     ClassLoader loader = new URLClassLoader(places, PluginExample.class.getClassLoader());
     return ServiceLoader.load(Post.class, loader).stream()
         .map(ServiceLoader.Provider::get)

@@ -21,7 +21,9 @@ class PostingTest {
 
   private static Post small() {
     String text =
-        Posts.dialectFile("straight-only").orElseThrow().replace("largest kib: 4096", "largest kib: 2");
+        Posts.dialectFile("straight-only")
+            .orElseThrow()
+            .replace("largest kib: 4096", "largest kib: 2");
     return DialectFile.read("small.yaml", text);
   }
 
