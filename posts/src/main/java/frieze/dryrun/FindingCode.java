@@ -138,11 +138,6 @@ public enum FindingCode implements Code {
       Severity.ERROR,
       "one pass takes more depth than the tool's limit",
       "take the depth in more passes"),
-  ENGAGEMENT(
-      "DRY-033",
-      Severity.WARNING,
-      "the tool is wrapped in more material than its limit",
-      "take less width or less depth in one pass"),
 
   // Fixtures
   HITS_KEEP_OUT(
@@ -196,11 +191,6 @@ public enum FindingCode implements Code {
       Severity.WARNING,
       "the program ends with the tool below the clearance height",
       "raise the tool before the end"),
-  NOT_UNDERSTOOD(
-      "DRY-064",
-      Severity.ERROR,
-      "the reading of the program stopped before its end",
-      "mend the program; nothing after this line was looked at"),
 
   // Torch
   TORCH_OFF(

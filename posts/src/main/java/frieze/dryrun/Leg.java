@@ -5,7 +5,6 @@ import frieze.motion.Executed.Kind;
 import frieze.motion.Motion;
 import frieze.motion.Motion.Turn;
 import frieze.motion.Plane;
-import frieze.motion.Position;
 import frieze.shop.Machine;
 import java.util.Optional;
 
@@ -39,7 +38,7 @@ final class Leg {
 
   /** Reads a move; empty if it goes nowhere that is known, or has no feed. */
   static Optional<Leg> of(Executed.Move move, Optional<Machine> machine, ClockAccount account) {
-    Motion path = knownPart(move);
+    Motion path = Motions.known(move);
     double length = path.lengthMm();
     if (!(length > 0)) {
       return Optional.empty();
@@ -100,21 +99,6 @@ final class Leg {
           (rapid ? limits.rapidMmPerMin() : limits.maxFeedMmPerMin()) / SECONDS_PER_MINUTE;
     }
     return speeds;
-  }
-
-  /** The path without what is not known of it. */
-  private static Motion knownPart(Executed.Move move) {
-    if (move.path() instanceof Turn) {
-      return move.path();
-    }
-    Position from = move.path().from();
-    Position to = move.path().to();
-    double[] start = new double[3];
-    for (int axis = 0; axis < 3; axis++) {
-      boolean known = move.fromKnown().get(axis) && move.toKnown().get(axis);
-      start[axis] = known ? from.get(axis) : to.get(axis);
-    }
-    return new Motion.Straight(new Position(start[0], start[1], start[2]), to);
   }
 
   private static double[] direction(Motion path, boolean atStart) {

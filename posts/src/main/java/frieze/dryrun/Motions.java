@@ -1,5 +1,6 @@
 package frieze.dryrun;
 
+import frieze.motion.Executed;
 import frieze.motion.Motion;
 import frieze.motion.Motion.Straight;
 import frieze.motion.Motion.Turn;
@@ -10,6 +11,23 @@ import java.util.Optional;
 /** Takes paths apart. */
 final class Motions {
   private Motions() {}
+
+  /**
+   * The path without what is not known of it. Along an axis of which neither end is known the move
+   * is relative, and its length is known all the same.
+   */
+  static Motion known(Executed.Move move) {
+    Position from = move.path().from();
+    Position to = move.path().to();
+    boolean x = move.fromKnown().x() == move.toKnown().x();
+    boolean y = move.fromKnown().y() == move.toKnown().y();
+    boolean z = move.fromKnown().z() == move.toKnown().z();
+    if (move.path() instanceof Turn || x && y && z) {
+      return move.path();
+    }
+    return new Straight(
+        new Position(x ? from.x() : to.x(), y ? from.y() : to.y(), z ? from.z() : to.z()), to);
+  }
 
   /** Moves a path in space. */
   static Motion shifted(Motion path, double dx, double dy, double dz) {

@@ -97,14 +97,7 @@ final class Passage {
 
   /** The distance travelled in the XY plane, as far as it is known. */
   double planarMm() {
-    boolean x = move.fromKnown().x() && move.toKnown().x();
-    boolean y = move.fromKnown().y() && move.toKnown().y();
-    if (x && y) {
-      return Motions.planarMm(path());
-    }
-    double dx = x ? path().to().x() - path().from().x() : 0;
-    double dy = y ? path().to().y() - path().from().y() : 0;
-    return Math.hypot(dx, dy);
+    return Motions.planarMm(Motions.known(move));
   }
 
   /** The feed that is asked for, from F or from the time; empty without one. */

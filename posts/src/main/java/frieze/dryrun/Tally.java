@@ -13,7 +13,7 @@ final class Tally {
   private double feedMm;
 
   void add(Passage passage, Box onMachine) {
-    double length = passage.isPlaced() ? passage.path().lengthMm() : passage.planarMm();
+    double length = Motions.known(passage.move()).lengthMm();
     if (passage.isRapid()) {
       rapidMm += length;
       rapid.add(passage.box());

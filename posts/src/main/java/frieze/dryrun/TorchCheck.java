@@ -19,6 +19,7 @@ final class TorchCheck implements Check {
   private boolean isLit;
   private boolean hasTorch;
   private boolean pierced;
+  private int putOutAt;
   private OptionalDouble cutZ = OptionalDouble.empty();
   private boolean sawTorch;
 
@@ -27,6 +28,7 @@ final class TorchCheck implements Check {
     isLit = false;
     hasTorch = false;
     pierced = false;
+    putOutAt = 0;
     cutZ = OptionalDouble.empty();
   }
 
@@ -35,15 +37,21 @@ final class TorchCheck implements Check {
     if (event instanceof Executed.Torch torch) {
       hasTorch = true;
       sawTorch = true;
+      putOutAt = isLit && !torch.on() ? torch.span().line() : 0;
       isLit = torch.on();
       pierced = false;
     } else if (event instanceof Executed.Dwell dwell && isLit && dwell.seconds() > 0) {
       pierced = true;
-    } else if (event instanceof Executed.End && isLit) {
+    } else if (event instanceof Executed.End end && (isLit || endPutsOut(end))) {
       isLit = false;
       log.add(
           FindingCode.TORCH_LEFT_ON, event.span(), Amount.NONE, "the torch is lit when it ends");
     }
+  }
+
+  /** The end of a program puts out what was left lit, yet not on every controller. */
+  private boolean endPutsOut(Executed.End end) {
+    return putOutAt > 0 && putOutAt == end.span().line();
   }
 
   @Override
