@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Integrates a run of moves in steps of a few micrometres. Takes no length, direction, limit or speed
- * from the clock: all of them come from points on the paths.
+ * Integrates a run of moves in steps of a few micrometres. Takes no length, direction, limit or
+ * speed from the clock: all of them come from points on the paths.
  */
 final class FineClock {
   private static final double STEP_MM = 0.02;
@@ -78,8 +78,7 @@ final class FineClock {
     Position b = path.at(0.5);
     Position c = path.at(0.5001);
     double flat = Math.hypot(c.x() - a.x(), c.y() - a.y());
-    double cross =
-        Math.abs((b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x()));
+    double cross = Math.abs((b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x()));
     boolean curved = cross > 1e-7 * flat * flat;
     if (!curved) {
       return Double.POSITIVE_INFINITY;
