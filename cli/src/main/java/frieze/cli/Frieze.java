@@ -52,6 +52,7 @@ final class Frieze implements Runnable {
     line.addSubcommand(new PostsCommand(console));
     line.addSubcommand(new ShopCommand(console, files));
     line.addSubcommand(new KeysCommand(console));
+    line.addSubcommand(new WarmUpCommand());
     line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8));
     line.setExecutionExceptionHandler((e, cmd, parsed) -> failed(console, files, e));

@@ -21,7 +21,7 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     usageHelpAutoWidth = true)
 final class NewCommand implements Callable<Integer> {
-  private static final List<String> FILES = List.of("job.yaml", "leaf.svg");
+  static final List<String> FILES = List.of("job.yaml", "leaf.svg");
 
   private final Console console;
 

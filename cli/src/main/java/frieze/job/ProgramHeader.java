@@ -43,7 +43,7 @@ final class ProgramHeader {
           case CENTRE -> "middle of the width";
           case BACK -> "back edge";
         };
-    String z = zero.z() == Zero.AlongZ.TOP ? "Z0 on the stock's top" : "Z0 on the bed";
+    String z = zero.z() == Zero.AlongZ.TOP ? "Z0 on top of the stock" : "Z0 on the bed";
     return x + ", " + y + ", " + z;
   }
 
