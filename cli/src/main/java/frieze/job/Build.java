@@ -30,6 +30,7 @@ import frieze.sheet.PanelFacts;
 import frieze.sheet.SheetFacts;
 import frieze.shop.Setup;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -115,7 +116,16 @@ public final class Build {
 
   private SheetFacts facts(PanelFacts panel) {
     return new SheetFacts(
-        job.name(), job.source(), job.inches(), job.machine(), post.id(), List.of(panel));
+        job.name(), fromJob(job.source()), job.inches(), job.machine(), post.id(), List.of(panel));
+  }
+
+  /** A file's name as seen from the job's folder, so that papers do not tell where that lies. */
+  private String fromJob(String file) {
+    Path folder = Path.of(job.source()).getParent();
+    Path path = Path.of(file);
+    return folder != null && path.startsWith(folder)
+        ? folder.relativize(path).toString()
+        : path.toString();
   }
 
   private List<PanelFacts.DrawingFacts> drawings(Design design) {
@@ -124,7 +134,7 @@ public final class Build {
             motif ->
                 new PanelFacts.DrawingFacts(
                     motif.name(),
-                    motif.artwork().source(),
+                    fromJob(motif.artwork().source()),
                     motif.artwork().sizeAssumed(),
                     motif.artwork().bounds().width(),
                     motif.artwork().bounds().height()))
