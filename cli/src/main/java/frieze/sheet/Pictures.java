@@ -16,8 +16,7 @@ public final class Pictures {
         .ifPresent(
             map -> {
               Shading shading = new Shading(map, panel.setup().stock().thinnestMm());
-              boolean steel =
-                  panel.setup().stock().material().kind() == Material.Kind.STEEL;
+              boolean steel = panel.setup().stock().material().kind() == Material.Kind.STEEL;
               files.put("stock.png", shading.relief(steel));
               files.put("depths.png", shading.depths());
             });

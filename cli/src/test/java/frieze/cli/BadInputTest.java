@@ -46,7 +46,10 @@ class BadInputTest {
     return Stream.of(
         Arguments.of("unknown key", "depth: 2", "dept: 2", "job.yaml:13:44: error[JOB-002]"),
         Arguments.of(
-            "duplicate key", "{count: 1}", "{count: 1, count: 2}", "job.yaml:11:27: error[JOB-003]"),
+            "duplicate key",
+            "{count: 1}",
+            "{count: 1, count: 2}",
+            "job.yaml:11:27: error[JOB-003]"),
         Arguments.of(
             "key of a later capability",
             "{file: leaf.svg,",
@@ -57,12 +60,12 @@ class BadInputTest {
         Arguments.of("NaN", "width: 70", "width: .nan", "job.yaml:7:19: error[JOB-009]"),
         Arguments.of("missing artwork", "leaf.svg", "none.svg", "job.yaml:4:16: error[JOB-016]"),
         Arguments.of(
-            "motif wider than the panel", "height: 40", "height: 100", "job.yaml:11:16: error[LAY-"),
+            "motif wider than the panel",
+            "height: 40",
+            "height: 100",
+            "job.yaml:11:16: error[LAY-"),
         Arguments.of(
-            "tool wider than every gap",
-            "flat 1/8",
-            "flat 1/2",
-            "job.yaml:13:17: error[PLAN-"),
+            "tool wider than every gap", "flat 1/8", "flat 1/2", "job.yaml:13:17: error[PLAN-"),
         Arguments.of(
             "depth beyond the stock", "depth: 2", "depth: 12", "job.yaml:13:51: error[JOB-022]"),
         Arguments.of(
@@ -77,8 +80,7 @@ class BadInputTest {
   void a_bad_job_is_refused_with_its_place(String what, String right, String wrong, String expected)
       throws IOException {
     assertThat(JOB).as(what).contains(right);
-    String job =
-        what.startsWith("tool wider") ? JOB.replace("height: 40", "height: 9") : JOB;
+    String job = what.startsWith("tool wider") ? JOB.replace("height: 40", "height: 9") : JOB;
     Shell.Result result = make(job.replace(right, wrong), LEAF);
     assertThat(result.err()).contains(expected).contains("^");
     refused(result);
@@ -89,8 +91,7 @@ class BadInputTest {
         Arguments.of("not XML", "<svg><path"),
         Arguments.of("no drawing at all", "just text"),
         Arguments.of("an entity bomb", BOMB),
-        Arguments.of(
-            "nothing to cut", "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"9\"/>"),
+        Arguments.of("nothing to cut", "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"9\"/>"),
         Arguments.of(
             "only an external image",
             "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\">"
