@@ -29,6 +29,16 @@ final class Depths {
     return depthsMm;
   }
 
+  /** The deepest floor or line asked for in a work list; the fallback if there is none. */
+  static double deepestMm(List<Work> work, double fallbackMm) {
+    double deepest = 0;
+    for (Work w : work) {
+      double line = w instanceof Work.Groove groove ? groove.depthMm() : 0;
+      deepest = Math.max(deepest, Math.max(line, w.accept(new DepthOf())));
+    }
+    return deepest > 0 ? deepest : fallbackMm;
+  }
+
   /** The tint of a depth. */
   String tint(double depthMm) {
     double most = depthsMm.isEmpty() ? depthMm : depthsMm.get(depthsMm.size() - 1);

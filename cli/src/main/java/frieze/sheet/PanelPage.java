@@ -15,6 +15,8 @@ import java.util.stream.Collectors;
 
 /** Writes the part of a setup sheet that belongs to one panel. */
 final class PanelPage {
+  private static final int SCALE_STOPS = 12;
+
   private final SheetFacts facts;
   private final PanelFacts panel;
   private final int number;
@@ -35,6 +37,7 @@ final class PanelPage {
     keyFacts();
     pictures();
     new PanelSteps(facts, panel, out).write();
+    panel.depths().ifPresent(this::depthFigure);
     new PanelVerdict(facts, panel, out).write();
     titleBlock();
     out.close().line();
@@ -139,7 +142,7 @@ final class PanelPage {
 
   private void relief(frieze.dryrun.DepthMap map) {
     boolean steel = setup().stock().material().kind() == Material.Kind.STEEL;
-    Shading shading = new Shading(map, setup().stock().thinnestMm());
+    Shading shading = shading(map);
     out.open("figure");
     out.open("div", "class", "pic");
     out.empty(
@@ -152,6 +155,26 @@ final class PanelPage {
             + Measures.decimals(map.cellMm(), 2)
             + " mm wide. Dark: cut through.");
     out.close();
+  }
+
+  private Shading shading(frieze.dryrun.DepthMap map) {
+    double thickness = setup().stock().thinnestMm();
+    return new Shading(map, thickness, Depths.deepestMm(panel.design().work(), thickness));
+  }
+
+  private void depthFigure(frieze.dryrun.DepthMap map) {
+    Shading shading = shading(map);
+    out.element("h2", "Depths, as the dry run leaves them").open("figure");
+    out.open("div", "class", "pic");
+    out.empty("img", "alt", "Depths below the stock's top", "src", png(shading.depths())).close();
+    StringBuilder stops = new StringBuilder("background:linear-gradient(to right");
+    for (int i = 0; i <= SCALE_STOPS; i++) {
+      stops.append(',').append(Cividis.css(1 - (double) i / SCALE_STOPS));
+    }
+    out.open("div", "class", "scale").text("top of the stock, 0");
+    out.element("span", "", "class", "bar", "style", stops.append(')').toString());
+    out.text(measures.both(shading.deepestMm()) + " below it, and deeper; white: cut through").close();
+    out.close().line();
   }
 
   private static String png(byte[] bytes) {

@@ -46,11 +46,12 @@ final class Shading {
    * Takes a stock's depths.
    *
    * @param thicknessMm a depth as large as this is a hole
+   * @param deepestMm what is deeper than this and no hole looks like this deep
    */
-  Shading(DepthMap map, double thicknessMm) {
+  Shading(DepthMap map, double thicknessMm, double deepestMm) {
     this.map = map;
     this.thicknessMm = thicknessMm;
-    this.deepestMm = deepestFloor();
+    this.deepestMm = deepestMm;
   }
 
   private static double[] unit(double x, double y, double z) {
@@ -62,19 +63,7 @@ final class Shading {
     return map.depthMm(column, row) >= thicknessMm * THROUGH_SHARE;
   }
 
-  private double deepestFloor() {
-    double deepest = 0;
-    for (int row = 0; row < map.rows(); row++) {
-      for (int column = 0; column < map.columns(); column++) {
-        if (!isThrough(column, row)) {
-          deepest = Math.max(deepest, map.depthMm(column, row));
-        }
-      }
-    }
-    return deepest;
-  }
-
-  /** The deepest place that is no hole, in millimetres. */
+  /** The deepest floor that is told apart from deeper ones, in millimetres. */
   double deepestMm() {
     return deepestMm;
   }
@@ -87,10 +76,9 @@ final class Shading {
 
   /** The depths as colours, deep is dark, as PNG; holes are white. */
   byte[] depths() {
-    double most = Math.max(deepestMm, Float.MIN_NORMAL);
     return png(
         (column, row) ->
-            isThrough(column, row) ? 0xffffff : Cividis.rgb(1 - map.depthMm(column, row) / most));
+            isThrough(column, row) ? 0xffffff : Cividis.rgb(1 - map.depthMm(column, row) / deepestMm));
   }
 
   private int shaded(double[] tone, int column, int row) {
@@ -100,7 +88,7 @@ final class Shading {
     double norm = Math.sqrt(dx * dx + dy * dy + 1);
     double lit = (dx * LIGHT[0] + dy * LIGHT[1] + LIGHT[2]) / (norm * LIGHT[2]);
     double light = AMBIENT + DIFFUSE * Math.max(0, lit);
-    light *= 1 - (1 - DEEPEST_KEEPS) * (deepestMm == 0 ? 0 : depth / deepestMm);
+    light *= 1 - (1 - DEEPEST_KEEPS) * Math.min(1, depth / deepestMm);
     light *= 1 - SHADE_MOST * hidden(column, row, depth);
     int rgb = 0;
     for (double part : tone) {
@@ -118,7 +106,7 @@ final class Shading {
   private double depthAt(int column, int row) {
     int c = Math.min(map.columns() - 1, Math.max(0, column));
     int r = Math.min(map.rows() - 1, Math.max(0, row));
-    return isThrough(c, r) ? Math.max(deepestMm, thicknessMm / 2) : map.depthMm(c, r);
+    return isThrough(c, r) ? thicknessMm : map.depthMm(c, r);
   }
 
   /** How much of the sky the walls near a cell hide, from 0 to 1. */

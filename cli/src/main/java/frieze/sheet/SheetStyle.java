@@ -16,7 +16,7 @@ final class SheetStyle {
       @media print { body { background: #fff } .panel { margin: 0 auto; break-after: page }
         .panel:last-child { break-after: auto } }
       h1 { font-size: 21pt; line-height: 1.1; margin: 0; font-weight: 700; letter-spacing: -.01em }
-      h2 { font-size: 10.5pt; margin: 4.4mm 0 1.4mm; padding-top: 1.2mm; border-top: .5mm solid #16181b;
+      h2 { font-size: 10.5pt; margin: 3.8mm 0 1.2mm; padding-top: 1.2mm; border-top: .5mm solid #16181b;
         font-weight: 700; break-after: avoid }
       h2 small { font-weight: 400; font-size: 8.6pt; color: #55585c; margin-left: 2mm }
       p { margin: 0 0 1.5mm }
@@ -46,7 +46,7 @@ final class SheetStyle {
       table.whole { break-inside: avoid }
       th { text-align: left; font-weight: 400; font-size: 7.6pt; color: #55585c;
         border-bottom: .25mm solid #16181b; padding: 0 2mm .6mm 0; vertical-align: bottom }
-      td { border-bottom: .2mm solid #c9c7c1; padding: 1mm 2mm 1mm 0; vertical-align: top }
+      td { border-bottom: .2mm solid #c9c7c1; padding: .7mm 2mm .7mm 0; vertical-align: top }
       tr { break-inside: avoid }
       td.n, th.n { text-align: right }
       .load { display: grid; grid-template-columns: 1fr 92mm; gap: 5mm; break-inside: avoid }
@@ -66,11 +66,11 @@ final class SheetStyle {
       .step .what { padding: 1mm 1.6mm 1.2mm; font-size: 8.2pt; line-height: 1.32 }
       code { font-family: "DejaVu Sans Mono", Consolas, Menlo, monospace; font-size: .92em }
       .step code { font-weight: 700; font-size: 8.2pt }
-      .warn { border: .35mm solid #16181b; border-left-width: 2mm; padding: 1.4mm 2.6mm; margin: 0 0 2mm;
+      .warn { border: .35mm solid #16181b; border-left-width: 2mm; padding: .9mm 2.2mm; margin: 0 0 1.2mm;
         break-inside: avoid }
       .not { font-weight: 700 }
       .kind { font-weight: 700; font-size: 8pt; white-space: nowrap }
-      .cols { columns: 2; column-gap: 7mm; font-size: 7.9pt; line-height: 1.28 }
+      .cols { columns: 2; column-gap: 6mm; font-size: 7.6pt; line-height: 1.25 }
       .cols li { break-inside: avoid; margin-bottom: .7mm }
       .cols ul { margin: 0; padding-left: 4mm }
       .block { margin-top: 5mm; break-inside: avoid; border: .5mm solid #16181b;

@@ -105,10 +105,6 @@ final class SampleJob {
   private SampleJob() {}
 
   static Machine machine() {
-    return machine(true);
-  }
-
-  private static Machine machine(boolean byHand) {
     Machine.Axis axis = new Machine.Axis(3_000, 2_500, 200);
     List<Double> dial = List.of(10_000.0, 12_000.0, 17_000.0, 22_000.0, 27_000.0, 30_000.0);
     return new Machine(
@@ -120,7 +116,7 @@ final class SampleJob {
         axis,
         axis,
         axis,
-        new Machine.Spindle(byHand, 10_000, 30_000, dial, 3),
+        new Machine.Spindle(true, 10_000, 30_000, dial, 3),
         false,
         true);
   }
@@ -145,7 +141,7 @@ final class SampleJob {
             work(panel));
     Setup setup =
         new Setup(
-            machine(false),
+            machine(),
             new Stock(
                 new Material("white ash", Material.Kind.HARDWOOD),
                 762,
