@@ -142,7 +142,7 @@ final class PanelPage {
 
   private void relief(frieze.dryrun.DepthMap map) {
     boolean steel = setup().stock().material().kind() == Material.Kind.STEEL;
-    Shading shading = shading(map);
+    Shading shading = Shading.of(panel, map);
     out.open("figure");
     out.open("div", "class", "pic");
     out.empty(
@@ -157,13 +157,8 @@ final class PanelPage {
     out.close();
   }
 
-  private Shading shading(frieze.dryrun.DepthMap map) {
-    double thickness = setup().stock().thinnestMm();
-    return new Shading(map, thickness, Depths.deepestMm(panel.design().work(), thickness));
-  }
-
   private void depthFigure(frieze.dryrun.DepthMap map) {
-    Shading shading = shading(map);
+    Shading shading = Shading.of(panel, map);
     out.element("h2", "Depths, as the dry run leaves them").open("figure");
     out.open("div", "class", "pic");
     out.empty("img", "alt", "Depths below the stock's top", "src", png(shading.depths())).close();

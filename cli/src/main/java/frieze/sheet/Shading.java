@@ -54,6 +54,17 @@ final class Shading {
     this.deepestMm = deepestMm;
   }
 
+  /** Takes a stock's depths; the whole thickness is the deepest. */
+  Shading(DepthMap map, double thicknessMm) {
+    this(map, thicknessMm, thicknessMm);
+  }
+
+  /** The depths of a panel's stock, told apart down to the deepest floor or line asked for. */
+  static Shading of(PanelFacts panel, DepthMap map) {
+    double thickness = panel.setup().stock().thinnestMm();
+    return new Shading(map, thickness, Depths.deepestMm(panel.design().work(), thickness));
+  }
+
   private static double[] unit(double x, double y, double z) {
     double norm = Math.sqrt(x * x + y * y + z * z);
     return new double[] {x / norm, y / norm, z / norm};
