@@ -168,7 +168,8 @@ final class PanelPage {
     }
     out.open("div", "class", "scale").text("top of the stock, 0");
     out.element("span", "", "class", "bar", "style", stops.append(')').toString());
-    out.text(measures.both(shading.deepestMm()) + " below it, and deeper; white: cut through").close();
+    out.text(measures.both(shading.deepestMm()) + " below it, and deeper; white: cut through")
+        .close();
     out.close().line();
   }
 

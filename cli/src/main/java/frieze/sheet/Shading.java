@@ -89,7 +89,9 @@ final class Shading {
   byte[] depths() {
     return png(
         (column, row) ->
-            isThrough(column, row) ? 0xffffff : Cividis.rgb(1 - map.depthMm(column, row) / deepestMm));
+            isThrough(column, row)
+                ? 0xffffff
+                : Cividis.rgb(1 - map.depthMm(column, row) / deepestMm));
   }
 
   private int shaded(double[] tone, int column, int row) {
