@@ -64,10 +64,7 @@ final class CommandWriter implements Command.Visitor<Void> {
 
   @SuppressWarnings("NullAway") // Void has no other value.
   private Void flush() {
-    String line = words.take();
-    if (!line.isEmpty()) {
-      lines.line(line);
-    }
+    words.endLine(lines);
     return null;
   }
 

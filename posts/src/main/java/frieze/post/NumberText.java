@@ -10,7 +10,6 @@ import java.util.Locale;
  */
 public final class NumberText {
   private static final int RADIX = 10;
-  private static final int MOST_DIGITS = 20;
   private static final int MILLI_DIGITS = 3;
   private static final double MILLI = 1000;
   private static final double LARGEST = 1e12;
@@ -44,18 +43,15 @@ public final class NumberText {
   }
 
   private static void appendWithPoint(StringBuilder out, long value, int behind) {
-    char[] reversed = new char[MOST_DIGITS];
-    int length = 0;
-    long rest = value;
-    while (rest > 0 || length <= behind) {
-      reversed[length++] = (char) ('0' + rest % RADIX);
-      rest /= RADIX;
+    long unit = 1;
+    for (int i = 0; i < behind; i++) {
+      unit *= RADIX;
     }
-    for (int i = length - 1; i >= 0; i--) {
-      out.append(reversed[i]);
-      if (i == behind) {
-        out.append('.');
-      }
+    out.append(value / unit).append('.');
+    long rest = value % unit;
+    for (long place = unit / RADIX; place > 0; place /= RADIX) {
+      out.append((char) ('0' + rest / place));
+      rest %= place;
     }
   }
 

@@ -67,6 +67,14 @@ final class Words {
     line.append(word);
   }
 
+  /** Writes the line, unless nothing was added, and starts another. */
+  void endLine(LineWriter lines) {
+    if (!line.isEmpty()) {
+      lines.line(line);
+      line.setLength(0);
+    }
+  }
+
   /** Ends the line and gives it; empty when nothing was added. */
   String take() {
     String taken = line.toString();
