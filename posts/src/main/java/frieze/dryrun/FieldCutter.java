@@ -25,6 +25,10 @@ final class FieldCutter {
   }
 
   void cut(List<Sweep> sweeps) {
+    if (sweeps.size() < WORTH_A_THREAD) {
+      cutFew(sweeps);
+      return;
+    }
     int[] starts = new int[tiles.length + 1];
     for (Sweep sweep : sweeps) {
       forTilesUnder(sweep, tile -> starts[tile + 1]++);
@@ -47,14 +51,7 @@ final class FieldCutter {
             }
           };
         };
-    if (sweeps.size() >= WORTH_A_THREAD) {
-      TwoThreads.share(tiles.length, worker);
-    } else {
-      IntConsumer work = worker.get();
-      for (int i = 0; i < tiles.length; i++) {
-        work.accept(i);
-      }
-    }
+    TwoThreads.share(tiles.length, worker);
   }
 
   void reset() {
@@ -80,4 +77,12 @@ final class FieldCutter {
       }
     }
   }
+  /** Cuts a handful without looking at all tiles. */
+  private void cutFew(List<Sweep> sweeps) {
+    Tile.Scratch scratch = new Tile.Scratch(grid.cellMm());
+    for (Sweep sweep : sweeps) {
+      forTilesUnder(sweep, tile -> tiles[tile].cut(sweep, scratch));
+    }
+  }
+
 }
