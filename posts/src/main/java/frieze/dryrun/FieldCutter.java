@@ -77,6 +77,7 @@ final class FieldCutter {
       }
     }
   }
+
   /** Cuts a handful without looking at all tiles. */
   private void cutFew(List<Sweep> sweeps) {
     Tile.Scratch scratch = new Tile.Scratch(grid.cellMm());
@@ -84,5 +85,4 @@ final class FieldCutter {
       forTilesUnder(sweep, tile -> tiles[tile].cut(sweep, scratch));
     }
   }
-
 }
