@@ -15,7 +15,7 @@ public final class Pictures {
         .depths()
         .ifPresent(
             map -> {
-              Shading shading = new Shading(map, panel.setup().stock().thinnestMm());
+              Shading shading = Shading.of(panel, map);
               boolean steel = panel.setup().stock().material().kind() == Material.Kind.STEEL;
               files.put("stock.png", shading.relief(steel));
               files.put("depths.png", shading.depths());

@@ -17,6 +17,10 @@ import java.util.List;
 final class PlanView implements Work.Visitor<Void> {
   private static final double TAB_LONG = 3.4;
   static final String GROOVE = "#2c2417";
+
+  /** Grooves are drawn as lines, whatever width their tool gives them. */
+  private static final double GROOVE_MM = 0.3;
+
   private static final double HATCH = 1.6;
 
   private final PanelFacts panel;
@@ -140,10 +144,6 @@ final class PlanView implements Work.Visitor<Void> {
   public Void groove(Work.Groove groove) {
     Motif motif = design().motif(groove.on().motif());
     List<Path> lines = frieze.design.Selection.lines(motif, groove.on());
-    double width =
-        groove.tool().shape() instanceof frieze.shop.ToolShape.Flat flat
-            ? flat.diameterMm()
-            : groove.tool().diameterMm() / 2;
     place(
         groove.on(),
         lines,
@@ -152,7 +152,7 @@ final class PlanView implements Work.Visitor<Void> {
         "stroke",
         GROOVE,
         "stroke-width",
-        Ink.n(Math.max(width * 0.6, 0.18 * sheet.scale())),
+        Ink.n(GROOVE_MM * sheet.scale()),
         "stroke-linecap",
         "round");
     return null;
