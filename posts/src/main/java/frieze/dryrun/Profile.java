@@ -65,6 +65,24 @@ record Profile(double radiusMm, double ballMm, double touchMm, double kneeMm, do
     return new Profile(Math.max(radiusMm / 2, radiusMm - byMm), ballMm, touchMm, kneeMm, slope);
   }
 
+  /**
+   * The same surface, cut off where it rises {@code heightMm} above the tip: all of it that a tool
+   * takes down to that depth below a flat top.
+   */
+  Profile upTo(double heightMm) {
+    double reached = radiusAtMm(heightMm);
+    return reached >= radiusMm ? this : new Profile(reached, ballMm, touchMm, kneeMm, slope);
+  }
+
+  /** The radius at which the surface has risen by a height; infinite if it never does. */
+  private double radiusAtMm(double heightMm) {
+    double onBall = ballMm - Math.sqrt(Math.max(0, ballMm * ballMm - touchMm * touchMm));
+    if (ballMm > 0 && heightMm < onBall) {
+      return Math.sqrt(heightMm * (2 * ballMm - heightMm));
+    }
+    return slope == 0 ? Double.POSITIVE_INFINITY : kneeMm + (heightMm - onBall) / slope;
+  }
+
   boolean isFlat() {
     return ballMm == 0 && slope == 0;
   }

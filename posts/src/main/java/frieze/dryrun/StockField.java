@@ -105,7 +105,7 @@ public final class StockField {
     Profile profile = before == null ? Profile.of(shape) : before.profile();
     boolean joined = before != null && before.at().equals(path.from());
     if (path.box().minZ() < grid.topMm()) {
-      Sweeps.of(path, profile, joined, pending::add);
+      Sweeps.of(path, inStock(profile, path), joined, pending::add);
       last = Optional.of(new LastCut(path.to(), shape, profile));
       if (pending.size() >= MOST_PENDING) {
         flush();
@@ -138,13 +138,18 @@ public final class StockField {
     }
     flush();
     List<Sweep> sweeps = new ArrayList<>();
-    Sweeps.of(path, profile, false, sweeps::add);
+    Sweeps.of(path, inStock(profile, path), false, sweeps::add);
     Meeting meeting = new Meeting();
     FieldCutter cutter = new FieldCutter(grid, tiles);
     for (Sweep sweep : sweeps) {
       cutter.forTilesUnder(sweep, tile -> tiles[tile].measure(sweep, scratch, meeting));
     }
     return meeting.result(grid.cellMm());
+  }
+
+  /** The part of a tool that comes below the top somewhere on a path. */
+  private Profile inStock(Profile profile, Motion path) {
+    return profile.upTo(grid.topMm() - path.box().minZ());
   }
 
   private void flush() {
