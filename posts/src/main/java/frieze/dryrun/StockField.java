@@ -27,7 +27,7 @@ import java.util.Optional;
  */
 public final class StockField {
   /** The most cells of a field of default cell size. */
-  public static final long DEFAULT_CELLS = 24_000_000;
+  public static final long DEFAULT_CELLS = 4_000_000;
 
   /** No field has more cells along one side. */
   static final int MOST_CELLS = 1_000_000;
