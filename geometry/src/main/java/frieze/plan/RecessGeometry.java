@@ -67,16 +67,45 @@ final class RecessGeometry {
     this.t = tolerances;
   }
 
-  static Result of(
-      Region area, double radiusMm, double stepoverMm, Work.Milling milling, Tolerances t) {
-    RecessGeometry geometry = new RecessGeometry(milling, t);
-    List<Region> levels = Offset.inwardRings(area, radiusMm, stepoverMm, t.offsetMm());
-    Region centres = levels.isEmpty() ? Region.EMPTY : levels.get(0);
+  /**
+   * The tool and the way it is led.
+   *
+   * @param stepoverMm at most the radius
+   */
+  record Cutter(double radiusMm, double stepoverMm, Work.Milling milling) {}
+
+  /**
+   * Works out the loops.
+   *
+   * <p>Where the tool's axis may go is the area shrunk by the radius; where it must go is that part
+   * of it from which it reaches what is to be done. The loops run along the border of that part and
+   * inward from there.
+   *
+   * @param area what may be cut
+   * @param todo what is to be cut: all of the area, or what a larger tool has left
+   */
+  static Result of(Region area, Region todo, Cutter cutter, Tolerances t) {
+    RecessGeometry geometry = new RecessGeometry(cutter.milling(), t);
+    double radius = cutter.radiusMm();
+    double stepover = cutter.stepoverMm();
+    List<Region> levels;
+    if (todo.equals(area)) {
+      levels = Offset.inwardRings(area, radius, stepover, t.offsetMm());
+    } else {
+      Region allowed = Offset.offset(area, -radius, t.offsetMm());
+      Region near = Offset.offset(todo, radius, t.offsetMm()).intersection(allowed);
+      levels = Offset.inwardRings(near, 0, stepover, t.offsetMm());
+    }
     for (Node part : Node.nested(levels)) {
       geometry.clear(part);
     }
-    Region reached = Offset.offset(centres, radiusMm, t.offsetMm());
-    return new Result(geometry.chains, Leftover.without(area, reached));
+    return new Result(geometry.chains, leftover(area, radius, t));
+  }
+
+  /** What a round tool leaves of an area. */
+  static Region leftover(Region area, double radiusMm, Tolerances t) {
+    Region centres = Offset.offset(area, -radiusMm, t.offsetMm());
+    return Leftover.without(area, Offset.offset(centres, radiusMm, t.offsetMm()));
   }
 
   /** Clears one connected part of the places where the tool's axis may go. */

@@ -16,6 +16,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * Works out a recess at all placements of its motif: once for each size, and once more for each
@@ -115,9 +117,28 @@ final class RecessLayout {
 
   private RecessGeometry.Result geometry(Region area) {
     geometryCalls++;
-    double stepover = Math.min(recess.stepoverMm(), recess.tool().radiusMm());
-    return RecessGeometry.of(
-        area, recess.tool().radiusMm(), stepover, recess.milling(), tolerances);
+    double radius = recess.tool().radiusMm();
+    double stepover = Math.min(recess.stepoverMm(), radius);
+    OptionalDouble larger =
+        sameArea(design, recess)
+            .mapToDouble(r -> r.tool().radiusMm())
+            .filter(r -> r > radius)
+            .min();
+    Region todo =
+        larger.isPresent()
+            ? RecessGeometry.leftover(area, larger.getAsDouble(), tolerances)
+            : area;
+    RecessGeometry.Cutter cutter =
+        new RecessGeometry.Cutter(radius, stepover, recess.milling());
+    return RecessGeometry.of(area, todo, cutter, tolerances);
+  }
+
+  /** The other recesses of the same area to the same depth: each tool takes what is left. */
+  static Stream<Work.Recess> sameArea(Design design, Work.Recess recess) {
+    return design.work().stream()
+        .filter(Work.Recess.class::isInstance)
+        .map(Work.Recess.class::cast)
+        .filter(r -> r.on().equals(recess.on()) && r.depthMm() == recess.depthMm());
   }
 
   /** Groups placements whose areas overlap; each group under the placement that comes first. */

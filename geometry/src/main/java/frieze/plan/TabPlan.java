@@ -1,15 +1,40 @@
 package frieze.plan;
 
+import frieze.curve.Arc;
+import frieze.curve.Point;
+import frieze.curve.Segment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Spreads tabs along a closed track: evenly, on straight pieces, away from corners. */
+/**
+ * Spreads tabs along a closed track: evenly, away from corners, on straight pieces if there are
+ * enough, or else on gentle curves, or else wherever they fit.
+ */
 final class TabPlan {
   /** How many starts of the even spacing are tried. */
   private static final int PHASES = 96;
 
-  private TabPlan() {}
+  /** The tightest curves on which tabs may stand, in lengths of a tab's zone, best first. */
+  private static final double[] CURVES = {Double.POSITIVE_INFINITY, 4, 1.5};
+
+  /** A tab may be moved from its even place by this part of the spacing before curves are tried. */
+  private static final double EVEN_ENOUGH = 0.4;
+
+  /** Pieces that meet with a smaller turn have no corner between them. */
+  private static final double SMOOTH_RAD = StrictMath.toRadians(2);
+
+  private final Track track;
+  private final int count;
+  private final double zoneMm;
+  private final double marginMm;
+
+  private TabPlan(Track track, int count, double zoneMm, double marginMm) {
+    this.track = track;
+    this.count = count;
+    this.zoneMm = zoneMm;
+    this.marginMm = marginMm;
+  }
 
   /** A stretch of the track, by lengths from its start. */
   record Zone(double fromMm, double toMm) {
@@ -18,52 +43,91 @@ final class TabPlan {
     }
   }
 
+  private record Spread(List<Double> middles, double worstMm) {}
+
   /**
    * Places tabs.
    *
    * @param zoneMm the length of track that each takes
-   * @param marginMm how far each stays from the ends of its straight piece
-   * @return the zones in order; empty if they do not fit on straight pieces
+   * @param marginMm how far each stays from corners and tight curves
+   * @return the zones in order; empty if the track is too short for them
    */
   static Optional<List<Zone>> place(Track track, int count, double zoneMm, double marginMm) {
-    List<Zone> allowed = new ArrayList<>();
-    double from = 0;
-    for (int i = 0; i < track.joints().size(); i++) {
-      double to = track.joints().get(i);
-      double keep = zoneMm / 2 + marginMm;
-      if (track.path().segments().get(i) instanceof frieze.curve.Line && to - from >= 2 * keep) {
-        allowed.add(new Zone(from + keep, to - keep));
+    TabPlan plan = new TabPlan(track, count, zoneMm, marginMm);
+    Optional<Spread> best = Optional.empty();
+    for (double curve : CURVES) {
+      Optional<Spread> spread = plan.best(plan.calm(curve * zoneMm));
+      if (spread.isPresent()
+          && (best.isEmpty() || spread.get().worstMm() < best.get().worstMm())) {
+        best = spread;
       }
-      from = to;
+      if (best.isPresent() && best.get().worstMm() < EVEN_ENOUGH * track.lengthMm() / count) {
+        break;
+      }
     }
-    if (allowed.isEmpty()) {
-      return Optional.empty();
+    if (best.isEmpty()) {
+      best = plan.best(List.of(new Zone(zoneMm / 2, track.lengthMm() - zoneMm / 2)));
     }
-    return best(track.lengthMm(), allowed, count, zoneMm);
+    return best.map(
+        s -> s.middles().stream().map(m -> new Zone(m - zoneMm / 2, m + zoneMm / 2)).toList());
   }
 
-  private static Optional<List<Zone>> best(
-      double lengthMm, List<Zone> allowed, int count, double zoneMm) {
-    Optional<List<Zone>> best = Optional.empty();
-    double least = Double.POSITIVE_INFINITY;
-    double pitch = lengthMm / count;
-    for (int phase = 0; phase < PHASES; phase++) {
-      List<Double> middles = new ArrayList<>();
-      double worst = 0;
-      for (int i = 0; i < count; i++) {
-        double wanted = pitch * (i + (double) phase / PHASES);
-        double got = nearest(allowed, wanted);
-        worst = Math.max(worst, Math.abs(got - wanted));
-        middles.add(got);
+  /** Where middles of tabs may stand so that the zones and margins meet no corner or tight curve. */
+  private List<Zone> calm(double radiusMm) {
+    List<Segment> segments = track.path().segments();
+    List<Zone> allowed = new ArrayList<>();
+    double from = 0;
+    for (int i = 0; i < segments.size(); i++) {
+      double to = track.joints().get(i);
+      boolean last = i == segments.size() - 1;
+      if (!isCalm(segments.get(i), radiusMm)) {
+        from = to;
+      } else if (last
+          || !isCalm(segments.get(i + 1), radiusMm)
+          || isCorner(segments.get(i), segments.get(i + 1))) {
+        double keep = zoneMm / 2 + marginMm;
+        if (to - from >= 2 * keep) {
+          allowed.add(new Zone(from + keep, to - keep));
+        }
+        from = to;
       }
-      if (worst < least && areApart(middles, lengthMm, 2 * zoneMm)) {
-        least = worst;
-        best =
-            Optional.of(
-                middles.stream().map(m -> new Zone(m - zoneMm / 2, m + zoneMm / 2)).toList());
+    }
+    return allowed;
+  }
+
+  private static boolean isCalm(Segment segment, double radiusMm) {
+    return !(segment instanceof Arc arc) || arc.radius() >= radiusMm;
+  }
+
+  private static boolean isCorner(Segment before, Segment after) {
+    Point a = before.tangentAt(1);
+    Point b = after.tangentAt(0);
+    return Math.abs(StrictMath.atan2(a.cross(b), a.dot(b))) > SMOOTH_RAD;
+  }
+
+  private Optional<Spread> best(List<Zone> allowed) {
+    Optional<Spread> best = Optional.empty();
+    for (int phase = 0; phase < PHASES && !allowed.isEmpty(); phase++) {
+      Spread spread = spread(allowed, (double) phase / PHASES);
+      if ((best.isEmpty() || spread.worstMm() < best.get().worstMm())
+          && areApart(spread.middles())) {
+        best = Optional.of(spread);
       }
     }
     return best;
+  }
+
+  private Spread spread(List<Zone> allowed, double phase) {
+    double pitch = track.lengthMm() / count;
+    List<Double> middles = new ArrayList<>();
+    double worst = 0;
+    for (int i = 0; i < count; i++) {
+      double wanted = pitch * (i + phase);
+      double got = nearest(allowed, wanted);
+      worst = Math.max(worst, Math.abs(got - wanted));
+      middles.add(got);
+    }
+    return new Spread(middles, worst);
   }
 
   private static double nearest(List<Zone> allowed, double wanted) {
@@ -77,10 +141,11 @@ final class TabPlan {
     return best;
   }
 
-  private static boolean areApart(List<Double> middles, double lengthMm, double leastMm) {
+  /** Whether at least a tab's length of through cut lies between any two. */
+  private boolean areApart(List<Double> middles) {
     for (int i = 0; i < middles.size(); i++) {
-      double next = i + 1 < middles.size() ? middles.get(i + 1) : middles.get(0) + lengthMm;
-      if (next - middles.get(i) < leastMm) {
+      double next = i + 1 < count ? middles.get(i + 1) : middles.get(0) + track.lengthMm();
+      if (next - middles.get(i) < 2 * zoneMm) {
         return false;
       }
     }

@@ -64,6 +64,7 @@ final class WorkPlanner implements Work.Visitor<Planner.Batch> {
     Feeds feeds = feeds(recess);
     List<Double> depths = passes(recess.tool(), recess.depthMm());
     RecessLayout layout = new RecessLayout(design, recess, tolerances);
+    boolean lastTool = RecessLayout.sameArea(design, recess).noneMatch(r -> isSmaller(r, recess));
     List<List<Cut>> blocks = new ArrayList<>();
     for (RecessLayout.Item item : layout.items()) {
       for (RecessGeometry.Chain chain : item.chains()) {
@@ -73,10 +74,16 @@ final class WorkPlanner implements Work.Visitor<Planner.Batch> {
           noRoom(recess, item.name(), chain.loops().get(0).start());
         }
       }
-      report(recess, item.name(), item.leftover());
+      if (lastTool) {
+        report(recess, item.name(), item.leftover());
+      }
     }
     geometryCalls += layout.geometryCalls();
     return new Planner.Batch(recess, Planner.Stage.RECESS, blocks);
+  }
+
+  private static boolean isSmaller(Work.Recess a, Work.Recess b) {
+    return a.tool().radiusMm() < b.tool().radiusMm();
   }
 
   private void report(Work work, String origin, Region leftover) {
@@ -182,7 +189,7 @@ final class WorkPlanner implements Work.Visitor<Planner.Batch> {
           tabs.count()
               + " tabs of "
               + Amounts.length(tabs.widthMm())
-              + " do not fit on the straight pieces of an outline "
+              + " do not fit on an outline "
               + Amounts.length(track.lengthMm())
               + " long",
           "ask for fewer or narrower tabs");

@@ -92,6 +92,16 @@ class CutoutTest {
   }
 
   @Test
+  void a_round_panel_has_its_tabs_on_the_curve() {
+    Track circle = new Track(frieze.curve.Path.circle(new Point(50, 50), 40));
+    List<TabPlan.Zone> zones = TabPlan.place(circle, 4, 12, 6).orElseThrow();
+    for (int i = 1; i < 4; i++) {
+      double pitch = zones.get(i).fromMm() - zones.get(i - 1).fromMm();
+      assertThat(pitch).isCloseTo(20 * Math.PI, within(1e-9));
+    }
+  }
+
+  @Test
   void a_tool_that_cannot_plunge_goes_down_into_material_only_at_the_ramp_angle() {
     Plan plan = plan(SIDE_ONLY_6, 6, Work.Milling.CLIMB);
     Swept swept = new Swept(-8, -8, 740, 146, 0.25);

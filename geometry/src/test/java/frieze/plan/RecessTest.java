@@ -84,6 +84,37 @@ class RecessTest {
     assertThat(missed).isZero();
   }
 
+  /** Closed form: after the smaller tool each square corner lacks (1 - pi/4) r^2 of its radius. */
+  @Test
+  void a_smaller_tool_takes_only_what_a_larger_one_has_left() {
+    Motif motif = Bench.filled("field", Bench.rectangle(0, 0, 60, 40));
+    Work.Recess large = Bench.recess("field", FLAT_6, 2);
+    Work.Recess small = Bench.recess("field", FLAT_3, 2);
+    Plan both = plan(Bench.design(motif, AT, small, large));
+    Plan alone = plan(Bench.design(motif, AT, small));
+    assertThat(both.cuts().get(0).tool()).isEqualTo(FLAT_6);
+    assertThat(length(both, FLAT_3)).isLessThan(0.4 * length(alone, FLAT_3));
+    double floor = 2400 - (4 - Math.PI) * 1.5 * 1.5;
+    Swept swept = new Swept(25, 15, 70, 50, 0.05).cut(both.cuts());
+    assertThat(swept.areaMm2(2)).isCloseTo(floor, within(floor * 1e-3));
+    for (Position p : positions(both.cuts().stream().filter(c -> c.tool().equals(FLAT_3)).toList())) {
+      double x = Math.min(p.x() - 30, 90 - p.x());
+      double y = Math.min(p.y() - 20, 60 - p.y());
+      assertThat(Math.min(x, y)).isGreaterThanOrEqualTo(1.5 - 0.012);
+      assertThat(Math.max(x, y)).as("only in the corners: %s", p).isLessThan(6);
+    }
+    assertThat(both.leftovers()).hasSize(1);
+    assertThat(both.leftovers().get(0).area().area()).isCloseTo(7.725666 / 4, within(0.05));
+  }
+
+  private static double length(Plan plan, Tool tool) {
+    return plan.cuts().stream()
+        .filter(c -> c.tool().equals(tool))
+        .flatMap(c -> c.moves().stream())
+        .mapToDouble(m -> m.path().lengthMm())
+        .sum();
+  }
+
   @Test
   void passes_are_equal_and_no_deeper_than_half_the_diameter_in_hardwood() {
     Motif motif = Bench.filled("field", Bench.rectangle(0, 0, 60, 40));
