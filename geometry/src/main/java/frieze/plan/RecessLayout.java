@@ -125,11 +125,8 @@ final class RecessLayout {
             .filter(r -> r > radius)
             .min();
     Region todo =
-        larger.isPresent()
-            ? RecessGeometry.leftover(area, larger.getAsDouble(), tolerances)
-            : area;
-    RecessGeometry.Cutter cutter =
-        new RecessGeometry.Cutter(radius, stepover, recess.milling());
+        larger.isPresent() ? RecessGeometry.leftover(area, larger.getAsDouble(), tolerances) : area;
+    RecessGeometry.Cutter cutter = new RecessGeometry.Cutter(radius, stepover, recess.milling());
     return RecessGeometry.of(area, todo, cutter, tolerances);
   }
 

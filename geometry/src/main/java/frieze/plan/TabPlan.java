@@ -57,8 +57,7 @@ final class TabPlan {
     Optional<Spread> best = Optional.empty();
     for (double curve : CURVES) {
       Optional<Spread> spread = plan.best(plan.calm(curve * zoneMm));
-      if (spread.isPresent()
-          && (best.isEmpty() || spread.get().worstMm() < best.get().worstMm())) {
+      if (spread.isPresent() && (best.isEmpty() || spread.get().worstMm() < best.get().worstMm())) {
         best = spread;
       }
       if (best.isPresent() && best.get().worstMm() < EVEN_ENOUGH * track.lengthMm() / count) {
@@ -72,7 +71,9 @@ final class TabPlan {
         s -> s.middles().stream().map(m -> new Zone(m - zoneMm / 2, m + zoneMm / 2)).toList());
   }
 
-  /** Where middles of tabs may stand so that the zones and margins meet no corner or tight curve. */
+  /**
+   * Where middles of tabs may stand so that the zones and margins meet no corner or tight curve.
+   */
   private List<Zone> calm(double radiusMm) {
     List<Segment> segments = track.path().segments();
     List<Zone> allowed = new ArrayList<>();

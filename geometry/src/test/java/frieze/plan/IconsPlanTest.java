@@ -87,8 +87,7 @@ class IconsPlanTest {
 
   private static Setup setup() {
     Stock stock =
-        new Stock(
-            new Material("pine", Material.Kind.SOFTWOOD), 76, 76, List.of(6.0), false);
+        new Stock(new Material("pine", Material.Kind.SOFTWOOD), 76, 76, List.of(6.0), false);
     return new Setup(
         Bench.machine(false), stock, Zero.LEFT_FRONT_TOP, 0, 0, 5, 0.5, List.of(), List.of());
   }
@@ -183,12 +182,8 @@ class IconsPlanTest {
       Path outline = Path.polyline(part.rings().get(0).points(), true);
       Work cutout =
           new Work.Cutout(
-              FLAT,
-              Optional.of(new Work.Tabs(4, 4, 2)),
-              Work.Milling.CONVENTIONAL,
-              Bench.WHERE);
-      Design design =
-          new Design(new Panel("icon", outline), List.of(), List.of(), List.of(cutout));
+              FLAT, Optional.of(new Work.Tabs(4, 4, 2)), Work.Milling.CONVENTIONAL, Bench.WHERE);
+      Design design = new Design(new Panel("icon", outline), List.of(), List.of(), List.of(cutout));
       try {
         checkCutout(name, outline, Planner.plan(design, setup(), Tolerances.DEFAULT));
       } catch (BadInputException e) {

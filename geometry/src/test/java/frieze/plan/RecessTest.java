@@ -97,7 +97,8 @@ class RecessTest {
     double floor = 2400 - (4 - Math.PI) * 1.5 * 1.5;
     Swept swept = new Swept(25, 15, 70, 50, 0.05).cut(both.cuts());
     assertThat(swept.areaMm2(2)).isCloseTo(floor, within(floor * 1e-3));
-    for (Position p : positions(both.cuts().stream().filter(c -> c.tool().equals(FLAT_3)).toList())) {
+    for (Position p :
+        positions(both.cuts().stream().filter(c -> c.tool().equals(FLAT_3)).toList())) {
       double x = Math.min(p.x() - 30, 90 - p.x());
       double y = Math.min(p.y() - 20, 60 - p.y());
       assertThat(Math.min(x, y)).isGreaterThanOrEqualTo(1.5 - 0.012);
