@@ -130,6 +130,15 @@ public final class BoundaryDistance {
   /** The nearest boundary point of some point, and how far it is. */
   public record Nearest(double distanceMm, Point foot) {}
 
+  /** The nearest boundary point, in plain numbers. */
+  Foot foot(double x, double y) {
+    Search search = new Search(x, y);
+    search.visit(0, 0, count);
+    return new Foot(Math.sqrt(search.best), search.footX, search.footY);
+  }
+
+  record Foot(double distance, double x, double y) {}
+
   /** One descent into the tree. */
   private final class Search {
     private final double x;
