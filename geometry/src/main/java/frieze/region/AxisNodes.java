@@ -26,8 +26,7 @@ final class AxisNodes {
   private final Retraction retraction;
   private final double toleranceMm;
 
-  AxisNodes(
-      AxisSamples s, AxisTriangles triangles, BoundaryDistance boundary, double toleranceMm) {
+  AxisNodes(AxisSamples s, AxisTriangles triangles, BoundaryDistance boundary, double toleranceMm) {
     this.toleranceMm = toleranceMm;
     this.s = s;
     this.triangles = triangles;
