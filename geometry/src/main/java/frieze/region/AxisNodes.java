@@ -43,7 +43,7 @@ final class AxisNodes {
     }
     Point centre = circumcentre(v);
     double lacks = centre == null ? Double.NaN : lacks(v[0], centre);
-    Point start = lacks >= 0 ? centre : middleOfOpenSides(v, across, open);
+    Point start = centre != null && lacks >= 0 ? centre : middleOfOpenSides(v, across, open);
     Disc junction = open == 3 ? junction(v, start) : null;
     if (junction != null) {
       return junction;
