@@ -5,23 +5,17 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.tinfour.common.IConstraint;
-import org.tinfour.common.LinearConstraint;
-import org.tinfour.common.Vertex;
-import org.tinfour.standard.IncrementalTin;
-import org.tinfour.utils.TriangleCollector;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.triangulate.polygon.ConstrainedDelaunayTriangulator;
+import org.locationtech.jts.triangulate.tri.Tri;
 
 /**
  * The triangles of a region's boundary samples that lie inside it: a constrained Delaunay
  * triangulation, whose triangles hang together as the region does.
  */
 final class AxisTriangles {
-  /** The triangulation takes two samples for one that are closer than 1e-5 of this. */
-  private static final double NOMINAL_SPACING_MM = 0.01;
-
-  /** A region smaller than this many spacings gets a smaller one. */
-  private static final double SPACINGS = 16;
-
   /** A triangle lower than this is rounding. */
   private static final double FLAT_MM = 1e-9;
 
@@ -37,45 +31,42 @@ final class AxisTriangles {
 
   static AxisTriangles of(AxisSamples s, Region.Locator inside) {
     AxisTriangles result = new AxisTriangles();
-    IncrementalTin tin = new IncrementalTin(nominalSpacing(s));
-    List<Vertex> vertices = new ArrayList<>(s.size());
+    Map<Coordinate, Integer> indices = new HashMap<>();
+    List<LinearRing> rings = new ArrayList<>();
+    int first = 0;
     for (int i = 0; i < s.size(); i++) {
-      vertices.add(new Vertex(s.x[i], s.y[i], 0, i));
+      indices.put(new Coordinate(s.x[i], s.y[i]), i);
+      if (s.next[i] != i + 1) {
+        rings.add(ring(s, first, i));
+        first = i + 1;
+      }
     }
-    tin.add(vertices, null);
-    tin.addConstraints(constraints(s, vertices), false);
-    TriangleCollector.visitTriangles(tin, t -> result.addIfInside(s, inside, t));
-    tin.dispose();
+    LinearRing[] holes = rings.subList(1, rings.size()).toArray(LinearRing[]::new);
+    Polygon polygon = Region.factory().createPolygon(rings.get(0), holes);
+    for (Tri t : new ConstrainedDelaunayTriangulator(polygon).getTriangles()) {
+      int[] v = new int[3];
+      for (int k = 0; k < 3; k++) {
+        v[k] = indices.get(t.getCoordinate(k));
+      }
+      result.addIfInside(s, inside, new int[] {v[0], v[2], v[1]});
+    }
     result.link(s);
     return result;
   }
 
-  private static double nominalSpacing(AxisSamples s) {
-    double farthest = 0;
-    for (int i = 1; i < s.size(); i++) {
-      farthest = Math.max(farthest, Math.hypot(s.x[i] - s.x[0], s.y[i] - s.y[0]));
+  private static LinearRing ring(AxisSamples s, int first, int last) {
+    Coordinate[] c = new Coordinate[last - first + 2];
+    for (int i = first; i <= last; i++) {
+      c[i - first] = new Coordinate(s.x[i], s.y[i]);
     }
-    return Math.min(NOMINAL_SPACING_MM, farthest / SPACINGS);
+    c[c.length - 1] = c[0].copy();
+    return Region.factory().createLinearRing(c);
   }
 
-  private static List<IConstraint> constraints(AxisSamples s, List<Vertex> vertices) {
-    List<IConstraint> constraints = new ArrayList<>();
-    int first = 0;
-    for (int i = 0; i < s.size(); i++) {
-      if (s.next[i] != i + 1) {
-        List<Vertex> ring = new ArrayList<>(vertices.subList(first, i + 1));
-        ring.add(vertices.get(first));
-        constraints.add(new LinearConstraint(ring));
-        first = i + 1;
-      }
-    }
-    return constraints;
-  }
-
-  private void addIfInside(AxisSamples s, Region.Locator inside, Vertex[] t) {
-    int a = t[0].getIndex();
-    int b = t[1].getIndex();
-    int c = t[2].getIndex();
+  private void addIfInside(AxisSamples s, Region.Locator inside, int[] t) {
+    int a = t[0];
+    int b = t[1];
+    int c = t[2];
     if (isFlat(s, a, b, c)) {
       return;
     }

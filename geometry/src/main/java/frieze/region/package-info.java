@@ -3,8 +3,7 @@
  *
  * <p>In: closed {@link frieze.curve.Path}s and a {@link frieze.region.FillRule}. Out: {@link
  * frieze.region.Region}s, their {@link frieze.region.Offset}s, {@link frieze.region.MedialAxis} and
- * {@link frieze.region.BoundaryDistance}. The polygon and triangulation libraries stay inside this
- * package.
+ * {@link frieze.region.BoundaryDistance}. The polygon library stays inside this package.
  *
  * <p>Read {@link frieze.region.FillRule}, {@link frieze.region.Ring}, {@link frieze.region.Region}
  * (with FillRuleResolver and RingNesting), {@link frieze.region.BoundaryDistance}, {@link
