@@ -4,9 +4,7 @@ import frieze.diagnostic.Code;
 
 /** What can be wrong with the files that a command line names. */
 enum CliCode implements Code {
-  NO_SUCH_FILE("CLI-001", "no such file"),
-  NO_SUCH_PANEL("CLI-002", "no such panel in the job"),
-  NO_SUCH_NAME("CLI-003", "no such name in the shop");
+  NO_SUCH_FILE("CLI-001", "no such file");
 
   private final String id;
   private final String title;

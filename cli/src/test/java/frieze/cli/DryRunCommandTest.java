@@ -1,0 +1,125 @@
+package frieze.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class DryRunCommandTest {
+  /** A square of 50 mm, 2 mm deep; the tool cuts at its centre. */
+  private static final String SQUARE =
+      """
+      (a square)
+      G21 G90 G94
+      G0 Z5
+      S18000 M3
+      G0 X10 Y10
+      G1 Z-2 F200
+      G1 X60 F1000
+      G1 Y60
+      G1 X10
+      G1 Y10
+      G0 Z5
+      M5
+      M2
+      """;
+
+  @TempDir Path folder;
+  private Shell shell;
+
+  @BeforeEach
+  void start() throws IOException {
+    shell = new Shell(folder);
+    Files.writeString(folder.resolve("square.nc"), SQUARE);
+  }
+
+  @Test
+  void a_sound_program_from_anywhere_is_told_and_what_was_not_checked() {
+    Shell.Result result = shell.run("dryrun", "square.nc");
+    assertThat(result.code()).as(result.err()).isZero();
+    assertThat(result.out()).contains("10.00").contains("60.00").contains("-2.00");
+    assertThat(result.out()).contains("NOT CHECKED").contains("no errors");
+    assertThat(result.err()).isEmpty();
+  }
+
+  @Test
+  void a_cut_beside_the_stock_is_an_error() {
+    Shell.Result result =
+        shell.run("dryrun", "--stock", "40 x 40 x 10 mm", "--tool", "1=vee 60", "square.nc");
+    assertThat(result.code()).as(result.out()).isEqualTo(ExitCode.FINDING.number());
+    assertThat(result.out()).contains("square.nc:7: error[DRY-002]");
+  }
+
+  @Test
+  void inches_and_fractions_tell_the_same_stock() {
+    String[] metric = {"dryrun", "--stock", "76.2 x 76.2 x 12.7 mm", "square.nc"};
+    String[] imperial = {"dryrun", "--stock", "3 x 3 x 1/2 in", "square.nc"};
+    assertThat(shell.run(metric)).isEqualTo(shell.run(imperial));
+  }
+
+  @Test
+  void a_machine_that_is_too_small_is_told() {
+    String far = SQUARE.replace("X60", "X900");
+    Shell.Result result = dryRun(far, "--machine", "benchtop router");
+    assertThat(result.code()).isEqualTo(ExitCode.FINDING.number());
+    assertThat(result.out()).contains("DRY-001").contains("NO: needs 890, has 750");
+  }
+
+  @Test
+  void a_text_that_is_no_program_is_exit_code_3() {
+    Shell.Result result = dryRun("this is a letter\nto nobody\n");
+    assertThat(result.code()).as(result.out()).isEqualTo(ExitCode.BAD_INPUT.number());
+  }
+
+  @Test
+  void a_file_that_is_not_there_is_exit_code_3() {
+    Shell.Result result = shell.run("dryrun", "none.nc");
+    assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT.number());
+    assertThat(result.err()).contains("none.nc: error[CLI-001]");
+  }
+
+  @Test
+  void wrong_options_are_exit_code_2_and_say_why() {
+    Shell.Result stock = shell.run("dryrun", "--stock", "40 x 40 kg x 10", "square.nc");
+    assertThat(stock.code()).isEqualTo(ExitCode.USAGE.number());
+    assertThat(stock.err()).contains("--stock").contains("kg");
+    Shell.Result tool = shell.run("dryrun", "--tool", "hammer", "square.nc");
+    assertThat(tool.code()).isEqualTo(ExitCode.USAGE.number());
+    assertThat(shell.run("dryrun").code()).isEqualTo(ExitCode.USAGE.number());
+    assertThat(shell.run("dryrn").code()).isEqualTo(ExitCode.USAGE.number());
+    assertThat(shell.run().code()).isEqualTo(ExitCode.USAGE.number());
+  }
+
+  @Test
+  void json_is_well_formed_and_has_the_facts() throws IOException {
+    Shell.Result result = shell.run("dryrun", "--format", "json", "square.nc");
+    try (JsonParser json = new JsonFactory().createParser(result.out())) {
+      int tokens = 0;
+      while (json.nextToken() != null) {
+        tokens++;
+      }
+      assertThat(tokens).isGreaterThan(50);
+    }
+    // Four sides of 50 mm, and 7 mm down at feed from Z5 to Z-2.
+    assertThat(result.out()).contains("\"cutMm\" : 207.0").contains("\"lowestZMm\" : -2.0");
+  }
+
+  private Shell.Result dryRun(String program, String... options) {
+    try {
+      Files.writeString(folder.resolve("p.nc"), program);
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+    String[] args = new String[options.length + 2];
+    args[0] = "dryrun";
+    System.arraycopy(options, 0, args, 1, options.length);
+    args[args.length - 1] = "p.nc";
+    return shell.run(args);
+  }
+}
