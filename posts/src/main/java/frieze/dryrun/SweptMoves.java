@@ -31,7 +31,8 @@ public final class SweptMoves {
     if (box.minZ() >= 0) {
       return;
     }
-    Profile profile = profiles.computeIfAbsent(shape, Profile::of);
+    Profile whole = profiles.computeIfAbsent(shape, Profile::of);
+    Profile profile = whole.upTo(-box.minZ());
     int number = moves.size();
     moves.add(new Kept(path, profile));
     Bounds reach =
