@@ -1,0 +1,210 @@
+package frieze.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import frieze.artwork.Artwork;
+import frieze.artwork.SvgReader;
+import frieze.curve.Affine;
+import frieze.curve.Bounds;
+import frieze.curve.Frame;
+import frieze.curve.FrameMap;
+import frieze.curve.Path;
+import frieze.curve.Tolerances;
+import frieze.design.Design;
+import frieze.design.Intents;
+import frieze.design.Motif;
+import frieze.design.Work;
+import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.SourceSpan;
+import frieze.dryrun.DryRun;
+import frieze.dryrun.DryRunResult;
+import frieze.dryrun.Finding;
+import frieze.dryrun.Surroundings;
+import frieze.fixtures.OpenIcons;
+import frieze.layout.Opening;
+import frieze.layout.Panel;
+import frieze.layout.Placement;
+import frieze.lower.FileNames;
+import frieze.motion.Sequence;
+import frieze.plan.Plan;
+import frieze.plan.Planner;
+import frieze.plan.Sequencer;
+import frieze.post.Post;
+import frieze.post.Posting;
+import frieze.post.Posts;
+import frieze.post.ProgramText;
+import frieze.region.Region;
+import frieze.region.Ring;
+import frieze.shop.Setup;
+import frieze.shop.Stock;
+import frieze.shop.Tool;
+import frieze.shop.Zero;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Drawings by other people, 60 mm wide or high, from file to programs that passed their dry run: as
+ * a recess in a square panel, and as the outline of a panel that is cut out.
+ *
+ * <p>None may be dropped in silence: each gives programs, or a reason.
+ */
+class IconsEndToEndTest {
+  private static final double SIZE_MM = 60;
+  private static final double PANEL_MM = 76;
+  private static final double DEPTH_MM = 3;
+  private static final SourceSpan HERE = SourceSpan.file("icon");
+
+  private static final Shop SHOP = ShopReader.builtIn();
+  private static final Tool SMALL = SHOP.tool("flat 1/16").orElseThrow();
+  private static final Tool LARGE = SHOP.tool("flat 1/8").orElseThrow();
+
+  @Test
+  void forty_icons_are_recessed_and_cut_out() {
+    Outcome outcome = new Outcome();
+    OpenIcons.sample(40).forEach(outcome::tryBoth);
+    assertThat(outcome.asked).isEqualTo(160);
+    assertThat(outcome.unsafe).as(outcome::report).isEmpty();
+    assertThat(outcome.made).as(outcome::report).isGreaterThanOrEqualTo(134);
+  }
+
+  @Test
+  @Tag("corpus")
+  void three_hundred_icons_are_recessed_and_cut_out() {
+    Outcome outcome = new Outcome();
+    OpenIcons.sample(300).forEach(outcome::tryBoth);
+    assertThat(outcome.asked).isEqualTo(1200);
+    assertThat(outcome.unsafe).as(outcome::report).isEmpty();
+    assertThat(outcome.made).as(outcome::report).isGreaterThanOrEqualTo(1000);
+  }
+
+  /** The filled area in the middle of a square panel, and the panel cut out of its stock. */
+  private static Design recess(Artwork art) {
+    Panel panel = new Opening(PANEL_MM, PANEL_MM, 0).panel("panel", 0, HERE);
+    Bounds b = art.bounds();
+    Affine map =
+        Affine.translation(
+            PANEL_MM / 2 - b.centre().x(), PANEL_MM / 2 - b.centre().y());
+    return new Design(
+        panel,
+        List.of(new Motif("icon", art)),
+        List.of(new Placement("icon", 1, new FrameMap<Frame.Artwork, Frame.Panel>(map))),
+        List.of(
+            new Work.Recess(
+                new Work.Target("icon", Optional.empty()),
+                SMALL,
+                DEPTH_MM,
+                0.4 * SMALL.diameterMm(),
+                Work.Milling.CONVENTIONAL,
+                HERE),
+            cutout()));
+  }
+
+  /** A panel in the shape of the drawing's largest outline. */
+  private static Design cutout(Artwork art) {
+    Region filled = art.filled(Tolerances.DEFAULT.flattenMm());
+    Ring largest =
+        filled.rings().stream()
+            .filter(r -> !r.hole())
+            .max(Comparator.comparingDouble(r -> Region.ofRing(r.points()).area()))
+            .orElseThrow();
+    Path outline = Path.polyline(largest.points(), true);
+    Bounds b = outline.bounds();
+    Panel panel =
+        new Panel("panel", outline.transformed(Affine.translation(-b.minX(), -b.minY())));
+    return new Design(panel, List.of(), List.of(), List.of(cutout()));
+  }
+
+  private static Work cutout() {
+    return new Work.Cutout(
+        LARGE, Optional.of(new Work.Tabs(4, 5, 2)), Work.Milling.CONVENTIONAL, HERE);
+  }
+
+  private static DryRunResult dryRun(Design design, Post post) {
+    Setup setup = setup(design.panel());
+    Plan plan = Planner.plan(design, setup, Tolerances.DEFAULT);
+    Sequence sequence = Sequencer.sequence(plan, setup, "panel");
+    List<ProgramText> programs =
+        Posting.write(
+            sequence, setup, post, List.of(), new FileNames(post.capabilities().files()));
+    return DryRun.in(Surroundings.of(setup))
+        .comparedWith(setup, Intents.of(design, Tolerances.DEFAULT.flattenMm()))
+        .run(ReadBack.texts(programs, post));
+  }
+
+  private static Setup setup(Panel panel) {
+    double margin = 12;
+    Stock stock =
+        new Stock(
+            SHOP.material("white ash").orElseThrow(),
+            panel.lengthMm() + 2 * margin,
+            panel.heightMm() + 2 * margin,
+            List.of(10.0),
+            false);
+    return new Setup(
+        SHOP.machine("benchtop router").orElseThrow(),
+        stock,
+        Zero.LEFT_FRONT_TOP,
+        margin,
+        margin,
+        5,
+        0.3,
+        List.of(),
+        SHOP.tools());
+  }
+
+  /** What became of each icon, operation and post. */
+  private static final class Outcome {
+    private int asked;
+    private int made;
+    private final Map<String, String> refused = new TreeMap<>();
+    private final Map<String, String> unsafe = new TreeMap<>();
+
+    void tryBoth(String name, byte[] content) {
+      Artwork art = new SvgReader().read(name, content);
+      Bounds b = art.bounds();
+      Artwork sized = b.width() > b.height() ? art.withWidth(SIZE_MM) : art.withHeight(SIZE_MM);
+      for (String post : List.of("rs274-full", "short-arcs")) {
+        attempt(name + " recess " + post, () -> recess(sized), post);
+        attempt(name + " cutout " + post, () -> cutout(sized), post);
+      }
+    }
+
+    private void attempt(String what, Supplier<Design> design, String post) {
+      asked++;
+      try {
+        DryRunResult result = dryRun(design.get(), Posts.find(post).orElseThrow());
+        if (result.mayWrite()) {
+          made++;
+        } else {
+          unsafe.put(
+              what,
+              result.findings().stream()
+                  .filter(Finding::isError)
+                  .limit(2)
+                  .map(Finding::toString)
+                  .collect(Collectors.joining("; ")));
+        }
+      } catch (BadInputException e) {
+        refused.put(what, e.getMessage());
+      }
+    }
+
+    String report() {
+      return made + " of " + asked + " made\nunsafe: " + lines(unsafe) + "\nrefused: " + lines(refused);
+    }
+
+    private static String lines(Map<String, String> map) {
+      return map.entrySet().stream()
+          .map(e -> "\n  " + e.getKey() + ": " + e.getValue())
+          .collect(Collectors.joining());
+    }
+  }
+}
