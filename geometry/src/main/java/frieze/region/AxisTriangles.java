@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
@@ -46,7 +47,7 @@ final class AxisTriangles {
     for (Tri t : new ConstrainedDelaunayTriangulator(polygon).getTriangles()) {
       int[] v = new int[3];
       for (int k = 0; k < 3; k++) {
-        v[k] = indices.get(t.getCoordinate(k));
+        v[k] = Objects.requireNonNull(indices.get(t.getCoordinate(k)));
       }
       result.addIfInside(s, inside, new int[] {v[0], v[2], v[1]});
     }
