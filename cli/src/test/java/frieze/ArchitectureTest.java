@@ -1,8 +1,8 @@
 package frieze;
 
 import static com.tngtech.archunit.base.DescribedPredicate.not;
-import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
@@ -40,9 +40,7 @@ class ArchitectureTest {
           .or(
               resideInAPackage("frieze.region..")
                   .and(not(simpleNameIn("Region", "Region$Locator", "Ring", "FillRule"))))
-          .or(
-              resideInAPackage("frieze.curve..")
-                  .and(simpleNameIn("ArcFitter")))
+          .or(resideInAPackage("frieze.curve..").and(simpleNameIn("ArcFitter")))
           .as("planning: offsets, axes, arc fitting, layout and artwork");
 
   private static DescribedPredicate<JavaClass> simpleNameIn(String... names) {
@@ -118,7 +116,8 @@ class ArchitectureTest {
           .resideInAnyPackage(POSTS)
           .should()
           .dependOnClassesThat()
-          .haveNameMatching("java\\.nio\\.file\\.Files|java\\.io\\.File(|Writer|OutputStream|InputStream|Reader)")
+          .haveNameMatching(
+              "java\\.nio\\.file\\.Files|java\\.io\\.File(|Writer|OutputStream|InputStream|Reader)")
           .because("output is data until the last step");
 
   @ArchTest

@@ -39,7 +39,6 @@ import frieze.shop.Setup;
 import frieze.shop.Stock;
 import frieze.shop.Tool;
 import frieze.shop.Zero;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -89,9 +88,7 @@ class IconsEndToEndTest {
   private static Design recess(Artwork art) {
     Panel panel = new Opening(PANEL_MM, PANEL_MM, 0).panel("panel", 0, HERE);
     Bounds b = art.bounds();
-    Affine map =
-        Affine.translation(
-            PANEL_MM / 2 - b.centre().x(), PANEL_MM / 2 - b.centre().y());
+    Affine map = Affine.translation(PANEL_MM / 2 - b.centre().x(), PANEL_MM / 2 - b.centre().y());
     return new Design(
         panel,
         List.of(new Motif("icon", art)),
@@ -117,8 +114,7 @@ class IconsEndToEndTest {
             .orElseThrow();
     Path outline = Path.polyline(largest.points(), true);
     Bounds b = outline.bounds();
-    Panel panel =
-        new Panel("panel", outline.transformed(Affine.translation(-b.minX(), -b.minY())));
+    Panel panel = new Panel("panel", outline.transformed(Affine.translation(-b.minX(), -b.minY())));
     return new Design(panel, List.of(), List.of(), List.of(cutout()));
   }
 
@@ -132,8 +128,7 @@ class IconsEndToEndTest {
     Plan plan = Planner.plan(design, setup, Tolerances.DEFAULT);
     Sequence sequence = Sequencer.sequence(plan, setup, "panel");
     List<ProgramText> programs =
-        Posting.write(
-            sequence, setup, post, List.of(), new FileNames(post.capabilities().files()));
+        Posting.write(sequence, setup, post, List.of(), new FileNames(post.capabilities().files()));
     return DryRun.in(Surroundings.of(setup))
         .comparedWith(setup, Intents.of(design, Tolerances.DEFAULT.flattenMm()))
         .run(ReadBack.texts(programs, post));
@@ -198,7 +193,13 @@ class IconsEndToEndTest {
     }
 
     String report() {
-      return made + " of " + asked + " made\nunsafe: " + lines(unsafe) + "\nrefused: " + lines(refused);
+      return made
+          + " of "
+          + asked
+          + " made\nunsafe: "
+          + lines(unsafe)
+          + "\nrefused: "
+          + lines(refused);
     }
 
     private static String lines(Map<String, String> map) {
