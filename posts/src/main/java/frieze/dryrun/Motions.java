@@ -22,7 +22,7 @@ final class Motions {
     boolean x = move.fromKnown().x() == move.toKnown().x();
     boolean y = move.fromKnown().y() == move.toKnown().y();
     boolean z = move.fromKnown().z() == move.toKnown().z();
-    if (move.path() instanceof Turn || x && y && z) {
+    if (move.path() instanceof Turn || (x && y && z)) {
       return move.path();
     }
     return new Straight(
