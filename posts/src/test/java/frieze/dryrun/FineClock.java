@@ -42,7 +42,6 @@ final class FineClock {
 
   void move(Executed.Move move) {
     Motion path = move.path();
-    int steps = 0;
     double rough = 0;
     Position last = path.from();
     for (int i = 1; i <= 64; i++) {
@@ -53,7 +52,7 @@ final class FineClock {
     if (rough == 0) {
       return;
     }
-    steps = (int) Math.ceil(rough / STEP_MM);
+    int steps = (int) Math.ceil(rough / STEP_MM);
     boolean rapid = move.kind() == Kind.RAPID;
     double asked = rapid ? Double.POSITIVE_INFINITY : move.feedMmPerMin().orElseThrow() / 60;
     double[] axes = rapid ? rapidLimits : feedLimits;
