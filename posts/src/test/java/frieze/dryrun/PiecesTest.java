@@ -96,8 +96,15 @@ class PiecesTest {
   void a_strip_too_thin_to_stand_is_a_warning() {
     // Two slots side by side: what stays between them is their distance less a tool's width.
     String two =
-        "G0 X40 Y30\nG1 Z-6.2 F400\nG1 X120 F1200\nG0 Z5\n"
-            + "G0 X40 Y37.35\nG1 Z-6.2 F400\nG1 X120 F1200\n";
+        """
+        G0 X40 Y30
+        G1 Z-6.2 F400
+        G1 X120 F1200
+        G0 Z5
+        G0 X40 Y37.35
+        G1 Z-6.2 F400
+        G1 X120 F1200
+        """;
     DryRunResult thin = Bench.run(KNOWN, START + two + END);
     assertThat(codes(thin)).containsExactly(FindingCode.THIN_STRIP);
     assertThat(thin.findings().get(0).amount().value()).isBetween(75.0, 90.0);

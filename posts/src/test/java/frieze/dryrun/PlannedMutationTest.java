@@ -1,5 +1,6 @@
 package frieze.dryrun;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import frieze.diagnostic.Code;
@@ -46,7 +47,7 @@ class PlannedMutationTest {
     List<ProgramText> programs = new ArrayList<>(full.programs());
     // The last program cuts in one go; only the first one travels between cuts.
     int last = name.equals("delete a retract") ? 0 : programs.size() - 1;
-    String good = new String(programs.get(last).open().readAllBytes(), "US-ASCII");
+    String good = new String(programs.get(last).open().readAllBytes(), US_ASCII);
     Matcher matcher = Pattern.compile(find).matcher(good);
     assertThat(matcher.find()).as(good).isTrue();
     String broken = matcher.replaceFirst(replace.replace("\\n", "\n"));
@@ -55,7 +56,7 @@ class PlannedMutationTest {
     }
     assertThat(broken).isNotEqualTo(good);
     programs.set(
-        last, ProgramText.of("broken.nc", broken.getBytes("US-ASCII"), programs.get(last).rules()));
+        last, ProgramText.of("broken.nc", broken.getBytes(US_ASCII), programs.get(last).rules()));
     DryRunResult result = full.run(programs);
     Set<String> named = Set.of(codes.split(","));
     assertThat(result.findings())
