@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.locationtech.jts.operation.buffer.BufferOp;
 
 class OffsetTest {
   private static final double TOLERANCE = 0.002;
@@ -198,6 +199,32 @@ class OffsetTest {
             .isLessThanOrEqualTo(TOLERANCE);
       }
     }
+  }
+
+  /** The library's buffer with its default parameters, against the same distances. */
+  @Test
+  void misses_are_less_than_an_eighth_of_the_librarys_defaults() {
+    SplittableRandom random = Seeds.random(7304);
+    for (double distance : new double[] {3, -3, 6.35, 12.7}) {
+      double ours = 0;
+      double defaults = 0;
+      for (int i = 0; i < 10; i++) {
+        Region source = shape(random, i);
+        double[] edges = OffsetChecks.edges(source);
+        ours = Math.max(ours, worst(Offset.offset(source, distance, TOLERANCE), edges, distance));
+        Region plain = Region.ofPolygons(BufferOp.bufferOp(source.geometry(), distance));
+        defaults = Math.max(defaults, worst(plain, edges, distance));
+      }
+      assertThat(ours).as("seed %d, at %s", Seeds.seed(7304), distance).isLessThan(defaults / 8);
+    }
+  }
+
+  private static double worst(Region offset, double[] edges, double distance) {
+    double worst = 0;
+    for (Ring ring : offset.rings()) {
+      worst = Math.max(worst, OffsetChecks.worstMiss(ring.points(), edges, Math.abs(distance)));
+    }
+    return worst;
   }
 
   @Test
