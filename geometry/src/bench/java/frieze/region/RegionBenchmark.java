@@ -37,8 +37,7 @@ public class RegionBenchmark {
   public void outlines() {
     SplittableRandom random = new SplittableRandom(5);
     for (int i = 0; i < 20; i++) {
-      outlines.add(
-          Region.of(List.of(Shapes.blob(random, 5 + i % 7, 60)), FillRule.NONZERO, 0.002));
+      outlines.add(Region.of(List.of(Shapes.blob(random, 5 + i % 7, 60)), FillRule.NONZERO, 0.002));
     }
   }
 

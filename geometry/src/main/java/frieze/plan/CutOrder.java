@@ -51,7 +51,8 @@ public final class CutOrder {
    * @param seed decides among chances, so that each panel has its own
    * @throws IllegalArgumentException if constraints go round in a circle or name no stop
    */
-  public static List<Visit> order(List<Stop> stops, List<Before> constraints, Point start, long seed) {
+  public static List<Visit> order(
+      List<Stop> stops, List<Before> constraints, Point start, long seed) {
     List<BitSet> predecessors = predecessors(stops.size(), constraints);
     if (stops.isEmpty()) {
       return List.of();
@@ -92,8 +93,7 @@ public final class CutOrder {
   }
 
   /** From each stop to the nearest one that nothing keeps back any more. */
-  private static List<Visit> nearestNext(
-      List<Stop> stops, List<BitSet> predecessors, Point start) {
+  private static List<Visit> nearestNext(List<Stop> stops, List<BitSet> predecessors, Point start) {
     List<Visit> visits = new ArrayList<>();
     List<BitSet> missing = predecessors.stream().map(b -> (BitSet) b.clone()).toList();
     BitSet done = new BitSet();

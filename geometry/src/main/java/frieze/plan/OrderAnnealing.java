@@ -105,8 +105,12 @@ final class OrderAnnealing {
     CutOrder.Way first = stops.get(stop).ways().get(bestWay);
     CutOrder.Way lastThen = j - i > 1 ? last : first;
     double change =
-        air(at(i - 1), j) - air(at(i - 1), i) - air(last, j) - air(before, to)
-            + before.to().distance(first.from()) + air(lastThen, to);
+        air(at(i - 1), j)
+            - air(at(i - 1), i)
+            - air(last, j)
+            - air(before, to)
+            + before.to().distance(first.from())
+            + air(lastThen, to);
     if (j - i > 1) {
       change += first.to().distance(at(i + 1).from()) - wayOf(stop).to().distance(at(i + 1).from());
     }

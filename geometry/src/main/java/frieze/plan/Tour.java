@@ -8,11 +8,11 @@ import java.util.stream.IntStream;
 /**
  * Finds short closed tours through points.
  *
- * <p><i>Guarantees:</i> each point is visited once; the same points and seed give the same tour; the
- * work is a fixed number of steps, whatever the clock says.
+ * <p><i>Guarantees:</i> each point is visited once; the same points and seed give the same tour;
+ * the work is a fixed number of steps, whatever the clock says.
  *
- * <p><i>Approximation:</i> at most 3 % over the optimum on published problems of 52 to 1,002 points;
- * usually below 2 %.
+ * <p><i>Approximation:</i> at most 3 % over the optimum on published problems of 52 to 1,002
+ * points; usually below 2 %.
  *
  * <p><i>Source:</i> nearest neighbour, then chains of exchanges among near neighbours after Lin and
  * Kernighan (Operations Research 21, 1973), each a reversal; then local double bridges, kept if the

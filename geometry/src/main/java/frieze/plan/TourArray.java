@@ -57,7 +57,9 @@ final class TourArray {
     return Math.sqrt(dx * dx + dy * dy);
   }
 
-  /** Reverses the stretch from one stop forwards to another, or what is left, if that is shorter. */
+  /**
+   * Reverses the stretch from one stop forwards to another, or what is left, if that is shorter.
+   */
   void reverse(int first, int last) {
     int i = position[first];
     int j = position[last];

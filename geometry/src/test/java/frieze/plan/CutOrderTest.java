@@ -88,7 +88,8 @@ class CutOrderTest {
     }
   }
 
-  private static double best(List<Stop> stops, List<Before> constraints, List<Integer> done, Point at) {
+  private static double best(
+      List<Stop> stops, List<Before> constraints, List<Integer> done, Point at) {
     if (done.size() == stops.size()) {
       return 0;
     }
@@ -126,7 +127,8 @@ class CutOrderTest {
     for (int i = 0; i < tour.length; i++) {
       closed += points.get(tour[i]).distance(points.get(tour[(i + 1) % tour.length]));
     }
-    double open = CutOrder.airMm(stops, CutOrder.order(stops, List.of(), Point.ORIGIN, 1), Point.ORIGIN);
+    double open =
+        CutOrder.airMm(stops, CutOrder.order(stops, List.of(), Point.ORIGIN, 1), Point.ORIGIN);
     assertThat(open).as("seed %d", Seeds.seed(7703)).isLessThan(1.05 * closed);
   }
 

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.StringTokenizer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -37,9 +38,10 @@ class TourTest {
   private static List<Point> read(Path file) throws IOException {
     List<Point> stops = new ArrayList<>();
     for (String line : Files.readAllLines(file)) {
-      String[] words = line.trim().split("\\s+");
-      if (words.length == 3 && Character.isDigit(words[0].charAt(0))) {
-        stops.add(new Point(Double.parseDouble(words[1]), Double.parseDouble(words[2])));
+      StringTokenizer words = new StringTokenizer(line);
+      if (words.countTokens() == 3 && Character.isDigit(words.nextToken().charAt(0))) {
+        double x = Double.parseDouble(words.nextToken());
+        stops.add(new Point(x, Double.parseDouble(words.nextToken())));
       }
     }
     return stops;
