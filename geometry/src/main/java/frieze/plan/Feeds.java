@@ -34,6 +34,9 @@ public record Feeds(
     double plungeMmPerMin,
     double chipLoadMm,
     List<Diagnostic> notes) {
+  /** The size that a bit with a narrow tip is taken for: 1/8 in; common practice. */
+  private static final double NARROW_BIT_MM = 3.175;
+
   /** The speed at which router bits are usually run when nothing limits it; common practice. */
   static final double USUAL_RPM = 18_000;
 
@@ -48,7 +51,7 @@ public record Feeds(
 
   /** Chooses feeds; without a chip load of the tool's own, the low end of the usual range. */
   public static Feeds choose(Tool tool, Material material, Machine machine, SourceSpan where) {
-    ChipLoads.Range usual = ChipLoads.range(material.kind(), tool.diameterMm());
+    ChipLoads.Range usual = ChipLoads.range(material.kind(), cuttingSizeMm(tool));
     double chipMm = tool.chipLoadMm().orElse(usual.lowMm());
     double mostFeed =
         Math.min(
@@ -121,6 +124,16 @@ public record Feeds(
               "check the chip load written for the tool"));
     }
     return notes;
+  }
+
+  /**
+   * The size by which the table of chip loads is read. The table is one of straight bits; a bit
+   * that narrows to its tip cuts with the tip, so it is taken as a small one.
+   */
+  private static double cuttingSizeMm(Tool tool) {
+    boolean narrows =
+        tool.shape() instanceof ToolShape.Vee || tool.shape() instanceof ToolShape.Tapered;
+    return narrows ? Math.min(tool.diameterMm(), NARROW_BIT_MM) : tool.diameterMm();
   }
 
   private static String chipText(Tool tool, double chip, ChipLoads.Range usual, String where) {

@@ -117,16 +117,25 @@ final class MoveBuilder {
 
   /**
    * Cuts a closed loop at a depth, sinking along it from the present one, and ends at the place of
-   * the loop where it began.
+   * the loop where it began: by the shorter way, back over the ramp or on to the end of the lap.
    *
    * @param startMm that place, as a length along the loop
    */
   void spiral(Track loop, double startMm, double z) {
     double lap = loop.lengthMm();
     double rampMm = rampLength(at.z() - z);
-    follow(loop.slice(startMm, startMm + rampMm), z, feeds.rampFeedMmPerMin(RAMP_RAD));
-    double laps = Math.ceil((rampMm + lap) / lap);
-    follow(loop.slice(startMm + rampMm, startMm + laps * lap));
+    double rampEnd = startMm + rampMm;
+    follow(loop.slice(startMm, rampEnd), z, feeds.rampFeedMmPerMin(RAMP_RAD));
+    double over = rampMm % lap;
+    if (over < lap / 2) {
+      follow(loop.slice(rampEnd, rampEnd + lap));
+      if (over > SAME_MM) {
+        Track back = loop.reversed();
+        follow(back.slice(lap - startMm - over, lap - startMm));
+      }
+    } else {
+      follow(loop.slice(rampEnd, rampEnd + 2 * lap - over));
+    }
   }
 
   /** Sinks along a run and comes back to its start at the depth; the run's start is here. */
