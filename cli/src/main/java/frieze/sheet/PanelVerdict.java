@@ -3,6 +3,7 @@ package frieze.sheet;
 import frieze.curve.Tolerances;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.Severity;
+import frieze.diagnostic.SourceSpan;
 import frieze.dryrun.Finding;
 import frieze.dryrun.NotChecked;
 import java.util.ArrayList;
@@ -105,15 +106,21 @@ final class PanelVerdict {
     }
     Map<List<Object>, List<Diagnostic>> alike = new LinkedHashMap<>();
     for (Diagnostic d : notes) {
-      List<Object> kind = List.of(d.severity(), d.code().id(), d.where().toString(), d.hint());
+      List<Object> kind = List.of(d.severity(), d.code().id(), place(d.where()), d.hint());
       alike.computeIfAbsent(kind, k -> new ArrayList<>()).add(d);
     }
     for (List<Diagnostic> group : alike.values()) {
       Diagnostic d = group.get(0);
       String more = group.size() > 1 ? " (and " + (group.size() - 1) + " more like this)" : "";
-      row(d.severity(), d.code().id(), d.where().toString(), d.message() + more, d.hint());
+      row(d.severity(), d.code().id(), place(d.where()), d.message() + more, d.hint());
     }
     out.close().line();
+  }
+
+  /** The place without the folder, which may be another one on the next computer. */
+  private static String place(SourceSpan where) {
+    String text = where.toString();
+    return text.substring(Math.max(text.lastIndexOf('/'), text.lastIndexOf('\\')) + 1);
   }
 
   private void exactness() {

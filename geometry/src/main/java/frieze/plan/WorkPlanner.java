@@ -103,10 +103,12 @@ final class WorkPlanner implements Work.Visitor<Planner.Batch> {
             + ": tool "
             + work.tool().name()
             + " does not reach "
-            + leftover.parts().size()
-            + " places, together "
-            + Amounts.area(leftover.area())
-            + "; the largest has "
+            + (leftover.parts().size() == 1
+                ? ""
+                : leftover.parts().size()
+                    + " places, together "
+                    + Amounts.area(leftover.area())
+                    + "; the largest has ")
             + Amounts.area(largest.area())
             + " at "
             + Amounts.place(middle.x(), middle.y()),
