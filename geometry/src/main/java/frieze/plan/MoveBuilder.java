@@ -26,6 +26,9 @@ final class MoveBuilder {
   /** A closed loop at least this many diameters long is sunk into turn by turn. */
   private static final double SPIRAL_DIAMETERS = Math.PI / 2;
 
+  /** What must be saved, in diameters, before a tool goes back the way it came. */
+  private static final double WORTH_DIAMETERS = 4;
+
   private static final double SAME_MM = 1e-6;
 
   private final Tool tool;
@@ -117,7 +120,8 @@ final class MoveBuilder {
 
   /**
    * Cuts a closed loop at a depth, sinking along it from the present one, and ends at the place of
-   * the loop where it began: by the shorter way, back over the ramp or on to the end of the lap.
+   * the loop where it began: on to the end of the lap, or back over the ramp where that is shorter
+   * by {@link #WORTH_DIAMETERS}.
    *
    * @param startMm that place, as a length along the loop
    */
@@ -127,7 +131,7 @@ final class MoveBuilder {
     double rampEnd = startMm + rampMm;
     follow(loop.slice(startMm, rampEnd), z, feeds.rampFeedMmPerMin(RAMP_RAD));
     double over = rampMm % lap;
-    if (over < lap / 2) {
+    if (lap - 2 * over > WORTH_DIAMETERS * tool.diameterMm()) {
       follow(loop.slice(rampEnd, rampEnd + lap));
       if (over > SAME_MM) {
         Track back = loop.reversed();
