@@ -32,7 +32,9 @@ final class DryRunTable {
   }
 
   private void programs(DryRunResult result) {
-    Table table = new Table("program", "lines", "cuts (mm)", "rapids (mm)", "lowest Z", "time");
+    Table table =
+        new Table(
+            "program", "lines", "cuts (mm)", "rapids (mm)", "lowest Z", "machine", "by hand");
     for (ProgramReport p : result.programs()) {
       table.row(
           List.of(
@@ -41,7 +43,8 @@ final class DryRunTable {
               number("%.0f", p.feedMm()),
               number("%.0f", p.rapidMm()),
               depth(p.lowestZMm()),
-              time(p.time().totalSeconds())));
+              time(p.time().machineSeconds()),
+              time(p.time().handSeconds())));
     }
     text.append(table).append('\n');
   }

@@ -111,7 +111,7 @@ final class MakeCommand implements Callable<Integer> {
   }
 
   private void written(BuiltPanel panel, Path target) {
-    Table table = new Table(panel.name(), "tool", "lines", "time");
+    Table table = new Table(panel.name(), "tool", "lines", "machine", "by hand");
     List<ProgramReport> reports = panel.panel().dryRun().programs();
     for (int i = 0; i < panel.programs().size(); i++) {
       ProgramText program = panel.programs().get(i);
@@ -120,7 +120,8 @@ final class MakeCommand implements Callable<Integer> {
               target.resolve(program.fileName()).toString(),
               String.join(", ", program.tools().stream().map(t -> t.name()).toList()),
               String.valueOf(reports.get(i).lines()),
-              DryRunTable.time(reports.get(i).time().totalSeconds())));
+              DryRunTable.time(reports.get(i).time().machineSeconds()),
+              DryRunTable.time(reports.get(i).time().handSeconds())));
     }
     console.out().println(table);
   }

@@ -12,8 +12,13 @@ public record TimeSpent(
     double feedSeconds, double rapidSeconds, double waitSeconds, double handSeconds) {
   public static final TimeSpent NONE = new TimeSpent(0, 0, 0, 0);
 
+  /** What the machine needs, without the operator. */
+  public double machineSeconds() {
+    return feedSeconds + rapidSeconds + waitSeconds;
+  }
+
   public double totalSeconds() {
-    return feedSeconds + rapidSeconds + waitSeconds + handSeconds;
+    return machineSeconds() + handSeconds;
   }
 
   public TimeSpent plus(TimeSpent other) {
