@@ -16,8 +16,10 @@ import frieze.post.Posts;
 import frieze.rs274.ReadingRules;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -62,7 +64,10 @@ final class DryRunCommand implements Callable<Integer> {
   @Option(
       names = "--panel",
       paramLabel = "NAME",
-      description = "which panel of the job; the first one if it is not given")
+      description = {
+        "which panel of the job; without it, the one that the programs were made for, as the"
+            + " report.json beside them says"
+      })
   private @Nullable String panel;
 
   @Option(
@@ -119,15 +124,50 @@ final class DryRunCommand implements Callable<Integer> {
       return Surroundings.UNKNOWN;
     }
     Job read = JobReader.read(job, files, Posts.all().stream().map(Post::id).toList());
+    String wanted = panel(read);
     Job.PanelJob chosen =
         read.panels().stream()
-            .filter(p -> panel == null || p.name().equals(panel))
+            .filter(p -> p.name().equals(wanted))
             .findFirst()
-            .orElseThrow(
-                () ->
-                    new ParameterException(
-                        spec.commandLine(), "--panel: no panel named \"" + panel + "\" in " + job));
+            .orElseThrow(() -> wrongPanel("no panel named \"" + wanted + "\" in " + job));
     return Surroundings.of(Build.setup(read, chosen));
+  }
+
+  private String panel(Job read) {
+    if (panel != null) {
+      return panel;
+    }
+    if (read.panels().size() == 1) {
+      return read.panels().get(0).name();
+    }
+    return report(programs.get(0))
+        .map(MadeReport::panel)
+        .orElseThrow(() -> wrongPanel("the job has several panels; say which one this is for"));
+  }
+
+  private ParameterException wrongPanel(String why) {
+    return new ParameterException(spec.commandLine(), "--panel: " + why);
+  }
+
+  /** What the report beside a program says, if there is one. */
+  private Optional<MadeReport> report(String program) {
+    Path beside = Path.of(program).resolveSibling(MadeReport.FILE_NAME);
+    try {
+      return files.exists(beside.toString())
+          ? MadeReport.read(files.read(beside.toString()))
+          : Optional.empty();
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** The rules for one program; with a job, its report tells which tool it starts with. */
+  private ReadingRules rules(ReadingRules usual, String program) {
+    String file = String.valueOf(Path.of(program).getFileName());
+    return (job == null ? Optional.<MadeReport>empty() : report(program))
+        .map(r -> r.firstTools().get(file))
+        .map(tool -> usual.but().start(usual.start().withTool(tool)).build())
+        .orElse(usual);
   }
 
   private List<ProgramText> texts(ReadingRules rules) throws IOException {
@@ -136,7 +176,9 @@ final class DryRunCommand implements Callable<Integer> {
       if (name.equals(STANDARD_INPUT)) {
         texts.add(ProgramText.of("standard input", System.in.readAllBytes(), rules));
       } else if (files.exists(name)) {
-        texts.add(ProgramText.of(name, () -> Files.newInputStream(console.path(name)), rules));
+        texts.add(
+            ProgramText.of(
+                name, () -> Files.newInputStream(console.path(name)), rules(rules, name)));
       } else {
         throw new BadInputException(
             Diagnostic.error(

@@ -33,8 +33,7 @@ final class DryRunTable {
 
   private void programs(DryRunResult result) {
     Table table =
-        new Table(
-            "program", "lines", "cuts (mm)", "rapids (mm)", "lowest Z", "machine", "by hand");
+        new Table("program", "lines", "cuts (mm)", "rapids (mm)", "lowest Z", "machine", "by hand");
     for (ProgramReport p : result.programs()) {
       table.row(
           List.of(
