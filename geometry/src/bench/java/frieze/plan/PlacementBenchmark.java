@@ -37,8 +37,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * Planning the recess of a leaf once and placed many times. The cost of an added placement is
- * (many - one) / (count - 1), to be compared with one.
+ * Planning the recess of a leaf once and placed many times. The cost of an added placement is (many
+ * - one) / (count - 1), to be compared with one.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -80,8 +80,7 @@ public class PlacementBenchmark {
         new Design(
             panel,
             List.of(new Motif("ginkgo", leaf)),
-            new Arrangement(FriezeGroup.P2, count, 5)
-                .place("ginkgo", leaf.bounds(), panel, HERE),
+            new Arrangement(FriezeGroup.P2, count, 5).place("ginkgo", leaf.bounds(), panel, HERE),
             List.of(
                 new Work.Recess(
                     new Work.Target("ginkgo", Optional.empty()),
