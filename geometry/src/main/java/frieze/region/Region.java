@@ -21,6 +21,9 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** An area of the plane, possibly in several parts, possibly with holes, possibly empty. */
 public final class Region {
+  /** A part no larger than this is rounding, in square millimetres. */
+  private static final double SLIVER_MM2 = 1e-12;
+
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
   /** No area at all. */
@@ -97,11 +100,14 @@ public final class Region {
     return ofPolygons(OverlayNGRobust.overlay(geometry, other.geometry, operation));
   }
 
-  /** Keeps the polygons of a result and drops the points and lines that may come with them. */
+  /**
+   * Keeps the polygons of a result and drops what may come with them: points, lines, and slivers of
+   * a square nanometre's size that rounding leaves where lines cross.
+   */
   static Region ofPolygons(Geometry mixed) {
     List<Polygon> polygons = new ArrayList<>();
     for (int i = 0; i < mixed.getNumGeometries(); i++) {
-      if (mixed.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
+      if (mixed.getGeometryN(i) instanceof Polygon polygon && polygon.getArea() > SLIVER_MM2) {
         polygons.add(polygon);
       }
     }

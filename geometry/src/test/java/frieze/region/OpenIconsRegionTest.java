@@ -1,0 +1,138 @@
+package frieze.region;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import frieze.artwork.Artwork;
+import frieze.artwork.SvgReader;
+import frieze.curve.Bounds;
+import frieze.curve.Point;
+import frieze.diagnostic.BadInputException;
+import frieze.fixtures.OpenIcons;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** The open icon sets at 60 mm: offsets and axes against distances to every edge. */
+class OpenIconsRegionTest {
+  private static final double SIZE_MM = 60;
+  private static final double FLATTEN_MM = 0.002;
+  private static final double TOLERANCE_MM = 0.002;
+
+  /** Tool radii and stepovers, both ways, up to 13 mm. */
+  private static final double[] DISTANCES = {-1.5, 1.5875, -0.4, 6.35, -3, 13, -13, 0.1};
+
+  private static final double MICROMETRE = 0.001;
+
+  @Test
+  void offsets_of_two_hundred_icons_keep_to_the_bound() {
+    assertThat(checkOffsets(OpenIcons.sample(200), 2)).isGreaterThanOrEqualTo(190);
+  }
+
+  @Test
+  @Tag("corpus")
+  void offsets_of_all_icons_keep_to_the_bound() {
+    assertThat(checkOffsets(OpenIcons.drawings(), DISTANCES.length)).isGreaterThanOrEqualTo(3000);
+  }
+
+  @Test
+  void axes_of_sixty_icons_touch_the_boundary() {
+    assertThat(checkAxes(OpenIcons.sample(60))).isGreaterThanOrEqualTo(55);
+  }
+
+  @Test
+  @Tag("corpus")
+  void axes_of_all_icons_touch_the_boundary() {
+    assertThat(checkAxes(OpenIcons.drawings())).isGreaterThanOrEqualTo(3000);
+  }
+
+  private static Optional<Region> outline(String name, byte[] svg) {
+    try {
+      Artwork art = new SvgReader().read(name, svg);
+      Bounds b = art.bounds();
+      Artwork sized = b.width() > b.height() ? art.withWidth(SIZE_MM) : art.withHeight(SIZE_MM);
+      Region filled = sized.filled(FLATTEN_MM);
+      return filled.isEmpty() ? Optional.empty() : Optional.of(filled);
+    } catch (BadInputException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** Checks some distances for each icon; returns how many icons had an outline. */
+  private static int checkOffsets(Map<String, byte[]> icons, int distances) {
+    List<String> bad = new ArrayList<>();
+    int checked = 0;
+    int next = 0;
+    for (Map.Entry<String, byte[]> icon : icons.entrySet()) {
+      Optional<Region> outline = outline(icon.getKey(), icon.getValue());
+      if (outline.isPresent()) {
+        checked++;
+        double[] edges = OffsetChecks.edges(outline.get());
+        for (int k = 0; k < distances; k++) {
+          double distance = DISTANCES[next++ % DISTANCES.length];
+          double miss = miss(outline.get(), edges, distance);
+          if (!(miss <= TOLERANCE_MM)) {
+            bad.add(icon.getKey() + " at " + distance + ": " + miss);
+          }
+        }
+      }
+    }
+    assertThat(bad).isEmpty();
+    return checked;
+  }
+
+  private static double miss(Region outline, double[] edges, double distance) {
+    Region offset = Offset.offset(outline, distance, TOLERANCE_MM);
+    if (!offset.geometry().isValid()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double worst = 0;
+    for (Ring ring : offset.rings()) {
+      worst = Math.max(worst, OffsetChecks.worstMiss(ring.points(), edges, Math.abs(distance)));
+    }
+    return worst;
+  }
+
+  private static int checkAxes(Map<String, byte[]> icons) {
+    List<String> bad = new ArrayList<>();
+    int checked = 0;
+    for (Map.Entry<String, byte[]> icon : icons.entrySet()) {
+      Optional<Region> outline = outline(icon.getKey(), icon.getValue());
+      if (outline.isPresent()) {
+        checked++;
+        double miss = missOfAxis(outline.get());
+        if (!(miss <= MICROMETRE)) {
+          bad.add(icon.getKey() + ": " + miss);
+        }
+      }
+    }
+    assertThat(bad).isEmpty();
+    return checked;
+  }
+
+  /**
+   * The most by which a radius misses the distance to the boundary; infinite if a part has none.
+   */
+  private static double missOfAxis(Region outline) {
+    double[] edges = OffsetChecks.edges(outline);
+    Region.Locator inside = outline.locator();
+    MedialAxis axis = MedialAxis.of(outline, 0.003);
+    boolean[] reached = new boolean[axis.parts()];
+    double worst = 0;
+    for (MedialAxis.Branch branch : axis.branches()) {
+      reached[branch.part()] = true;
+      for (Disc d : branch.discs()) {
+        Point c = d.centre();
+        worst = Math.max(worst, Math.abs(OffsetChecks.distance(c, edges) - d.radiusMm()));
+        boolean outside = d.radiusMm() > MICROMETRE && !inside.contains(c);
+        worst = outside ? Double.POSITIVE_INFINITY : worst;
+      }
+    }
+    for (boolean part : reached) {
+      worst = part ? worst : Double.POSITIVE_INFINITY;
+    }
+    return worst;
+  }
+}
