@@ -8,13 +8,15 @@ import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.sli
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
-import com.tngtech.archunit.junit.AnalyzeClasses;
-import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Who may know whom. The folders tell the architecture; these rules keep them honest. */
-@AnalyzeClasses(packages = "frieze", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
   private static final String[] GEOMETRY = {
     "frieze.diagnostic..",
@@ -49,8 +51,7 @@ class ArchitectureTest {
         c -> java.util.List.of(names).contains(c.getName().replaceAll(".*\\.", "")));
   }
 
-  @ArchTest
-  static final ArchRule geometry_knows_no_programs =
+  private static final ArchRule GEOMETRY_KNOWS_NO_PROGRAMS =
       noClasses()
           .that()
           .resideInAnyPackage(GEOMETRY)
@@ -58,8 +59,7 @@ class ArchitectureTest {
           .dependOnClassesThat(resideInAnyPackage(POSTS).or(resideInAnyPackage(CLI)))
           .because("millimetres come before G-code; arrows run cli, posts, geometry");
 
-  @ArchTest
-  static final ArchRule posts_know_no_people =
+  private static final ArchRule POSTS_KNOW_NO_PEOPLE =
       noClasses()
           .that()
           .resideInAnyPackage(POSTS)
@@ -68,8 +68,7 @@ class ArchitectureTest {
           .resideInAnyPackage(CLI)
           .because("a post is tried without a console or a job file");
 
-  @ArchTest
-  static final ArchRule the_dry_run_knows_no_planner =
+  private static final ArchRule THE_DRY_RUN_KNOWS_NO_PLANNER =
       noClasses()
           .that()
           .resideInAnyPackage("frieze.rs274..", "frieze.dryrun..")
@@ -77,8 +76,7 @@ class ArchitectureTest {
           .dependOnClassesThat(PLANNING)
           .because("a check that shares code with what it checks repeats its mistakes");
 
-  @ArchTest
-  static final ArchRule the_reader_shares_nothing_with_the_writer =
+  private static final ArchRule THE_READER_SHARES_NOTHING_WITH_THE_WRITER =
       noClasses()
           .that()
           .resideInAnyPackage("frieze.rs274..", "frieze.dryrun..")
@@ -87,8 +85,7 @@ class ArchitectureTest {
           .resideInAnyPackage("frieze.lower..", "frieze.post..")
           .because("a text is judged by what it says, not by what was meant");
 
-  @ArchTest
-  static final ArchRule posts_do_not_plan =
+  private static final ArchRule POSTS_DO_NOT_PLAN =
       noClasses()
           .that()
           .resideInAnyPackage("frieze.lower..", "frieze.post..")
@@ -97,8 +94,7 @@ class ArchitectureTest {
           .resideInAnyPackage("frieze.plan..", "frieze.layout..", "frieze.artwork..")
           .because("a post only writes what it is told");
 
-  @ArchTest
-  static final ArchRule intents_know_no_toolpath =
+  private static final ArchRule INTENTS_KNOW_NO_TOOLPATH =
       noClasses()
           .that()
           .resideInAPackage("frieze.design..")
@@ -107,8 +103,7 @@ class ArchitectureTest {
           .resideInAPackage("frieze.plan..")
           .because("an intent made from a toolpath can't find a wrong toolpath");
 
-  @ArchTest
-  static final ArchRule only_the_command_line_touches_the_disk =
+  private static final ArchRule ONLY_THE_COMMAND_LINE_TOUCHES_THE_DISK =
       noClasses()
           .that()
           .resideInAnyPackage(GEOMETRY)
@@ -120,8 +115,7 @@ class ArchitectureTest {
               "java\\.nio\\.file\\.Files|java\\.io\\.File(|Writer|OutputStream|InputStream|Reader)")
           .because("output is data until the last step");
 
-  @ArchTest
-  static final ArchRule nothing_prints_but_the_command_line =
+  private static final ArchRule NOTHING_PRINTS_BUT_THE_COMMAND_LINE =
       noClasses()
           .that()
           .resideOutsideOfPackage("frieze.cli..")
@@ -131,8 +125,7 @@ class ArchitectureTest {
           .accessField(System.class, "err")
           .because("standard output is for data that a person asked for");
 
-  @ArchTest
-  static final ArchRule no_clock_and_no_chance =
+  private static final ArchRule NO_CLOCK_AND_NO_CHANCE =
       noClasses()
           .should()
           .callMethod(System.class, "currentTimeMillis")
@@ -145,8 +138,7 @@ class ArchitectureTest {
           .haveNameMatching("java\\.time\\.(Clock|LocalDate.*|Instant|ZonedDateTime)")
           .because("the same input gives the same bytes next year");
 
-  @ArchTest
-  static final ArchRule one_package_for_each_library =
+  private static final ArchRule ONE_PACKAGE_FOR_EACH_LIBRARY =
       noClasses()
           .that()
           .resideOutsideOfPackages("frieze.region..")
@@ -155,8 +147,7 @@ class ArchitectureTest {
           .resideInAnyPackage("org.locationtech.jts..", "org.tinfour..")
           .because("the polygon library stays inside one package");
 
-  @ArchTest
-  static final ArchRule batik_stays_in_artwork =
+  private static final ArchRule BATIK_STAYS_IN_ARTWORK =
       noClasses()
           .that()
           .resideOutsideOfPackages("frieze.artwork..")
@@ -165,8 +156,7 @@ class ArchitectureTest {
           .resideInAnyPackage("org.apache.batik..")
           .because("drawings are millimetres once they are read");
 
-  @ArchTest
-  static final ArchRule picocli_stays_in_cli =
+  private static final ArchRule PICOCLI_STAYS_IN_CLI =
       noClasses()
           .that()
           .resideOutsideOfPackages("frieze.cli..")
@@ -175,11 +165,38 @@ class ArchitectureTest {
           .resideInAnyPackage("picocli..")
           .because("commands are thin");
 
-  @ArchTest
-  static final ArchRule no_circles =
+  private static final ArchRule NO_CIRCLES =
       slices()
           .matching("frieze.(*)..")
           .should()
           .beFreeOfCycles()
           .because("the packages are a pipeline, read from left to right");
+
+  private static final JavaClasses CLASSES =
+      new ClassFileImporter()
+          .withImportOption(new ImportOption.DoNotIncludeTests())
+          .importPackages("frieze");
+
+  static Stream<ArchRule> rules() {
+    return Stream.of(
+        GEOMETRY_KNOWS_NO_PROGRAMS,
+        POSTS_KNOW_NO_PEOPLE,
+        THE_DRY_RUN_KNOWS_NO_PLANNER,
+        THE_READER_SHARES_NOTHING_WITH_THE_WRITER,
+        POSTS_DO_NOT_PLAN,
+        INTENTS_KNOW_NO_TOOLPATH,
+        ONLY_THE_COMMAND_LINE_TOUCHES_THE_DISK,
+        NOTHING_PRINTS_BUT_THE_COMMAND_LINE,
+        NO_CLOCK_AND_NO_CHANCE,
+        ONE_PACKAGE_FOR_EACH_LIBRARY,
+        BATIK_STAYS_IN_ARTWORK,
+        PICOCLI_STAYS_IN_CLI,
+        NO_CIRCLES);
+  }
+
+  @ParameterizedTest
+  @MethodSource("rules")
+  void holds(ArchRule rule) {
+    rule.check(CLASSES);
+  }
 }

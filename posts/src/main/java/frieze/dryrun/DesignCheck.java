@@ -92,8 +92,11 @@ final class DesignCheck {
 
   private static String message(Discrepancy one) {
     String at =
-        " at X%s Y%s of the stock"
-            .formatted(Amount.text(one.place().x()), Amount.text(one.place().y()));
+        " at X"
+            + Amount.text(one.place().x())
+            + " Y"
+            + Amount.text(one.place().y())
+            + " of the stock";
     String where = at + (one.intent().isEmpty() ? "" : ", by " + one.intent());
     String area = " over " + Amount.text(one.areaMm2()) + " mm2";
     return switch (one.kind()) {

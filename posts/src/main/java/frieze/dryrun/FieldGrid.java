@@ -13,7 +13,7 @@ import frieze.shop.Stock;
  */
 record FieldGrid(int columns, int rows, double cellMm, double topMm, double bottomMm) {
   /** The usual cell sizes. */
-  private static final double[] CELLS_MM = {0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.75, 1};
+  private static final double[] CELLS_MM = {0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.75, 1};
 
   FieldGrid {
     if (columns < 1 || rows < 1) {

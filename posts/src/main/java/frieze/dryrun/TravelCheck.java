@@ -4,6 +4,7 @@ import frieze.diagnostic.SourceSpan;
 import frieze.motion.Box;
 import frieze.shop.Machine;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -107,14 +108,16 @@ final class TravelCheck implements Check {
             FindingCode.BEYOND_TRAVEL,
             high[axis].span,
             Amount.mm(needed - travel),
-            "%s goes from %s (%s) to %s, %s from end to end: the machine has %s, so no zero fits"
-                .formatted(
-                    name,
-                    Words.mm(low[axis].atMm),
-                    "line " + low[axis].span.line(),
-                    Words.mm(high[axis].atMm),
-                    Words.mm(needed),
-                    Words.mm(travel)));
+            String.format(
+                Locale.ROOT,
+                "%s goes from %s (%s) to %s, %s from end to end: the machine has %s, so no zero"
+                    + " fits",
+                name,
+                Words.mm(low[axis].atMm),
+                "line " + low[axis].span.line(),
+                Words.mm(high[axis].atMm),
+                Words.mm(needed),
+                Words.mm(travel)));
       }
     }
   }

@@ -326,7 +326,7 @@ class StockFieldTest {
   @Test
   void the_default_cell_keeps_the_field_within_its_cap() {
     assertThat(StockField.of(stock(730, 133, 19)).cellMm()).isEqualTo(0.2);
-    assertThat(StockField.of(stock(120, 80, 19)).cellMm()).isEqualTo(0.05);
+    assertThat(StockField.of(stock(120, 80, 19)).cellMm()).isEqualTo(0.1);
     StockField large = StockField.of(stock(2440, 1220, 19));
     assertThat((long) large.columns() * large.rows()).isLessThanOrEqualTo(StockField.DEFAULT_CELLS);
     assertThatThrownBy(() -> StockField.of(stock(10, 10, 10), 0))
