@@ -44,6 +44,9 @@ final class AxisNodes {
     Point centre = circumcentre(v);
     double lacks = centre == null ? Double.NaN : lacks(v[0], centre);
     Point start = centre != null && lacks >= 0 ? centre : middleOfOpenSides(v, across, open);
+    if (!boundary.contains(start)) {
+      start = middle(v); // where rings touch, a side may run along the outside
+    }
     Disc junction = open == 3 ? junction(v, start) : null;
     if (junction != null) {
       return junction;
@@ -74,6 +77,11 @@ final class AxisNodes {
     double x = s.x[v[0]] + (cy * bb - by * cc) / d;
     double y = s.y[v[0]] + (bx * cc - cx * bb) / d;
     return Double.isFinite(x) && Double.isFinite(y) ? new Point(x, y) : null;
+  }
+
+  private Point middle(int[] v) {
+    return new Point(
+        (s.x[v[0]] + s.x[v[1]] + s.x[v[2]]) / 3, (s.y[v[0]] + s.y[v[1]] + s.y[v[2]]) / 3);
   }
 
   private Point middleOfOpenSides(int[] v, int[] across, int open) {

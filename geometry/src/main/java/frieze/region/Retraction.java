@@ -53,7 +53,7 @@ final class Retraction {
   private @Nullable Disc grow(Point p, double slackMm) {
     BoundaryDistance.Foot foot = boundary.foot(p.x(), p.y());
     double d = foot.distance();
-    if (!(d > TOUCH_MM)) {
+    if (!(d > TOUCH_MM) || !boundary.contains(p)) {
       return null;
     }
     double nx = (p.x() - foot.x()) / d;
