@@ -8,9 +8,9 @@ import frieze.dryrun.DryRunResult;
 import frieze.dryrun.ProgramText;
 import frieze.dryrun.Surroundings;
 import frieze.job.Build;
-import frieze.job.DialectRules;
 import frieze.job.Job;
 import frieze.job.JobReader;
+import frieze.job.StrangersRules;
 import frieze.post.Post;
 import frieze.post.Posts;
 import frieze.rs274.ReadingRules;
@@ -107,7 +107,7 @@ final class DryRunCommand implements Callable<Integer> {
 
   private ReadingRules rules() {
     if (post == null) {
-      return DialectRules.any();
+      return StrangersRules.any();
     }
     Post named =
         Posts.find(post)
@@ -116,7 +116,7 @@ final class DryRunCommand implements Callable<Integer> {
                     new ParameterException(
                         spec.commandLine(),
                         "--post: no post named \"" + post + "\"; see `frieze posts`"));
-    return DialectRules.of(named.capabilities());
+    return named.reading();
   }
 
   private Surroundings fromJob() {

@@ -17,14 +17,12 @@ import frieze.dryrun.Surroundings;
 import frieze.layout.Panel;
 import frieze.layout.Placement;
 import frieze.lower.FileNames;
-import frieze.lower.Lowering;
-import frieze.lower.Program;
 import frieze.motion.Sequence;
 import frieze.plan.Plan;
 import frieze.plan.Planner;
 import frieze.plan.Sequencer;
 import frieze.post.Post;
-import frieze.post.Posts;
+import frieze.post.Posting;
 import frieze.post.ProgramText;
 import frieze.sheet.PanelFacts;
 import frieze.sheet.SheetFacts;
@@ -65,7 +63,7 @@ public final class Build {
    * @throws BadInputException with everything that is wrong in the input; nothing is built then
    */
   public static List<BuiltPanel> run(Job job, SourceFiles files) {
-    Post post = Posts.find(job.post()).orElseThrow();
+    Post post = ChosenPost.of(job.post(), files);
     Build build = new Build(job, post, motifs(job, files));
     return collect(
         job.panels().stream().<Supplier<BuiltPanel>>map(p -> () -> build.panel(p)).toList());
@@ -88,12 +86,8 @@ public final class Build {
     Design design = design(asked, panel);
     Plan plan = Planner.plan(design, setup, Tolerances.DEFAULT);
     Sequence sequence = Sequencer.sequence(plan, setup, asked.name());
-    List<Program> lowered =
-        Lowering.lower(
-            sequence,
-            new Lowering.Request(
-                setup, post.capabilities(), ProgramHeader.lines(job, setup), names));
-    List<ProgramText> programs = lowered.stream().map(post::write).toList();
+    List<ProgramText> programs =
+        Posting.write(sequence, setup, post, ProgramHeader.lines(job, setup), names);
     List<Intent> intents = Intents.of(design, Tolerances.DEFAULT.flattenMm());
     DryRunResult dryRun =
         DryRun.in(Surroundings.of(setup))

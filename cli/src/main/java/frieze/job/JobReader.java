@@ -65,7 +65,7 @@ public final class JobReader {
   private Job job(String source, Values root) {
     Shop shop = shop(source, root);
     Machine machine = machine(root, shop);
-    String post = post(root, machine);
+    String post = post(source, root, machine);
     List<Job.Drawing> drawings = drawings(source, root);
     PanelReader panels =
         new PanelReader(shop, machine, drawings.stream().map(Job.Drawing::name).toList(), found);
@@ -105,8 +105,11 @@ public final class JobReader {
                     Suggestion.hint(name, shop.machineNames())));
   }
 
-  private String post(Values root, Machine machine) {
+  private String post(String source, Values root, Machine machine) {
     String post = root.find(JobKeys.Root.POST).orElse(machine.post());
+    if (ChosenPost.isFile(post) && files.exists(beside(source, post))) {
+      return beside(source, post);
+    }
     if (!posts.contains(post)) {
       found.error(
           JobCode.NO_SUCH_POST,

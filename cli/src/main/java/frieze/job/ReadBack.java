@@ -18,7 +18,7 @@ final class ReadBack {
 
   /** The rules of the controller; the operator has put the program's first tool in. */
   private static ReadingRules rules(ProgramText program, Post post) {
-    ReadingRules rules = DialectRules.of(post.capabilities());
+    ReadingRules rules = post.reading();
     Tool first = program.tools().get(0);
     return rules.but().start(rules.start().withTool(first.number())).build();
   }
