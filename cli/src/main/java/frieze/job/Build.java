@@ -11,6 +11,7 @@ import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.Severity;
+import frieze.diagnostic.SourceSpan;
 import frieze.dryrun.DryRun;
 import frieze.dryrun.DryRunResult;
 import frieze.dryrun.Surroundings;
@@ -64,6 +65,14 @@ public final class Build {
    */
   public static List<BuiltPanel> run(Job job, SourceFiles files) {
     Post post = ChosenPost.of(job.post(), files);
+    if (post.capabilities().torch().present()) {
+      throw new BadInputException(
+          Diagnostic.error(
+              JobCode.UNSUITABLE_POST,
+              SourceSpan.file(job.source()),
+              "the post " + post.id() + " drives a torch, and all the work here is for a spindle",
+              "choose a post for a router; `frieze posts` lists them"));
+    }
     Build build = new Build(job, post, motifs(job, files));
     return collect(
         job.panels().stream().<Supplier<BuiltPanel>>map(p -> () -> build.panel(p)).toList());

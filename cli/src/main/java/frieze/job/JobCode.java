@@ -28,7 +28,9 @@ public enum JobCode implements Code {
   TOO_DEEP("JOB-022", "depth beyond the stock"),
   NUMBER_TAKEN("JOB-023", "tool number taken twice"),
   UNKNOWN_FILE_KIND("JOB-024", "unknown kind of drawing"),
-  UNSUITABLE_TOOL("JOB-025", "tool of a wrong shape");
+  UNSUITABLE_TOOL("JOB-025", "tool of a wrong shape"),
+  UNEVEN_STOCK("JOB-026", "thickness readings that disagree"),
+  UNSUITABLE_POST("JOB-027", "post for another kind of machine");
 
   private final String id;
   private final String title;

@@ -424,7 +424,7 @@ final class JobKeys {
     static final Key<Double> CLEARANCE =
         Key.withDefault(
             "clearance",
-            Types.length(Range.POSITIVE),
+            Types.length(Range.CLEARANCE),
             "5 mm",
             "The height above the stock's top at which the tool travels.");
     static final Key<Double> SPOILBOARD =

@@ -183,7 +183,9 @@ public final class JobReader {
   }
 
   private static String beside(String source, String file) {
-    return Path.of(source).resolveSibling(file).toString();
+    // No file has such a name, and no path may hold it.
+    String possible = file.replace('\0', '?');
+    return Path.of(source).resolveSibling(possible).toString();
   }
 
   private static BadInputException bad(

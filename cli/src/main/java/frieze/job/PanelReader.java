@@ -22,6 +22,9 @@ import java.util.Set;
 
 /** Turns the section of one panel into a {@link Job.PanelJob}. */
 final class PanelReader {
+  /** The most by which readings of one board may differ, as a share of its thickness. */
+  private static final double MOST_UNEVEN = 0.1;
+
   private final Shop shop;
   private final Machine machine;
   private final List<String> drawn;
@@ -103,6 +106,7 @@ final class PanelReader {
           "no material named \"" + name + "\" in the shop",
           Suggestion.hint(name, shop.materialNames()));
     }
+    checkEven(v.get(JobKeys.Board.THICKNESS), v);
     return material.map(
         m ->
             new Stock(
@@ -111,6 +115,24 @@ final class PanelReader {
                 v.get(JobKeys.Board.WIDTH),
                 v.get(JobKeys.Board.THICKNESS),
                 v.get(JobKeys.Board.BLANK)));
+  }
+
+  /** A through cut is set for the thickest reading and would go far into the bed at a thin one. */
+  private void checkEven(List<Double> readingsMm, Values board) {
+    double thick = readingsMm.stream().mapToDouble(t -> t).max().orElse(0);
+    double thin = readingsMm.stream().mapToDouble(t -> t).min().orElse(0);
+    if (thick - thin > MOST_UNEVEN * thick) {
+      found.error(
+          JobCode.UNEVEN_STOCK,
+          board.where(JobKeys.Board.THICKNESS),
+          "the thickness readings differ by "
+              + Amounts.length(thick - thin)
+              + ", from "
+              + Amounts.length(thin)
+              + " to "
+              + Amounts.length(thick),
+          "measure again; if it is so, plane the board first");
+    }
   }
 
   /** Says early what no later stage could mend: a panel beyond its stock or its machine. */

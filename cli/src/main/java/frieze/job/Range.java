@@ -9,6 +9,10 @@ record Range(double low, boolean lowIncluded, double high, String words) {
   static final Range ANY = new Range(-Double.MAX_VALUE, true, Double.MAX_VALUE, "");
   static final Range POSITIVE = new Range(0, false, Double.MAX_VALUE, "more than 0");
   static final Range NOT_NEGATIVE = new Range(0, true, Double.MAX_VALUE, "0 or more");
+
+  /** A height to travel at: a board is seldom flat to a millimetre. */
+  static final Range CLEARANCE = new Range(1, true, Double.MAX_VALUE, "1 mm or more");
+
   static final Range SHARE = new Range(0, false, 1, "more than 0 and at most 100%");
 
   /** An angle of a pointed tool. */

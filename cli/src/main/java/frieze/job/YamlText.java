@@ -33,8 +33,13 @@ final class YamlText {
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(content)).toString();
       LoadSettings settings =
           LoadSettings.builder().setLabel(source).setCodePointLimit(LARGEST).build();
-      return new Compose(settings)
-          .composeString(text.startsWith("\uFEFF") ? text.substring(1) : text);
+      String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
+      Optional<Mark> tooDeep = Nesting.tooDeep(settings, plain);
+      if (tooDeep.isPresent()) {
+        throw notYaml(
+            at(source, tooDeep.get()), "too many brackets or blocks inside each other", "");
+      }
+      return new Compose(settings).composeString(plain);
     } catch (CharacterCodingException e) {
       throw notYaml(SourceSpan.file(source), "the text is not UTF-8", "save it as UTF-8");
     } catch (MarkedYamlEngineException e) {

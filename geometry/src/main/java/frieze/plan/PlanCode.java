@@ -26,7 +26,8 @@ public enum PlanCode implements Code {
   NO_TABS("PLAN-020", "nothing holds the panel when it is cut free"),
   THIN_FLOOR("PLAN-021", "little is left below a cut"),
   NOT_FULL_DIAMETER("PLAN-022", "a drill's point does not clear the bottom"),
-  LINE_TOO_SHORT("PLAN-023", "a line is too short to cut");
+  LINE_TOO_SHORT("PLAN-023", "a line is too short to cut"),
+  HOLE_OFF_PANEL("PLAN-024", "a hole reaches over the panel's edge");
 
   private final String id;
   private final String title;

@@ -1,6 +1,7 @@
 package frieze.plan;
 
 import frieze.curve.Affine;
+import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.Design;
 import frieze.design.Motif;
@@ -9,6 +10,7 @@ import frieze.design.Work;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
+import frieze.region.FillRule;
 import frieze.region.Offset;
 import frieze.region.Region;
 import frieze.shop.Material;
@@ -206,6 +208,7 @@ final class WorkCheck implements Work.Visitor<Boolean> {
     } else {
       checkTool(bore, depth);
     }
+    checkOnPanel(bore);
     boolean drills = BorePlanner.drills(tool, bore.diameterMm());
     if (tool.diameterMm() > bore.diameterMm() + BorePlanner.SAME_SIZE_MM) {
       found.error(
@@ -225,6 +228,30 @@ final class WorkCheck implements Work.Visitor<Boolean> {
       unsuited(bore, "a hole larger than the tool needs a straight bit");
     }
     return true;
+  }
+
+  private void checkOnPanel(Work.Bore bore) {
+    Region panel =
+        Region.of(
+            List.of(design.panel().outline()), FillRule.NONZERO, Tolerances.DEFAULT.flattenMm());
+    Region.Locator inside =
+        Offset.offset(panel, -bore.diameterMm() / 2, Tolerances.DEFAULT.offsetMm()).locator();
+    for (Point centre : bore.centres()) {
+      if (!inside.contains(centre)) {
+        found.error(
+            PlanCode.HOLE_OFF_PANEL,
+            bore.where(),
+            "a hole of "
+                + Amounts.length(bore.diameterMm())
+                + " at "
+                + Amounts.place(centre.x(), centre.y())
+                + " reaches over the edge of the panel, which is "
+                + Amounts.length(design.panel().lengthMm())
+                + " by "
+                + Amounts.length(design.panel().heightMm()),
+            "move it inwards, or make it smaller");
+      }
+    }
   }
 
   private java.util.Optional<Motif> motif(Work.Target target) {

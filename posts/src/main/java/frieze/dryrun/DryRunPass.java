@@ -23,6 +23,7 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
   private Optional<Integer> toolOfLastProgram = Optional.empty();
   private Rotation rotation = Rotation.STOPPED;
   private SourceSpan offsetSpan = SourceSpan.NONE;
+  private boolean moved;
 
   DryRunPass(Surroundings known, ClockSettings settings, boolean keepsMoves, int pictureColumns) {
     this.known = known;
@@ -55,6 +56,7 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
     tool = new ToolInSpindle(known, inSpindle);
     rotation = Rotation.STOPPED;
     offsetSpan = SourceSpan.NONE;
+    moved = false;
     clock.setExactStop(false);
     Optional<Integer> number = tool.number();
     if (number.isPresent() && !number.equals(toolOfLastProgram)) {
@@ -71,6 +73,13 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
   void end(String program, ProgramSummary summary) {
     clock.stop();
     checks.end(log);
+    if (!moved) {
+      log.add(
+          FindingCode.NOTHING_MOVES,
+          SourceSpan.file(program),
+          Amount.NONE,
+          "the program has no move in " + summary.lines() + " lines");
+    }
     if (summary.g92()) {
       log.add(
           FindingCode.STALE_OFFSET,
@@ -107,6 +116,7 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
 
   @Override
   public Boolean move(Executed.Move move) {
+    moved = true;
     Passage passage = tool.passage(move, stock);
     Box onMachine = MachineBox.of(passage);
     ledger.add(passage, onMachine);

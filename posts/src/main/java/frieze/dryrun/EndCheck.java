@@ -6,10 +6,16 @@ import java.util.OptionalDouble;
 
 /** Objects to programs that end low, or that cut nothing where they feed sideways. */
 final class EndCheck implements Check {
+  /** A ramp that begins a little above the top may go this far without taking anything. */
+  private static final double ENTRY_MM = 5;
+
   private final Optional<StockBox> stock;
   private final double clearanceMm;
   private OptionalDouble height = OptionalDouble.empty();
   private boolean hasFed;
+
+  /** How far the tool has fed above the stock since it last cut, sank or rose. */
+  private double idleMm;
 
   EndCheck(Surroundings known) {
     this.stock = StockBox.of(known);
@@ -20,6 +26,7 @@ final class EndCheck implements Check {
   public void start(String program) {
     height = OptionalDouble.empty();
     hasFed = false;
+    idleMm = 0;
   }
 
   @Override
@@ -35,7 +42,9 @@ final class EndCheck implements Check {
     double above = passage.box().maxZ() - stock.get().topMm();
     boolean sinks = passage.path().to().z() < passage.path().from().z() - Slack.LENGTH_MM;
     boolean cuts = passage.belowTop().isPresent() || sinks;
-    if (!cuts && above > Slack.LENGTH_MM && passage.planarMm() > Slack.LENGTH_MM) {
+    boolean idle = !cuts && above > Slack.LENGTH_MM && passage.planarMm() > Slack.LENGTH_MM;
+    idleMm = idle ? idleMm + passage.planarMm() : 0;
+    if (idleMm > ENTRY_MM) {
       log.add(
           FindingCode.CUTS_NOTHING,
           passage,

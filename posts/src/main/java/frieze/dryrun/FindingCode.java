@@ -30,6 +30,11 @@ public enum FindingCode implements Code {
       Severity.ERROR,
       "a cut goes deeper than the spoilboard may be cut",
       "check the Z zero, the thickness of the stock and the depth"),
+  NOTHING_MOVES(
+      "DRY-019",
+      Severity.WARNING,
+      "a program moves nothing",
+      "check that the file is whole, and that it is the right one"),
   TRAVEL_IN_STOCK(
       "DRY-005",
       Severity.ERROR,

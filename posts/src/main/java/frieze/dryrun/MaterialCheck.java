@@ -69,7 +69,7 @@ final class MaterialCheck implements Check {
         : List.of(
             new NotChecked(
                 "rapids into material and depth of passes",
-                "the stock, the zero on it or the tool is not known",
+                "the stock, the zero on it, the tool or the place where the program starts is not known",
                 true));
   }
 }

@@ -85,9 +85,13 @@ final class SpindleCheck implements Check {
     }
   }
 
-  /** Below the stock's top; any feed move where the stock is not known. */
+  /** Below the stock's top; any feed move of which nobody can say that it is not. */
   private boolean cuts(Passage passage) {
-    return stock.isEmpty() || passage.belowTop().isPresent();
+    if (stock.isEmpty() || passage.belowTop().isPresent()) {
+      return true;
+    }
+    double low = passage.lowZ().orElse(Double.NEGATIVE_INFINITY);
+    return !passage.isPlaced() && low < stock.get().topMm() - Slack.LENGTH_MM;
   }
 
   @Override

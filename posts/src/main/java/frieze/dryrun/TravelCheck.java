@@ -6,6 +6,7 @@ import frieze.shop.Machine;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Objects to moves beyond the machine's travel.
@@ -30,6 +31,11 @@ final class TravelCheck implements Check {
   private final Extreme[] high = new Extreme[3];
   private final boolean[] judged = new boolean[3];
 
+  /** The reach of moves along an axis while the program has not said where it stands. */
+  private final @Nullable Range[] adrift = new Range[3];
+
+  private final boolean[] adriftTooFar = new boolean[3];
+
   TravelCheck(Surroundings known) {
     this.machine = known.machine();
     for (int axis = 0; axis < 3; axis++) {
@@ -50,7 +56,38 @@ final class TravelCheck implements Check {
         compare(passage, axis, onMachine, log);
       } else {
         remember(passage, axis, log.programIndex());
+        drift(passage, axis, log);
       }
+    }
+  }
+
+  /** Follows increments from an unknown place: they can be too long for any place. */
+  private void drift(Passage passage, int axis, FindingLog log) {
+    if (passage.move().fromKnown().get(axis) || passage.move().toKnown().get(axis)) {
+      adrift[axis] = null;
+      return;
+    }
+    Box path = passage.path().box();
+    Range before = adrift[axis];
+    Range now =
+        before == null
+            ? new Range(path.min(axis), path.max(axis))
+            : new Range(
+                Math.min(before.minMm(), path.min(axis)), Math.max(before.maxMm(), path.max(axis)));
+    adrift[axis] = now;
+    double travel = travel(machine.orElseThrow(), axis).sizeMm();
+    if (!adriftTooFar[axis] && now.sizeMm() - travel > Slack.LENGTH_MM) {
+      adriftTooFar[axis] = true;
+      log.add(
+          FindingCode.BEYOND_TRAVEL,
+          passage,
+          Amount.mm(now.sizeMm() - travel),
+          Words.axisName(axis)
+              + " moves over "
+              + Words.mm(now.sizeMm())
+              + " from a place that is not known: the machine has "
+              + Words.mm(travel)
+              + ", so it leaves the travel from anywhere");
     }
   }
 
