@@ -94,8 +94,10 @@ record Raster(int column, int row, int columns, int rows, double cellMm) {
     }
     Edges edges = wish.edges();
     for (int e = 0; e < edges.count(); e++) {
-      int first = (int) Math.max(0, Math.ceil(edges.lowY(e) / cellMm - 0.5) - row);
-      int last = (int) Math.min(rows - 1.0, Math.floor(edges.highY(e) / cellMm - 0.5) - row);
+      // A row more on both sides: an end on a row's centre line may round to either, and the edge
+      // itself knows whether it crosses.
+      int first = (int) Math.max(0, Math.ceil(edges.lowY(e) / cellMm - 0.5) - row - 1);
+      int last = (int) Math.min(rows - 1.0, Math.floor(edges.highY(e) / cellMm - 0.5) - row + 1);
       for (int j = first; j <= last; j++) {
         if (edges.crosses(e, y(j))) {
           double from = Math.ceil(edges.crossingX(e, y(j)) / cellMm - 0.5) - column;

@@ -453,4 +453,29 @@ class GougeCheckTest {
     into.add(new Cut(new Motion.Turn(low, high, Plane.XY, x - 30, y, 2 * angle), FLAT));
     into.add(new Cut(new Motion.Turn(high, low, Plane.XY, x + 30, y, 2 * angle), FLAT));
   }
+
+  /** An end on a row's centre line once dropped its edge, and the row changed sides from there. */
+  @Test
+  void a_corner_on_the_centre_line_of_a_row_leaves_every_cell_on_its_side() {
+    for (int k = 0; k < 300; k++) {
+      double level = 5 + (k + 0.5) * 0.1;
+      Region kite =
+          Region.ofRing(
+              List.of(
+                  new Point(20, 2), new Point(30, level), new Point(20, 50), new Point(10, level)));
+      Wish wish = Wish.of(new Intent.Recess("kite", kite, 2, FLAT), setup(), 0.02);
+      Raster raster = Raster.of(wish.bounds(), 0.1, 2);
+      float[] signed = raster.signedDistances(wish);
+      Region.Locator inside = kite.locator();
+      for (int j = 0; j < raster.rows(); j++) {
+        for (int i = 0; i < raster.columns(); i++) {
+          float distance = signed[j * raster.columns() + i];
+          Point at = new Point(raster.x(i) - INTO_STOCK, raster.y(j) - INTO_STOCK);
+          if (Math.abs(distance) > 0.01) {
+            assertThat(distance > 0).as("kite %d at %s", k, at).isEqualTo(inside.contains(at));
+          }
+        }
+      }
+    }
+  }
 }
