@@ -7,6 +7,7 @@ import frieze.design.Work;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
 import frieze.shop.Setup;
+import frieze.shop.Tool;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -35,15 +36,15 @@ public final class Planner {
     WorkPlanner planner = new WorkPlanner(design, setup, tolerances, found);
     List<Batch> batches = new ArrayList<>();
     for (Work work : design.work()) {
-      batches.add(work.accept(planner));
+      batches.addAll(work.accept(planner));
     }
     found.throwIfErrors();
     List<Cut> cuts = new ArrayList<>();
     batches.stream()
         .sorted(
             Comparator.comparing(Batch::stage)
-                .thenComparing(b -> -b.work().tool().diameterMm())
-                .thenComparing(b -> b.work().tool().number()))
+                .thenComparing(b -> -b.tool().diameterMm())
+                .thenComparing(b -> b.tool().number()))
         .forEach(batch -> cuts.addAll(batch.ordered()));
     if (cuts.isEmpty()) {
       found.error(
@@ -62,11 +63,11 @@ public final class Planner {
   }
 
   /**
-   * The cuts of one line of the work list.
+   * The cuts that one tool makes for one line of the work list.
    *
    * @param blocks cuts that stay together and in order; the blocks may change places
    */
-  record Batch(Work work, Stage stage, List<List<Cut>> blocks) {
+  record Batch(Tool tool, Stage stage, List<List<Cut>> blocks) {
     /** The cuts, each block followed by the nearest one that is left. */
     List<Cut> ordered() {
       List<List<Cut>> left = new ArrayList<>(blocks);

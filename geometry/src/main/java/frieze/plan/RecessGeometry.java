@@ -60,7 +60,13 @@ final class RecessGeometry {
    * @param chains in the order of cutting
    * @param leftover what the tool does not reach
    */
-  record Result(List<Chain> chains, Region leftover) {}
+  record Result(List<Chain> chains, Region leftover) {
+    /** This result elsewhere. */
+    Result placed(Affine map) {
+      return new Result(
+          chains.stream().map(c -> c.placed(map)).toList(), leftover.transformed(map));
+    }
+  }
 
   private RecessGeometry(Work.Milling milling, Tolerances tolerances) {
     this.milling = milling;

@@ -25,7 +25,7 @@ import java.util.Optional;
  * a placement only moves the finished tracks. Ramps are added after that, because they depend on
  * depth and feed and not on shape.
  */
-final class WorkPlanner implements Work.Visitor<Planner.Batch> {
+final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
   private final Design design;
   private final Setup setup;
   private final Tolerances tolerances;
@@ -60,7 +60,7 @@ final class WorkPlanner implements Work.Visitor<Planner.Batch> {
   }
 
   @Override
-  public Planner.Batch recess(Work.Recess recess) {
+  public List<Planner.Batch> recess(Work.Recess recess) {
     Feeds feeds = feeds(recess);
     List<Double> depths = passes(recess.tool(), recess.depthMm());
     RecessLayout layout = new RecessLayout(design, recess, tolerances);
@@ -79,7 +79,7 @@ final class WorkPlanner implements Work.Visitor<Planner.Batch> {
       }
     }
     geometryCalls += layout.geometryCalls();
-    return new Planner.Batch(recess, Planner.Stage.RECESS, blocks);
+    return List.of(new Planner.Batch(recess.tool(), Planner.Stage.RECESS, blocks));
   }
 
   private static boolean isSmaller(Work.Recess a, Work.Recess b) {
@@ -129,7 +129,7 @@ final class WorkPlanner implements Work.Visitor<Planner.Batch> {
   }
 
   @Override
-  public Planner.Batch groove(Work.Groove groove) {
+  public List<Planner.Batch> groove(Work.Groove groove) {
     Motif motif = design.motif(groove.on().motif());
     Feeds feeds = feeds(groove);
     List<Double> depths = passes(groove.tool(), groove.depthMm());
@@ -158,13 +158,13 @@ final class WorkPlanner implements Work.Visitor<Planner.Batch> {
         }
       }
     }
-    return new Planner.Batch(groove, Planner.Stage.GROOVE, blocks);
+    return List.of(new Planner.Batch(groove.tool(), Planner.Stage.GROOVE, blocks));
   }
 
   @Override
-  public Planner.Batch cutout(Work.Cutout cutout) {
+  public List<Planner.Batch> cutout(Work.Cutout cutout) {
     if (setup.stock().blank()) {
-      return new Planner.Batch(cutout, Planner.Stage.CUTOUT, List.of());
+      return List.of(new Planner.Batch(cutout.tool(), Planner.Stage.CUTOUT, List.of()));
     }
     geometryCalls++;
     Tool tool = cutout.tool();
@@ -177,7 +177,7 @@ final class WorkPlanner implements Work.Visitor<Planner.Batch> {
     CutoutPlanner.Passes passes = new CutoutPlanner.Passes(passes(tool, depth), zones, tabDepth);
     Cut cut =
         CutoutPlanner.cut("cutout " + design.panel().name(), track, tool, feeds(cutout), passes);
-    return new Planner.Batch(cutout, Planner.Stage.CUTOUT, List.of(List.of(cut)));
+    return List.of(new Planner.Batch(cutout.tool(), Planner.Stage.CUTOUT, List.of(List.of(cut))));
   }
 
   private List<TabPlan.Zone> tabs(Work.Cutout cutout, Work.Tabs tabs, Track track) {
@@ -200,7 +200,7 @@ final class WorkPlanner implements Work.Visitor<Planner.Batch> {
   }
 
   @Override
-  public Planner.Batch bore(Work.Bore bore) {
+  public List<Planner.Batch> bore(Work.Bore bore) {
     Feeds feeds = feeds(bore);
     List<List<Cut>> blocks = new ArrayList<>();
     double through = setup.stock().thickestMm() + setup.spoilboardMm();
@@ -222,7 +222,7 @@ final class WorkPlanner implements Work.Visitor<Planner.Batch> {
                 BorePlanner.mill(origin, centre, bore.diameterMm(), bore.tool(), feeds, depths)));
       }
     }
-    return new Planner.Batch(bore, Planner.Stage.BORE, blocks);
+    return List.of(new Planner.Batch(bore.tool(), Planner.Stage.BORE, blocks));
   }
 
   private void notFull(Work.Bore bore, double shortMm) {
