@@ -31,7 +31,17 @@ class ArchitectureTest {
   };
 
   private static final String[] POSTS = {
-    "frieze.lower..", "frieze.post..", "frieze.rs274..", "frieze.dryrun.."
+    "frieze.lower..",
+    "frieze.post..",
+    "frieze.rs274..",
+    "frieze.field..",
+    "frieze.clock..",
+    "frieze.gouge..",
+    "frieze.dryrun.."
+  };
+
+  private static final String[] CHECKS = {
+    "frieze.rs274..", "frieze.field..", "frieze.clock..", "frieze.gouge..", "frieze.dryrun.."
   };
 
   private static final String[] CLI = {"frieze.cli..", "frieze.job..", "frieze.sheet.."};
@@ -71,7 +81,7 @@ class ArchitectureTest {
   private static final ArchRule THE_DRY_RUN_KNOWS_NO_PLANNER =
       noClasses()
           .that()
-          .resideInAnyPackage("frieze.rs274..", "frieze.dryrun..")
+          .resideInAnyPackage(CHECKS)
           .should()
           .dependOnClassesThat(PLANNING)
           .because("a check that shares code with what it checks repeats its mistakes");
@@ -79,11 +89,20 @@ class ArchitectureTest {
   private static final ArchRule THE_READER_SHARES_NOTHING_WITH_THE_WRITER =
       noClasses()
           .that()
-          .resideInAnyPackage("frieze.rs274..", "frieze.dryrun..")
+          .resideInAnyPackage(CHECKS)
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("frieze.lower..", "frieze.post..")
           .because("a text is judged by what it says, not by what was meant");
+
+  private static final ArchRule MATERIAL_AND_TIME_KNOW_NO_PROGRAM =
+      noClasses()
+          .that()
+          .resideInAnyPackage("frieze.field..", "frieze.clock..", "frieze.gouge..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("frieze.rs274..", "frieze.dryrun..")
+          .because("stock and clock are fed by the dry run and are of use without a text");
 
   private static final ArchRule POSTS_DO_NOT_PLAN =
       noClasses()
@@ -184,6 +203,7 @@ class ArchitectureTest {
         POSTS_KNOW_NO_PEOPLE,
         THE_DRY_RUN_KNOWS_NO_PLANNER,
         THE_READER_SHARES_NOTHING_WITH_THE_WRITER,
+        MATERIAL_AND_TIME_KNOW_NO_PROGRAM,
         POSTS_DO_NOT_PLAN,
         INTENTS_KNOW_NO_TOOLPATH,
         ONLY_THE_COMMAND_LINE_TOUCHES_THE_DISK,

@@ -2,8 +2,8 @@ package frieze.sheet;
 
 import frieze.design.Design;
 import frieze.design.Intent;
-import frieze.dryrun.DepthMap;
 import frieze.dryrun.DryRunResult;
+import frieze.field.DepthMap;
 import frieze.layout.Opening;
 import frieze.plan.Plan;
 import frieze.post.ProgramText;

@@ -140,7 +140,7 @@ final class PanelPage {
     out.close().line();
   }
 
-  private void relief(frieze.dryrun.DepthMap map) {
+  private void relief(frieze.field.DepthMap map) {
     boolean steel = setup().stock().material().kind() == Material.Kind.STEEL;
     Shading shading = Shading.of(panel, map);
     out.open("figure");
@@ -157,7 +157,7 @@ final class PanelPage {
     out.close();
   }
 
-  private void depthFigure(frieze.dryrun.DepthMap map) {
+  private void depthFigure(frieze.field.DepthMap map) {
     Shading shading = Shading.of(panel, map);
     out.element("h2", "Depths, as the dry run leaves them").open("figure");
     out.open("div", "class", "pic");

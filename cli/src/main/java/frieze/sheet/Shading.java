@@ -1,6 +1,6 @@
 package frieze.sheet;
 
-import frieze.dryrun.DepthMap;
+import frieze.field.DepthMap;
 
 /**
  * Draws the simulated stock as a picture seen from above.

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import frieze.dryrun.StockField;
+import frieze.field.StockField;
 import frieze.motion.Motion;
 import frieze.motion.Position;
 import frieze.shop.Material;

@@ -5,7 +5,7 @@
  * frieze.motion.Executed} events, which a text brings about, and the {@link frieze.motion.Motion}s
  * in both. Read {@link frieze.motion.Position}, {@link frieze.motion.Motion}, {@link
  * frieze.motion.Instruction}, {@link frieze.motion.Step}, {@link frieze.motion.Sequence}, {@link
- * frieze.motion.Executed}.
+ * frieze.motion.Executed}; then {@link frieze.motion.Motions}, which takes paths apart.
  */
 @NullMarked
 package frieze.motion;

@@ -93,4 +93,18 @@ public record Machine(
       throw new IllegalArgumentException(name + " must be > 0 but was " + value + " " + unit);
     }
   }
+
+  /**
+   * The limits of an axis.
+   *
+   * @param axis 0 for X, 1 for Y, 2 for Z
+   */
+  public Axis axis(int axis) {
+    return switch (axis) {
+      case 0 -> x;
+      case 1 -> y;
+      case 2 -> z;
+      default -> throw new IllegalArgumentException("axis must be 0, 1 or 2 but was " + axis);
+    };
+  }
 }

@@ -2,6 +2,8 @@ package frieze.dryrun;
 
 import frieze.design.Intent;
 import frieze.diagnostic.Severity;
+import frieze.gouge.Discrepancy;
+import frieze.gouge.GougeCheck;
 import frieze.shop.Setup;
 import java.util.ArrayList;
 import java.util.EnumMap;

@@ -1,8 +1,12 @@
 package frieze.dryrun;
 
+import frieze.clock.ClockSettings;
+import frieze.clock.MotionClock;
 import frieze.curve.Point;
 import frieze.design.Intent;
 import frieze.diagnostic.Diagnostic;
+import frieze.gouge.Discrepancy;
+import frieze.gouge.GougeCheck;
 import frieze.motion.Executed;
 import frieze.motion.Executed.MachinePosition;
 import frieze.rs274.Interpreter;

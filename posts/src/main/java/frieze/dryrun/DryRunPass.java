@@ -1,6 +1,11 @@
 package frieze.dryrun;
 
+import frieze.clock.ClockAccount;
+import frieze.clock.ClockSettings;
+import frieze.clock.MotionClock;
+import frieze.clock.TimeSpent;
 import frieze.diagnostic.SourceSpan;
+import frieze.field.DepthMap;
 import frieze.motion.Box;
 import frieze.motion.Executed;
 import frieze.motion.Executed.Rotation;

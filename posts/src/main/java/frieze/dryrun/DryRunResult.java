@@ -1,5 +1,8 @@
 package frieze.dryrun;
 
+import frieze.clock.TimeSpent;
+import frieze.field.StockField;
+import frieze.gouge.GougeCheck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,5 +1,6 @@
 package frieze.dryrun;
 
+import frieze.motion.Motions;
 import frieze.shop.Machine;
 import frieze.shop.Tool;
 import java.util.List;
@@ -36,7 +37,7 @@ final class FeedCheck implements Check {
 
   private static void compareAxes(Passage passage, double feed, Machine machine, FindingLog log) {
     for (int axis = 0; axis < 3; axis++) {
-      double limit = axis(machine, axis).maxFeedMmPerMin();
+      double limit = machine.axis(axis).maxFeedMmPerMin();
       double wanted = feed * Motions.largestShare(passage.path(), axis);
       if (isAbove(wanted, limit)) {
         log.add(
@@ -72,10 +73,6 @@ final class FeedCheck implements Check {
 
   static boolean isAbove(double wanted, double limit) {
     return wanted > limit * (1 + Slack.RELATIVE) + Slack.FEED_MM_PER_MIN;
-  }
-
-  static Machine.Axis axis(Machine machine, int axis) {
-    return axis == 0 ? machine.x() : axis == 1 ? machine.y() : machine.z();
   }
 
   @Override

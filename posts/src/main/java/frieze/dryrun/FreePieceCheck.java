@@ -1,5 +1,6 @@
 package frieze.dryrun;
 
+import frieze.field.Met;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;

@@ -2,6 +2,7 @@ package frieze.dryrun;
 
 import frieze.motion.Box;
 import frieze.motion.Motion;
+import frieze.motion.Motions;
 import frieze.shop.KeepOut;
 import frieze.shop.Tool;
 import java.util.List;

@@ -1,5 +1,8 @@
 package frieze.dryrun;
 
+import frieze.clock.ClockAccount;
+import frieze.clock.TimeSpent;
+import frieze.field.DepthMap;
 import frieze.motion.Box;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,6 +1,7 @@
 package frieze.dryrun;
 
 import frieze.motion.Motion;
+import frieze.motion.Motions;
 import frieze.shop.Tool;
 import frieze.shop.ToolShape;
 import java.util.List;

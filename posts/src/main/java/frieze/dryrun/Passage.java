@@ -1,11 +1,13 @@
 package frieze.dryrun;
 
 import frieze.diagnostic.SourceSpan;
+import frieze.field.Met;
 import frieze.motion.Box;
 import frieze.motion.Executed;
 import frieze.motion.Executed.Kind;
 import frieze.motion.Motion;
 import frieze.motion.Motion.Turn;
+import frieze.motion.Motions;
 import frieze.shop.Tool;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -1,5 +1,7 @@
 package frieze.dryrun;
 
+import frieze.clock.TimeSpent;
+import frieze.field.DepthMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

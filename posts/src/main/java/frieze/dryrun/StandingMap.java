@@ -1,5 +1,6 @@
 package frieze.dryrun;
 
+import frieze.field.StockField;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Deque;

@@ -1,6 +1,10 @@
 package frieze.dryrun;
 
+import frieze.field.Met;
+import frieze.field.StockField;
+import frieze.field.SweptMoves;
 import frieze.motion.Motion;
+import frieze.motion.Motions;
 import frieze.shop.Tool;
 import java.util.Optional;
 

@@ -1,6 +1,7 @@
 package frieze.dryrun;
 
 import frieze.motion.Box;
+import frieze.motion.Motions;
 import java.util.OptionalDouble;
 
 /** Adds up what moves do. */

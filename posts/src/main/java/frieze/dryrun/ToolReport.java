@@ -1,5 +1,6 @@
 package frieze.dryrun;
 
+import frieze.clock.TimeSpent;
 import java.util.Optional;
 import java.util.OptionalDouble;
 

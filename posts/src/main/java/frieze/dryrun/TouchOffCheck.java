@@ -1,5 +1,6 @@
 package frieze.dryrun;
 
+import frieze.field.StockField;
 import frieze.shop.Machine;
 import frieze.shop.Zero;
 import java.util.Optional;

@@ -7,7 +7,8 @@
  *
  * <p>Read {@link frieze.dryrun.DryRun}, {@link frieze.dryrun.Surroundings}, {@link
  * frieze.dryrun.DryRunResult}, {@link frieze.dryrun.FindingCode}; then {@code Checks}, the list of
- * all checks, and {@link frieze.dryrun.MotionClock}.
+ * all checks. The stock is {@link frieze.field}, the time {@link frieze.clock}, the comparison with
+ * the design {@link frieze.gouge}.
  */
 @NullMarked
 package frieze.dryrun;

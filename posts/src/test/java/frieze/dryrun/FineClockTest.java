@@ -3,6 +3,9 @@ package frieze.dryrun;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import frieze.clock.ClockAccount;
+import frieze.clock.ClockSettings;
+import frieze.clock.MotionClock;
 import frieze.motion.Executed;
 import frieze.rs274.Interpreter;
 import frieze.shop.Machine;

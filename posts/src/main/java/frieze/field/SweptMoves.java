@@ -1,0 +1,101 @@
+package frieze.field;
+
+import frieze.curve.Bounds;
+import frieze.motion.Box;
+import frieze.motion.Motion;
+import frieze.shop.ToolShape;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The cutting moves of a setup, kept so that small places can be looked at more closely than a
+ * stock field does.
+ *
+ * <p>In the stock frame. Not for programs of millions of moves: each one is kept.
+ */
+public final class SweptMoves {
+  /** The side of the squares by which moves are found. */
+  private static final double SQUARE_MM = 8;
+
+  private record Kept(Motion path, Profile profile) {}
+
+  private final List<Kept> moves = new ArrayList<>();
+  private final Map<ToolShape, Profile> profiles = new HashMap<>();
+  private final Map<Long, List<Integer>> squares = new HashMap<>();
+
+  /** Adds a move that cuts below the stock's top; others are of no interest. */
+  public void add(Motion path, ToolShape shape) {
+    Box box = path.box();
+    if (box.minZ() >= 0) {
+      return;
+    }
+    Profile whole = profiles.computeIfAbsent(shape, Profile::of);
+    Profile profile = whole.upTo(-box.minZ());
+    int number = moves.size();
+    moves.add(new Kept(path, profile));
+    Bounds reach =
+        new Bounds(box.minX(), box.minY(), box.maxX(), box.maxY()).grown(profile.radiusMm());
+    visitSquares(
+        reach, square -> squares.computeIfAbsent(square, k -> new ArrayList<>()).add(number));
+  }
+
+  /** The number of moves kept. */
+  public int size() {
+    return moves.size();
+  }
+
+  private interface SquareVisitor {
+    void visit(long square);
+  }
+
+  private static void visitSquares(Bounds b, SquareVisitor visitor) {
+    long lastX = (long) Math.floor(b.maxX() / SQUARE_MM);
+    long lastY = (long) Math.floor(b.maxY() / SQUARE_MM);
+    for (long y = (long) Math.floor(b.minY() / SQUARE_MM); y <= lastY; y++) {
+      for (long x = (long) Math.floor(b.minX() / SQUARE_MM); x <= lastX; x++) {
+        visitor.visit((y << Integer.SIZE) ^ (x & 0xFFFF_FFFFL));
+      }
+    }
+  }
+
+  /**
+   * Cuts a window.
+   *
+   * @param area the same as the window's
+   */
+  public void lower(Window window, Bounds area) {
+    sweepsNear(area).forEach(window::lower);
+  }
+
+  /** The sweeps that may meet a rectangle, in the order of cutting. */
+  List<Sweep> sweepsNear(Bounds rectangle) {
+    List<Integer> numbers = new ArrayList<>();
+    visitSquares(rectangle, square -> numbers.addAll(squares.getOrDefault(square, List.of())));
+    List<Sweep> sweeps = new ArrayList<>();
+    numbers.stream()
+        .distinct()
+        .sorted()
+        .map(moves::get)
+        .forEach(
+            kept ->
+                Sweeps.of(
+                    kept.path(),
+                    kept.profile(),
+                    false,
+                    sweep -> {
+                      if (overlap(sweep.bounds(), rectangle) && sweep.mayMeet(rectangle)) {
+                        sweeps.add(sweep);
+                      }
+                    }));
+    return sweeps;
+  }
+
+  private static boolean overlap(Bounds a, Bounds b) {
+    return a.minX() <= b.maxX()
+        && b.minX() <= a.maxX()
+        && a.minY() <= b.maxY()
+        && b.minY() <= a.maxY();
+  }
+}

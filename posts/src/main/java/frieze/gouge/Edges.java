@@ -1,0 +1,147 @@
+package frieze.gouge;
+
+import frieze.curve.Bounds;
+import frieze.curve.Flattener;
+import frieze.curve.Path;
+import frieze.curve.Point;
+import frieze.region.Region;
+import frieze.region.Ring;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** Straight pieces of outlines or lines, and distances from them. */
+final class Edges {
+  /** Numbers for each edge: its ends. */
+  private static final int EACH = 4;
+
+  private final double[] ends;
+
+  private Edges(double[] ends) {
+    this.ends = ends;
+  }
+
+  /** The boundary of a region; the area lies on the left of each edge. */
+  static Edges of(Region region) {
+    List<Point> pairs = new ArrayList<>();
+    for (Ring ring : region.rings()) {
+      List<Point> points = ring.points();
+      for (int i = 0; i < points.size(); i++) {
+        pairs.add(points.get(i));
+        pairs.add(points.get((i + 1) % points.size()));
+      }
+    }
+    return ofPairs(pairs);
+  }
+
+  /**
+   * Lines, curves flattened.
+   *
+   * @param flattenMm the most by which an edge departs from its curve
+   */
+  static Edges of(List<Path> paths, double flattenMm) {
+    List<Point> pairs = new ArrayList<>();
+    for (Path path : paths) {
+      List<Point> points = Flattener.flatten(path, flattenMm);
+      int count = path.closed() ? points.size() : points.size() - 1;
+      for (int i = 0; i < count; i++) {
+        pairs.add(points.get(i));
+        pairs.add(points.get((i + 1) % points.size()));
+      }
+    }
+    return ofPairs(pairs);
+  }
+
+  private static Edges ofPairs(List<Point> pairs) {
+    double[] ends = new double[2 * pairs.size()];
+    for (int i = 0; i < pairs.size(); i++) {
+      ends[2 * i] = pairs.get(i).x();
+      ends[2 * i + 1] = pairs.get(i).y();
+    }
+    return new Edges(ends);
+  }
+
+  int count() {
+    return ends.length / EACH;
+  }
+
+  Point start(int edge) {
+    return new Point(ends[EACH * edge], ends[EACH * edge + 1]);
+  }
+
+  Point end(int edge) {
+    return new Point(ends[EACH * edge + 2], ends[EACH * edge + 3]);
+  }
+
+  double length(int edge) {
+    return start(edge).distance(end(edge));
+  }
+
+  double totalLength() {
+    double sum = 0;
+    for (int i = 0; i < count(); i++) {
+      sum += length(i);
+    }
+    return sum;
+  }
+
+  Bounds bounds() {
+    Bounds bounds = Bounds.EMPTY;
+    for (int i = 0; i < count(); i++) {
+      bounds = bounds.with(start(i)).with(end(i));
+    }
+    return bounds;
+  }
+
+  /** The edges of which some point may lie within a distance of a rectangle. */
+  Edges near(Bounds rectangle, double distanceMm) {
+    double[] kept = new double[ends.length];
+    int n = 0;
+    Bounds grown = rectangle.grown(distanceMm);
+    for (int i = 0; i < ends.length; i += EACH) {
+      if (Math.max(ends[i], ends[i + 2]) >= grown.minX()
+          && Math.min(ends[i], ends[i + 2]) <= grown.maxX()
+          && Math.max(ends[i + 1], ends[i + 3]) >= grown.minY()
+          && Math.min(ends[i + 1], ends[i + 3]) <= grown.maxY()) {
+        System.arraycopy(ends, i, kept, n, EACH);
+        n += EACH;
+      }
+    }
+    return new Edges(Arrays.copyOf(kept, n));
+  }
+
+  /** The distance from the nearest edge, by trying them all; positive infinity without edges. */
+  double distance(double x, double y) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < ends.length; i += EACH) {
+      double ex = ends[i + 2] - ends[i];
+      double ey = ends[i + 3] - ends[i + 1];
+      double px = x - ends[i];
+      double py = y - ends[i + 1];
+      double square = ex * ex + ey * ey;
+      double t = square > 0 ? Math.max(0, Math.min(1, (px * ex + py * ey) / square)) : 0;
+      double dx = px - t * ex;
+      double dy = py - t * ey;
+      least = Math.min(least, dx * dx + dy * dy);
+    }
+    return Math.sqrt(least);
+  }
+
+  /** Whether an edge crosses the level {@code y}; of its ends only the lower one counts. */
+  boolean crosses(int edge, double y) {
+    return ends[EACH * edge + 1] <= y != ends[EACH * edge + 3] <= y;
+  }
+
+  double crossingX(int edge, double y) {
+    int i = EACH * edge;
+    return ends[i] + (y - ends[i + 1]) / (ends[i + 3] - ends[i + 1]) * (ends[i + 2] - ends[i]);
+  }
+
+  double lowY(int edge) {
+    return Math.min(ends[EACH * edge + 1], ends[EACH * edge + 3]);
+  }
+
+  double highY(int edge) {
+    return Math.max(ends[EACH * edge + 1], ends[EACH * edge + 3]);
+  }
+}

@@ -1,0 +1,172 @@
+package frieze.gouge;
+
+import frieze.curve.Bounds;
+import frieze.curve.Point;
+import frieze.field.SweptMoves;
+import frieze.field.Window;
+import frieze.motion.Position;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Looks closely at places along the outlines: simulates a small window anew from the moves, and
+ * compares each of its cells with the wishes by exact distances.
+ */
+final class FineCheck {
+  /** The side of a cell of a window. */
+  static final double CELL_MM = 0.005;
+
+  /** Cells along each side of a window. */
+  private static final int CELLS = 48;
+
+  /** A part of the length that no usual pattern repeats with: the golden section. */
+  private static final double GOLDEN = 0.6180339887498949;
+
+  private final List<Wish> wishes;
+  private final double thickness;
+  private final SweptMoves moves;
+  private final GougeCheck.Settings settings;
+  private int windows;
+
+  FineCheck(List<Wish> wishes, double thickness, SweptMoves moves, GougeCheck.Settings settings) {
+    this.wishes = wishes;
+    this.thickness = thickness;
+    this.moves = moves;
+    this.settings = settings;
+  }
+
+  int windows() {
+    return windows;
+  }
+
+  List<Discrepancy> run() {
+    List<Discrepancy> found = new ArrayList<>();
+    double total = wishes.stream().mapToDouble(w -> w.edges().totalLength()).sum();
+    double spacing = total / Math.max(1, settings.windows());
+    double next = spacing * GOLDEN;
+    for (Wish wish : wishes) {
+      Edges edges = wish.edges();
+      for (int e = 0; e < edges.count(); e++) {
+        double length = edges.length(e);
+        for (; next < length; next += spacing) {
+          look(wish, edges, e, next / length, found);
+        }
+        next -= length;
+      }
+    }
+    return found;
+  }
+
+  /** Looks at a point of an edge of a wish. */
+  private void look(Wish wish, Edges edges, int edge, double along, List<Discrepancy> found) {
+    windows++;
+    Point at = edges.start(edge).towards(edges.end(edge), along);
+    double half = CELLS * CELL_MM / 2;
+    Bounds window = Bounds.of(at).grown(half);
+    float[] heights = simulate(window);
+    List<Near> near = new ArrayList<>();
+    for (Wish w : wishes) {
+      if (overlap(w.bounds(), window)) {
+        near.add(new Near(w, w.edges().near(window, w.reachMm())));
+      }
+    }
+    Point axis = axis(wish, edges, edge, at);
+    boolean fits = wish.openingMm() > 0 && standsFree(wish, axis);
+    Worst deep = new Worst(Discrepancy.Kind.TOO_DEEP);
+    Worst left = new Worst(Discrepancy.Kind.LEFT);
+    for (int j = 0; j < CELLS; j++) {
+      for (int i = 0; i < CELLS; i++) {
+        Point q =
+            new Point(window.minX() + (i + 0.5) * CELL_MM, window.minY() + (j + 0.5) * CELL_MM);
+        double depth = -heights[j * CELLS + i];
+        double most = 0;
+        double least = fits ? wish.least().depthMm(q.distance(axis)) : 0;
+        for (Near n : near) {
+          double signed = n.signed(q);
+          most = Math.max(most, n.wish().most().depthMm(signed));
+          least =
+              n.wish().openingMm() > 0 ? least : Math.max(least, n.wish().least().depthMm(signed));
+        }
+        deep.add(q, depth - most);
+        left.add(q, Math.min(least, thickness) - depth);
+      }
+    }
+    deep.report(wishes, settings.depthMm(), found);
+    left.report(wishes, settings.depthMm(), found);
+  }
+
+  private float[] simulate(Bounds window) {
+    Window cells = Window.of(new Position(window.minX(), window.minY(), 0), CELLS, CELLS, CELL_MM);
+    moves.lower(cells, window);
+    return cells.heights();
+  }
+
+  /** Where the tool's axis stands when the tool touches the outline at a point, inside. */
+  private static Point axis(Wish wish, Edges edges, int edge, Point at) {
+    Point direction = edges.end(edge).minus(edges.start(edge));
+    Point left = new Point(-direction.y(), direction.x()).times(1 / direction.norm());
+    return at.plus(left.times(wish.openingMm()));
+  }
+
+  /** Whether the tool at a place keeps within the outline, but for what rounding does. */
+  private boolean standsFree(Wish wish, Point axis) {
+    double room = wish.openingMm() - settings.wallMm() / 4;
+    return wish.inside().contains(axis)
+        && wish.edges().near(Bounds.of(axis), room).distance(axis.x(), axis.y()) >= room;
+  }
+
+  private static boolean overlap(Bounds a, Bounds b) {
+    return a.minX() <= b.maxX()
+        && b.minX() <= a.maxX()
+        && a.minY() <= b.maxY()
+        && b.minY() <= a.maxY();
+  }
+
+  /** A wish and those of its edges that matter in a window. */
+  private record Near(Wish wish, Edges edges) {
+    double signed(Point q) {
+      double distance = Math.min(wish.reachMm(), edges.distance(q.x(), q.y()));
+      return wish.inside().contains(q) ? distance : -distance;
+    }
+  }
+
+  /** The worst cell of a window and how many there are. */
+  private static final class Worst {
+    private final Discrepancy.Kind kind;
+    private final List<Point> places = new ArrayList<>();
+    private final List<Double> amounts = new ArrayList<>();
+
+    Worst(Discrepancy.Kind kind) {
+      this.kind = kind;
+    }
+
+    void add(Point place, double amount) {
+      if (amount > 0) {
+        places.add(place);
+        amounts.add(amount);
+      }
+    }
+
+    void report(List<Wish> wishes, double toleranceMm, List<Discrepancy> found) {
+      int worst = -1;
+      int cells = 0;
+      for (int i = 0; i < amounts.size(); i++) {
+        if (amounts.get(i) > toleranceMm) {
+          cells++;
+          worst = worst < 0 || amounts.get(i) > amounts.get(worst) ? i : worst;
+        }
+      }
+      if (worst >= 0) {
+        Nearby nearby = Nearby.of(wishes, places.get(worst));
+        found.add(
+            new Discrepancy(
+                kind,
+                nearby.name(),
+                places.get(worst),
+                amounts.get(worst),
+                cells * CELL_MM * CELL_MM,
+                kind == Discrepancy.Kind.TOO_DEEP ? nearby.sidewaysMm() : 0));
+      }
+    }
+  }
+}

@@ -1,0 +1,174 @@
+package frieze.gouge;
+
+import frieze.curve.Affine;
+import frieze.curve.Bounds;
+import frieze.curve.Path;
+import frieze.curve.Point;
+import frieze.design.Intent;
+import frieze.field.Profile;
+import frieze.region.FillRule;
+import frieze.region.Region;
+import frieze.shop.Setup;
+import java.util.List;
+
+/**
+ * What one intent permits and asks for, as depths by the distance from its outline, in the stock
+ * frame.
+ *
+ * @param edges the outline, or the lines of a groove
+ * @param inside whether a point lies within the outline; never for a groove
+ * @param reachMm farther from the edges than this, the laws are constant on either side
+ * @param outsideMm farther outside than this, nothing is permitted
+ * @param most the deepest cut permitted at a signed distance, positive inside
+ * @param least the depth that the tool could have taken for sure; by the signed distance, or, if
+ *     there is an {@code openingMm}, by the distance from the nearest place where the tool's axis
+ *     may stand
+ * @param openingMm the distance that the tool's axis keeps from the outline; 0 for no such rule
+ */
+record Wish(
+    Intent intent,
+    Edges edges,
+    Region.Locator inside,
+    double reachMm,
+    double outsideMm,
+    Law most,
+    Law least,
+    double openingMm) {
+  /** A depth by a distance, both in millimetres. */
+  @FunctionalInterface
+  interface Law {
+    double depthMm(double distanceMm);
+  }
+
+  private static final Law NOTHING = distance -> 0;
+
+  /** The most by which a curve of an intent departs from its edges here. */
+  private static final double FLATTEN_MM = 0.0005;
+
+  /** Whether the edges are an outline. */
+  boolean enclosing() {
+    return !(intent instanceof Intent.Groove);
+  }
+
+  Bounds bounds() {
+    return edges.bounds().grown(outsideMm);
+  }
+
+  /**
+   * How far a place lies outside of where this permits anything, 0 inside.
+   *
+   * @param fromEdges the distance of the place from the edges
+   */
+  double outside(Point place, double fromEdges) {
+    boolean within = inside.contains(place);
+    if (intent instanceof Intent.Through) {
+      return within ? fromEdges : Math.max(0, fromEdges - outsideMm);
+    }
+    return within ? 0 : Math.max(0, fromEdges - (enclosing() ? 0 : outsideMm));
+  }
+
+  static Wish of(Intent intent, Setup setup, double wallMm) {
+    return intent.accept(new FromIntent(setup, wallMm));
+  }
+
+  private static final class FromIntent implements Intent.Visitor<Wish> {
+    private final Affine toStock;
+    private final double through;
+    private final double thickness;
+    private final double wall;
+
+    FromIntent(Setup setup, double wallMm) {
+      this.toStock = setup.stockFromPanel().affine();
+      this.thickness = setup.stock().thickestMm();
+      this.through = thickness + setup.spoilboardMm();
+      this.wall = wallMm;
+    }
+
+    /** Straight and ball walls stand on the outline; a flank leans inwards from it. */
+    @Override
+    public Wish recess(Intent.Recess r) {
+      Region region = r.region().transformed(toStock);
+      Profile tool = Profile.of(r.tool().shape());
+      double depth = r.depthMm();
+      if (tool.slope() > 0) {
+        double lean = depth / tool.slope() + tool.kneeMm();
+        return new Wish(
+            r,
+            Edges.of(region),
+            region.locator(),
+            lean + 2 * wall,
+            wall,
+            d -> clamp(tool.slope() * (d + wall), depth),
+            d -> clamp(tool.slope() * (d - wall - tool.kneeMm()), depth),
+            0);
+      }
+      return new Wish(
+          r,
+          Edges.of(region),
+          region.locator(),
+          tool.radiusMm() + 2 * wall,
+          wall,
+          d -> d >= -wall ? depth : 0,
+          d -> d + wall <= tool.radiusMm() ? depth - tool.heightAtMm(d + wall) : 0,
+          tool.radiusMm());
+    }
+
+    @Override
+    public Wish groove(Intent.Groove g) {
+      List<Path> lines = g.lines().stream().map(p -> p.transformed(toStock)).toList();
+      Profile tool = Profile.of(g.tool().shape());
+      double radius = tool.radiusMm();
+      double depth = g.depthMm();
+      return new Wish(
+          g,
+          Edges.of(lines, FLATTEN_MM),
+          p -> false,
+          radius + 2 * wall,
+          radius + wall,
+          d ->
+              -d <= radius + wall
+                  ? clamp(depth - tool.heightAtMm(Math.max(0, -d - wall)), depth)
+                  : 0,
+          d -> -d + wall <= radius ? clamp(depth - tool.heightAtMm(-d + wall), depth) : 0,
+          0);
+    }
+
+    @Override
+    public Wish through(Intent.Through t) {
+      Region part = t.part().transformed(toStock);
+      double slot = t.tool().diameterMm();
+      return new Wish(
+          t,
+          Edges.of(part),
+          part.locator(),
+          slot + 2 * wall,
+          slot + wall,
+          d -> d <= wall && d >= -(slot + wall) ? through : 0,
+          NOTHING,
+          0);
+    }
+
+    @Override
+    public Wish hole(Intent.Hole h) {
+      Path circle = Path.circle(h.centre(), h.diameterMm() / 2).transformed(toStock);
+      Region region = Region.of(List.of(circle), FillRule.NONZERO, FLATTEN_MM);
+      Profile tool = Profile.of(h.tool().shape());
+      double most = Math.min(h.depthMm() + tool.heightAtMm(tool.radiusMm()), through);
+      double least = Math.min(h.depthMm(), thickness);
+      boolean fits = tool.radiusMm() <= h.diameterMm() / 2 + wall;
+      return new Wish(
+          h,
+          Edges.of(region),
+          region.locator(),
+          2 * wall,
+          wall,
+          d -> d >= -wall ? most : 0,
+          d -> fits && d >= wall ? least : 0,
+          0);
+    }
+
+    private static double clamp(double depth, double most) {
+      return Math.max(0, Math.min(most, depth));
+    }
+  }
+}
