@@ -54,22 +54,41 @@ final class BorePlanner {
         OptionalDouble.of(depthMm > peck ? peck : 0));
   }
 
-  /** Mills a hole in circles from the inside out, sinking along each pass by pass. */
+  /**
+   * A place to be bored.
+   *
+   * @param doneMm how deep the hole, at least as wide, is there already
+   */
+  record Place(String origin, Point centre, double doneMm) {}
+
+  /**
+   * Mills a hole: in one helix where one circle makes it, else in circles from the inside out, pass
+   * by pass. Begins where an earlier hole at the same place ends.
+   *
+   * @param limitMm the most that a pass may take
+   * @param diameterMm of the hole
+   */
   static Cut mill(
-      String origin, Point centre, double diameterMm, Tool tool, Feeds feeds, List<Double> depths) {
-    List<Track> circles = circles(centre, diameterMm, tool);
-    MoveBuilder moves =
-        new MoveBuilder(tool, feeds, new Position(circles.get(0).start(), MoveBuilder.AIR_MM));
-    for (double depth : depths) {
-      moves.linkTo(new Position(circles.get(0).start(), moves.at().z()));
-      moves.spiral(circles.get(0), 0, -depth);
+      Place place, double diameterMm, double depthMm, Tool tool, Feeds feeds, double limitMm) {
+    List<Track> circles = circles(place.centre(), diameterMm, tool);
+    Track inner = circles.get(0);
+    double top = MoveBuilder.AIR_MM - place.doneMm();
+    MoveBuilder moves = new MoveBuilder(tool, feeds, new Position(inner.start(), top));
+    List<Double> depths = DepthPasses.depths(depthMm - place.doneMm(), limitMm);
+    if (circles.size() == 1) {
+      moves.helix(inner, 0, -depthMm, depths.get(0));
+    }
+    for (double depth : circles.size() == 1 ? List.<Double>of() : depths) {
+      double z = -place.doneMm() - depth;
+      moves.linkTo(new Position(inner.start(), moves.at().z()));
+      moves.helix(inner, 0, z, limitMm);
       for (Track circle : circles.subList(1, circles.size())) {
-        moves.linkTo(new Position(circle.start(), -depth));
+        moves.linkTo(new Position(circle.start(), z));
         moves.follow(circle.slice(0, circle.lengthMm()));
       }
     }
-    moves.linkTo(new Position(centre.towards(moves.at().xy(), 0.5), moves.at().z()));
-    return moves.cut(origin);
+    moves.linkTo(new Position(place.centre().towards(moves.at().xy(), 0.5), moves.at().z()));
+    return moves.cut(place.origin());
   }
 
   /** Counter-clockwise circles, the wall on the right: climb milling. */

@@ -13,7 +13,7 @@ final class CutoutPlanner {
   /**
    * Follows a closed track down through the stock.
    *
-   * <p>Above the tops of the tabs it goes round and round without a stop. Below, it cuts the
+   * <p>Above the tops of the tabs it sinks round and round without a stop. Below, it cuts the
    * stretches between the tabs, and rises straight up and travels over each tab at the height of
    * its top.
    */
@@ -24,14 +24,15 @@ final class CutoutPlanner {
         new Position(
             track.slice(startMm, startMm + track.lengthMm()).get(0).start(), MoveBuilder.AIR_MM);
     MoveBuilder moves = new MoveBuilder(tool, feeds, start);
-    double before = 0;
+    double before = passes.roundMm();
+    if (before > 0) {
+      moves.helix(track, startMm, -before, passes.limitMm());
+    }
     for (double depth : passes.depths()) {
-      if (passes.tabs().isEmpty() || depth <= passes.tabDepthMm()) {
-        moves.spiral(track, startMm, -depth);
-      } else {
+      if (depth > before) {
         betweenTabs(moves, track, passes, Math.max(before, passes.tabDepthMm()), depth);
+        before = depth;
       }
-      before = depth;
     }
     return moves.cut(origin);
   }
@@ -39,13 +40,23 @@ final class CutoutPlanner {
   /**
    * The depths of the passes and the tabs in them.
    *
+   * @param limitMm the most that a pass may take
    * @param tabs in order along the track; empty for none
    * @param tabDepthMm where the tops of the tabs lie
    */
-  record Passes(List<Double> depths, List<TabPlan.Zone> tabs, double tabDepthMm) {
+  record Passes(List<Double> depths, double limitMm, List<TabPlan.Zone> tabs, double tabDepthMm) {
     Passes {
       depths = List.copyOf(depths);
       tabs = List.copyOf(tabs);
+    }
+
+    /** How deep it goes before it has to mind the tabs; 0 if it has to at once. */
+    double roundMm() {
+      return depths.stream()
+          .filter(d -> tabs.isEmpty() || d <= tabDepthMm)
+          .mapToDouble(d -> d)
+          .max()
+          .orElse(0);
     }
   }
 

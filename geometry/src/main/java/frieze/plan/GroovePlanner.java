@@ -20,15 +20,15 @@ final class GroovePlanner {
   static Cut cut(String origin, Track line, Tool tool, Feeds feeds, List<Double> depths) {
     MoveBuilder moves =
         new MoveBuilder(tool, feeds, new Position(line.start(), MoveBuilder.AIR_MM));
+    if (line.closed() && MoveBuilder.canSpiral(tool, line)) {
+      moves.helix(line, 0, -depths.get(depths.size() - 1), depths.get(0));
+      return moves.cut(origin);
+    }
     Track run = line;
     for (double depth : depths) {
-      if (line.closed() && MoveBuilder.canSpiral(tool, line)) {
-        moves.spiral(line, 0, -depth);
-      } else {
-        moves.enter(run, -depth);
-        moves.follow(run.slice(0, run.lengthMm()));
-        run = line.closed() ? run : run.reversed();
-      }
+      moves.enter(run, -depth);
+      moves.follow(run.slice(0, run.lengthMm()));
+      run = line.closed() ? run : run.reversed();
     }
     return moves.cut(origin);
   }

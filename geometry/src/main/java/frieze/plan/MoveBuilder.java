@@ -31,6 +31,9 @@ final class MoveBuilder {
 
   private static final double SAME_MM = 1e-6;
 
+  /** A count may be missed by this part before one more is made. */
+  private static final double ROUNDING = 1e-9;
+
   private final Tool tool;
   private final Feeds feeds;
   private final List<Cut.Move> moves = new ArrayList<>();
@@ -142,7 +145,38 @@ final class MoveBuilder {
     }
   }
 
-  /** Sinks along a run and comes back to its start at the depth; the run's start is here. */
+  /**
+   * Cuts a closed loop down to a depth and ends where it began: sinking lap by lap without a stop
+   * and once more round at the depth, or, where that is shorter, by a {@link #spiral} for each
+   * pass.
+   *
+   * @param limitMm the most that a pass may take
+   */
+  void helix(Track loop, double startMm, double z, double limitMm) {
+    double lap = loop.lengthMm();
+    double drop = at.z() - z;
+    int laps = count(drop, Math.min(limitMm, lap * StrictMath.tan(RAMP_RAD)));
+    double top = Math.min(0, at.z() - AIR_MM);
+    int passes = count(top - z, limitMm);
+    if ((laps + 1) * lap > passes * lap + 2 * rampLength(drop)) {
+      for (int i = 1; i <= passes; i++) {
+        spiral(loop, startMm, i == passes ? z : top + (z - top) * i / passes);
+      }
+      return;
+    }
+    double slopeRad = StrictMath.atan2(drop / laps, lap);
+    follow(loop.slice(startMm, startMm + laps * lap), z, feeds.rampFeedMmPerMin(slopeRad));
+    follow(loop.slice(startMm, startMm + lap));
+  }
+
+  private static int count(double wholeMm, double partMm) {
+    return (int) Math.max(1, Math.ceil(wholeMm / partMm - ROUNDING));
+  }
+
+  /**
+   * Sinks along a run, to and fro an even number of times, so that it ends at the run's start,
+   * which is here, at the depth. What the ramp leaves is for the next pass along the run.
+   */
   void enter(Track run, double z) {
     double left = rampLength(at.z() - z);
     if (left <= 0) {
@@ -152,24 +186,17 @@ final class MoveBuilder {
       verticalTo(z);
       return;
     }
-    Track back = run.reversed();
+    int pairs = count(left, 2 * run.lengthMm());
+    double least = Math.min(run.lengthMm(), tool.diameterMm());
+    double leg = Math.max(left / (2 * pairs), least);
+    List<Segment> out = run.slice(0, leg);
+    List<Segment> back = run.reversed().slice(run.lengthMm() - leg, run.lengthMm());
+    double drop = (at.z() - z) / (2 * pairs);
     double feed = feeds.rampFeedMmPerMin(RAMP_RAD);
-    double all = run.lengthMm();
-    double legMm = Math.min(all, left);
-    double drop = at.z() - z;
-    double perMm = drop / left;
-    double from = 0;
-    boolean forward = true;
-    while (left > SAME_MM) {
-      double part = Math.min(legMm, left);
-      double zNext = left - part <= SAME_MM ? z : at.z() - part * perMm;
-      from = forward ? part : legMm - part;
-      follow(
-          forward ? run.slice(0, part) : back.slice(all - legMm, all - legMm + part), zNext, feed);
-      left -= part;
-      forward = !forward;
+    for (int i = 0; i < pairs; i++) {
+      follow(out, at.z() - drop, feed);
+      follow(back, i == pairs - 1 ? z : at.z() - drop, feed);
     }
-    follow(back.slice(all - from, all));
   }
 
   private static double rampLength(double dropMm) {

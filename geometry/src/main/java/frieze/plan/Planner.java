@@ -9,15 +9,12 @@ import frieze.diagnostic.SourceSpan;
 import frieze.shop.Setup;
 import frieze.shop.Tool;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
  * Turns a design into cuts.
  *
- * <p>The order: recesses, then grooves, then holes, the cutout last, when nothing else is left to
- * do to the part; among recesses the larger tool first. Within that, work of one tool stays
- * together, and the tool takes the nearest piece next.
+ * <p>{@link BatchOrder} tells in which order they are made.
  */
 public final class Planner {
   private Planner() {}
@@ -34,18 +31,12 @@ public final class Planner {
     Fit.check(design, tolerances.flattenMm(), where, found);
     found.throwIfErrors();
     WorkPlanner planner = new WorkPlanner(design, setup, tolerances, found);
-    List<Batch> batches = new ArrayList<>();
-    for (Work work : design.work()) {
-      batches.addAll(work.accept(planner));
+    List<List<Batch>> lines = new ArrayList<>();
+    for (Work work : BoreLayout.inOrder(design.work())) {
+      lines.add(work.accept(planner));
     }
     found.throwIfErrors();
-    List<Cut> cuts = new ArrayList<>();
-    batches.stream()
-        .sorted(
-            Comparator.comparing(Batch::stage)
-                .thenComparing(b -> -b.tool().diameterMm())
-                .thenComparing(b -> b.tool().number()))
-        .forEach(batch -> cuts.addAll(batch.ordered()));
+    List<Cut> cuts = BatchOrder.cuts(lines);
     if (cuts.isEmpty()) {
       found.error(
           PlanCode.NOTHING_TO_CUT, SourceSpan.NONE, "nothing is left to cut on the panel", "");
@@ -68,24 +59,9 @@ public final class Planner {
    * @param blocks cuts that stay together and in order; the blocks may change places
    */
   record Batch(Tool tool, Stage stage, List<List<Cut>> blocks) {
-    /** The cuts, each block followed by the nearest one that is left. */
-    List<Cut> ordered() {
-      List<List<Cut>> left = new ArrayList<>(blocks);
-      List<Cut> cuts = new ArrayList<>();
-      while (!left.isEmpty()) {
-        int next = 0;
-        for (int i = 1; !cuts.isEmpty() && i < left.size(); i++) {
-          if (distance(cuts, left.get(i)) < distance(cuts, left.get(next))) {
-            next = i;
-          }
-        }
-        cuts.addAll(left.remove(next));
-      }
-      return cuts;
-    }
-
-    private static double distance(List<Cut> done, List<Cut> next) {
-      return done.get(done.size() - 1).end().xy().distance(next.get(0).start().xy());
+    /** The speed of the spindle. */
+    double rpm() {
+      return blocks.get(0).get(0).spindleRpm();
     }
   }
 }

@@ -18,26 +18,37 @@ final class RecessPlanner {
     return MoveBuilder.canEnter(tool, run(chain).lengthMm());
   }
 
-  /** Clears what one chain of loops covers, pass by pass. */
+  /**
+   * Clears what one chain of loops covers, pass by pass, without leaving it; a single loop in one
+   * helix.
+   *
+   * @param depths after each pass, equally far apart
+   */
   static List<Cut> cuts(
       String origin, RecessGeometry.Chain chain, Tool tool, Feeds feeds, List<Double> depths) {
-    List<Cut> cuts = new ArrayList<>();
     Track first = chain.loops().get(0);
     MoveBuilder moves =
         new MoveBuilder(tool, feeds, new Position(first.start(), MoveBuilder.AIR_MM));
+    if (chain.loops().size() == 1 && MoveBuilder.canSpiral(tool, first)) {
+      moves.helix(first, 0, -depths.get(depths.size() - 1), depths.get(0));
+      return List.of(moves.cut(origin));
+    }
     for (double depth : depths) {
       if (!moves.isEmpty()) {
-        if (chain.canReturn()) {
-          moves.linkTo(new Position(first.start(), moves.at().z()));
-        } else {
-          cuts.add(moves.cut(origin));
-          moves = new MoveBuilder(tool, feeds, new Position(first.start(), moves.at().z()));
-        }
+        goBack(moves, chain);
       }
       pass(moves, chain, tool, -depth);
     }
-    cuts.add(moves.cut(origin));
-    return cuts;
+    return List.of(moves.cut(origin));
+  }
+
+  /** From the last loop to the first at the present depth: straight, or over the links. */
+  private static void goBack(MoveBuilder moves, RecessGeometry.Chain chain) {
+    double z = moves.at().z();
+    List<Track> loops = chain.loops();
+    for (int i = chain.canReturn() ? 0 : loops.size() - 2; i >= 0; i--) {
+      moves.linkTo(new Position(loops.get(i).start(), z));
+    }
   }
 
   private static void pass(MoveBuilder moves, RecessGeometry.Chain chain, Tool tool, double z) {

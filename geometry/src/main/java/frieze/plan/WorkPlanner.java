@@ -174,7 +174,12 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
     double tabDepth =
         setup.stock().thinnestMm() - cutout.tabs().map(Work.Tabs::thicknessMm).orElse(0.0);
     double depth = setup.stock().thickestMm() + setup.spoilboardMm();
-    CutoutPlanner.Passes passes = new CutoutPlanner.Passes(passes(tool, depth), zones, tabDepth);
+    CutoutPlanner.Passes passes =
+        new CutoutPlanner.Passes(
+            passes(tool, depth),
+            DepthPasses.limitMm(tool, setup.stock().material()),
+            zones,
+            tabDepth);
     Cut cut =
         CutoutPlanner.cut("cutout " + design.panel().name(), track, tool, feeds(cutout), passes);
     return List.of(new Planner.Batch(cutout.tool(), Planner.Stage.CUTOUT, List.of(List.of(cut))));
@@ -201,39 +206,7 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
 
   @Override
   public List<Planner.Batch> bore(Work.Bore bore) {
-    Feeds feeds = feeds(bore);
-    List<List<Cut>> blocks = new ArrayList<>();
-    double through = setup.stock().thickestMm() + setup.spoilboardMm();
-    double point = BorePlanner.pointMm(bore.tool());
-    int number = 0;
-    for (Point centre : bore.centres()) {
-      number++;
-      String origin = "bore " + number;
-      if (BorePlanner.drills(bore.tool(), bore.diameterMm())) {
-        double depth = bore.depthMm().map(d -> d + point).orElse(through);
-        if (number == 1 && bore.depthMm().isEmpty() && point > setup.spoilboardMm()) {
-          notFull(bore, point - setup.spoilboardMm());
-        }
-        blocks.add(List.of(BorePlanner.drill(origin, centre, depth, bore.tool(), feeds)));
-      } else {
-        List<Double> depths = passes(bore.tool(), bore.depthMm().orElse(through));
-        blocks.add(
-            List.of(
-                BorePlanner.mill(origin, centre, bore.diameterMm(), bore.tool(), feeds, depths)));
-      }
-    }
+    List<List<Cut>> blocks = new BoreLayout(design, bore, setup, found).blocks(feeds(bore));
     return List.of(new Planner.Batch(bore.tool(), Planner.Stage.BORE, blocks));
-  }
-
-  private void notFull(Work.Bore bore, double shortMm) {
-    found.warning(
-        PlanCode.NOT_FULL_DIAMETER,
-        bore.where(),
-        "the point of tool "
-            + bore.tool().name()
-            + " leaves the lowest "
-            + Amounts.length(shortMm)
-            + " of the holes narrower",
-        "finish them from the back, or allow a deeper cut into the spoilboard");
   }
 }

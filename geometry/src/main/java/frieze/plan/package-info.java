@@ -7,7 +7,8 @@
  *
  * <p>Read {@link frieze.plan.Planner}, which tells the order of work; {@link frieze.plan.Feeds};
  * {@code RecessGeometry}, {@code Outline} and {@code TabPlan}, which make tracks out of shapes;
- * {@code MoveBuilder}, which makes moves out of tracks; and {@link frieze.plan.Sequencer}.
+ * {@code MoveBuilder}, which makes moves out of tracks; {@code BatchOrder}, which puts the cuts in
+ * order; and {@link frieze.plan.Sequencer}.
  */
 @NullMarked
 package frieze.plan;

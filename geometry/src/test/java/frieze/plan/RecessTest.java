@@ -147,6 +147,35 @@ class RecessTest {
     }
   }
 
+  /** The links between loops lead back as well: no lift, and no move in the air but the first. */
+  @Test
+  void a_chain_of_loops_is_cut_to_its_depth_without_leaving_the_recess() {
+    Motif motif = Bench.filled("star", star(new Point(40, 40), 38, 17, 7));
+    Plan one = plan(Bench.design(motif, AT, Bench.recess("star", FLAT_3, 1)));
+    Plan four = plan(Bench.design(motif, AT, Bench.recess("star", FLAT_3, 6)));
+    assertThat(four.cuts()).hasSameSizeAs(one.cuts());
+    for (Cut cut : four.cuts()) {
+      for (Cut.Move move : cut.moves()) {
+        assertThat(move.path().to().z()).isLessThanOrEqualTo(move.path().from().z() + 1e-9);
+      }
+      assertThat(cut.end().z()).isEqualTo(-6);
+    }
+  }
+
+  /** A helix: each lap of a small loop takes its part, and one lap more makes the floor even. */
+  @Test
+  void a_single_loop_is_cut_in_one_helix_and_one_lap_at_the_floor() {
+    Motif motif = Bench.filled("dot", Bench.rectangle(0, 0, 5, 5));
+    Plan plan = plan(Bench.design(motif, AT, Bench.recess("dot", FLAT_3, 6)));
+    double lap = 4 * 2;
+    double length =
+        RecessTest.moves(plan.cuts()).stream().mapToDouble(m -> m.path().lengthMm()).sum();
+    double laps = Math.ceil(6.5 / Math.min(1.5, lap * Math.tan(MoveBuilder.RAMP_RAD)));
+    assertThat(length).isCloseTo(lap * (laps + 1), within(0.01 * length));
+    Swept swept = new Swept(28, 18, 10, 10, 0.05).cut(plan.cuts());
+    assertThat(swept.areaMm2(6)).isCloseTo(25 - (4 - Math.PI) * 2.25, within(0.3));
+  }
+
   /** Climb: the wall is on the right of the travel, for a spindle that turns clockwise. */
   @Test
   void climb_and_conventional_stay_what_they_are_in_a_mirror() {
