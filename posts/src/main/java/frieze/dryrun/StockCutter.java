@@ -3,6 +3,7 @@ package frieze.dryrun;
 import frieze.field.Met;
 import frieze.field.StockField;
 import frieze.field.SweptMoves;
+import frieze.motion.Executed.Kind;
 import frieze.motion.Motion;
 import frieze.motion.Motions;
 import frieze.shop.Tool;
@@ -37,6 +38,11 @@ final class StockCutter {
   }
 
   void move(Passage passage) {
+    if (passage.move().kind() == Kind.PROBE) {
+      // It ends where it meets something, and takes nothing.
+      passage.setMet(Met.NOTHING);
+      return;
+    }
     if (passage.tool().isEmpty() || !passage.isPlaced()) {
       cutAll &= passage.belowTop().isEmpty();
       return;

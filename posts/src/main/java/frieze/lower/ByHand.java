@@ -10,20 +10,23 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Stops the program, with a message, where the operator does what the controller cannot: switching
  * the spindle, changing a tool, raising the tool when nothing says how high it stands.
  */
 final class ByHand implements Pass {
-  private static final double SAME_SPEED = 1e-6;
-  private static final double HALF = 0.5;
-
   private final Lowering.Request request;
+  private final List<Step> before;
   private final List<Point> touchSpots = new ArrayList<>();
 
-  ByHand(Lowering.Request request) {
+  /**
+   * @param before what earlier programs have done to the stock
+   */
+  ByHand(Lowering.Request request, List<Step> before) {
     this.request = request;
+    this.before = List.copyOf(before);
   }
 
   @Override
@@ -44,32 +47,10 @@ final class ByHand implements Pass {
   /** What the operator is told to set, such as {@code DIAL AT 3 FOR 18000 RPM}. */
   static String speedSetting(Machine.Spindle spindle, double rpm) {
     String speed = String.format(Locale.ROOT, "%.0f RPM", rpm);
-    if (spindle.dial().isEmpty()) {
-      return "SET TO " + speed;
-    }
-    double mark = dialMark(spindle.dial(), rpm);
-    String text =
-        mark == Math.rint(mark)
-            ? String.format(Locale.ROOT, "%.0f", mark)
-            : String.format(Locale.ROOT, "%.1f", mark);
-    return "DIAL AT " + text + " FOR " + speed;
-  }
-
-  /** The mark for a speed, in halves, never one that turns faster. */
-  private static double dialMark(List<Double> dial, double rpm) {
-    int last = dial.size() - 1;
-    if (rpm <= dial.get(0)) {
-      return 1;
-    }
-    for (int i = 0; i < last; i++) {
-      double low = dial.get(i);
-      double high = dial.get(i + 1);
-      if (rpm < high) {
-        double between = (rpm - low) / (high - low);
-        return i + 1 + Math.floor(between / HALF + SAME_SPEED) * HALF;
-      }
-    }
-    return dial.size();
+    OptionalDouble mark = spindle.dialMark(rpm);
+    return mark.isEmpty()
+        ? "SET TO " + speed
+        : "DIAL AT " + NumberWords.plain(mark.getAsDouble(), 1) + " FOR " + speed;
   }
 
   private final class Replacing extends EachInstruction<Boolean> {
@@ -121,24 +102,27 @@ final class ByHand implements Pass {
 
     private boolean change(Tool tool) {
       boolean onTop = request.setup().zero().z() == Zero.AlongZ.TOP;
-      Optional<Point> spot = onTop ? TouchSpot.choose(out, request.setup()) : Optional.empty();
+      Optional<Point> spot = onTop ? spot() : Optional.empty();
       Point place = spot.orElse(Point.ORIGIN);
-      spot.ifPresent(touchSpots::add);
       add(new Instruction.RapidXy(place.x(), place.y()));
       String find =
           spot.isPresent() ? "FIND Z ZERO HERE" : onTop ? "FIND Z ZERO" : "FIND Z ZERO ON THE BED";
-      add(
-          new Instruction.Stop(
-              "CHANGE TO TOOL "
-                  + tool.number()
-                  + ", "
-                  + tool.name()
-                  + ". "
-                  + find
-                  + ", THEN START"));
+      String name = "TOOL " + tool.number() + ", " + tool.name();
+      if (request.run().isAir()) {
+        add(new Instruction.Stop("AIR PASS: " + name + " WOULD COME IN HERE. THEN START"));
+      } else {
+        spot.ifPresent(touchSpots::add);
+        add(new Instruction.Stop("CHANGE TO " + name + ". " + find + ", THEN START"));
+      }
       return request.capabilities().coordinates().machine()
           ? add(new Instruction.RaiseToSafe())
           : travelHeight();
+    }
+
+    private Optional<Point> spot() {
+      List<Step> done = new ArrayList<>(before);
+      done.addAll(out);
+      return TouchSpot.choose(done, request.setup());
     }
 
     @Override

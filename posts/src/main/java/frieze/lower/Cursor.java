@@ -21,6 +21,15 @@ final class Cursor {
     return z;
   }
 
+  /** Another that stands at the same place. */
+  Cursor copy() {
+    Cursor copy = new Cursor();
+    copy.x = x;
+    copy.y = y;
+    copy.z = z;
+    return copy;
+  }
+
   boolean zKnown() {
     return !Double.isNaN(z);
   }

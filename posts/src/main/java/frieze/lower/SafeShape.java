@@ -26,6 +26,7 @@ final class SafeShape implements Pass {
   @Override
   public List<Step> apply(List<Step> steps) {
     Shaping shaping = new Shaping();
+    request.run().beforeStart().forEach(m -> shaping.add(new Instruction.Stop(m), ADDED));
     shaping.raise(ADDED);
     for (Step step : steps) {
       shaping.origin = step.origin();
@@ -96,7 +97,7 @@ final class SafeShape implements Pass {
     }
 
     private boolean cut(Instruction instruction) {
-      boolean router = !request.capabilities().torch().present();
+      boolean router = !request.capabilities().torch().present() && !request.run().isAir();
       if (router && (!hasTool || (rpm.isEmpty() && !switchedByStop))) {
         throw new IllegalArgumentException(
             "a cut needs a tool and a turning spindle first: " + origin);

@@ -12,7 +12,8 @@ import java.util.Optional;
 
 /**
  * Chooses a spot of the stock's top that no tool has touched yet, for finding Z again after a tool
- * change: the one nearest to zero that keeps a margin from every cut and from the stock's edges.
+ * change: the one nearest to zero that keeps a margin from every cut, from clamps and from the
+ * stock's edges.
  *
  * <p><i>Approximation:</i> spots are tried every {@value #CELL_MM} mm; cuts are looked at every
  * {@value #SAMPLE_MM} mm, which the margin covers.
@@ -91,12 +92,23 @@ final class TouchSpot {
         && p.y() <= corner.y() + setup.stock().widthMm() - MARGIN_MM;
   }
 
+  private boolean clearOfClamps(Point p) {
+    Point onStock = new Point(p.x() - corner.x(), p.y() - corner.y());
+    return setup.keepOuts().stream()
+        .allMatch(
+            k ->
+                onStock.x() < k.minXMm() - reachMm
+                    || onStock.x() > k.maxXMm() + reachMm
+                    || onStock.y() < k.minYMm() - reachMm
+                    || onStock.y() > k.maxYMm() + reachMm);
+  }
+
   private Optional<Point> nearestToZero() {
     Optional<Point> best = Optional.empty();
     for (int r = 0; r < rows; r++) {
       for (int c = 0; c < columns; c++) {
         Point p = at(c, r);
-        boolean free = !cut[r * columns + c] && insideEdges(p);
+        boolean free = !cut[r * columns + c] && insideEdges(p) && clearOfClamps(p);
         if (free && (best.isEmpty() || p.norm() < best.get().norm())) {
           best = Optional.of(p);
         }

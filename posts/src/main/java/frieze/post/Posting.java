@@ -21,8 +21,7 @@ public final class Posting {
   private Posting() {}
 
   /**
-   * Writes the programs of a sequence, in running order. A program that is larger than its
-   * controller takes is split where the tool travels.
+   * Writes the programs of a sequence for a usual run.
    *
    * @param header short lines that the caller wants at the top: job, panel, zero, stock
    * @param names gives the files their names; one for each job
@@ -30,13 +29,26 @@ public final class Posting {
    */
   public static List<ProgramText> write(
       Sequence sequence, Setup setup, Post post, List<String> header, FileNames names) {
-    int mostSteps = Math.max(sequence.steps().size(), FEWEST_STEPS);
+    return write(
+        sequence, new Lowering.Request(setup, post.capabilities(), header, names), post);
+  }
+
+  /**
+   * Writes the programs of a sequence, in running order. A program that is larger than its
+   * controller takes is split where the tool travels.
+   *
+   * @param request for the capabilities of the post
+   * @throws BadInputException when one piece of work alone is larger than the controller takes
+   */
+  public static List<ProgramText> write(Sequence sequence, Lowering.Request request, Post post) {
+    Sequence drawn = Lowering.drawn(sequence, request.capabilities());
+    int mostSteps = Math.max(drawn.steps().size(), FEWEST_STEPS);
     while (true) {
-      List<ProgramText> texts = attempt(sequence, setup, post, header, names.copy(), mostSteps);
+      List<ProgramText> texts = attempt(drawn, request, post, mostSteps);
       long largest = texts.stream().mapToLong(t -> t.text().length()).max().orElse(0);
       long most = post.capabilities().files().maxBytes();
       if (largest <= most) {
-        texts.forEach(t -> names.next(sequence.title()));
+        texts.forEach(t -> request.names().next(sequence.title()));
         return texts;
       }
       int fewer = (int) (mostSteps * Math.min(FILLED, FILLED * most / largest));
@@ -48,15 +60,10 @@ public final class Posting {
   }
 
   private static List<ProgramText> attempt(
-      Sequence sequence,
-      Setup setup,
-      Post post,
-      List<String> header,
-      FileNames names,
-      int mostSteps) {
-    Lowering.Request request = new Lowering.Request(setup, post.capabilities(), header, names);
+      Sequence drawn, Lowering.Request request, Post post, int mostSteps) {
+    Lowering.Request trial = request.withNames(request.names().copy());
     List<ProgramText> texts = new ArrayList<>();
-    for (Program program : Lowering.lower(sequence, request, mostSteps)) {
+    for (Program program : Lowering.lower(drawn, trial, mostSteps)) {
       texts.add(post.write(program));
     }
     return texts;

@@ -13,7 +13,8 @@ import java.util.OptionalDouble;
  * round. In Z, machine coordinate = program coordinate + origin + G92 offset + tool length.
  *
  * <p>The program's frame is that of the work coordinates in force when the program gives an axis
- * its first known position; later changes of the origin do not move it.
+ * its first known position; later changes of the origin do not move it, unless they set zero at a
+ * point that a probe has found.
  */
 final class Frames {
   static final int AXES = 6;
@@ -34,6 +35,9 @@ final class Frames {
   private final double[] frame = new double[AXES];
   private final long[] frameUnknown = new long[AXES];
   private final boolean[] anchored = new boolean[AXES];
+
+  /** The unknown amount that the last probing along an axis has left; 0 without one. */
+  private final long[] probed = new long[AXES];
 
   /** Where the path stands as it is drawn: unknown axes keep their last value. */
   private final double[] drawn = new double[LINEAR];
@@ -80,10 +84,16 @@ final class Frames {
     moveFrame();
   }
 
-  /** Gives the present point a new number along an axis (G92). */
+  /**
+   * Gives the present point a new number along an axis (G92). Where a probe has found the point,
+   * the program's frame goes along: its zero is on the work again.
+   */
   void shiftTo(int axis, double number) {
     shift[axis] = at[axis] - origin[axis] - lengthAlong(axis) - number;
     shiftUnknown[axis] = unknown[axis] - originUnknown[axis] - lengthUnknownAlong(axis);
+    if (probed[axis] != 0 && unknown[axis] == probed[axis]) {
+      anchored[axis] = false;
+    }
     moveFrame();
   }
 
@@ -224,10 +234,11 @@ final class Frames {
     }
   }
 
-  /** Forgets where an axis stands. */
+  /** Forgets where an axis stands: somewhere on the way to where a probe was sent. */
   void lose(int axis, long name) {
     drawn[axis] = drawnFrom(axis);
     unknown[axis] = name;
+    probed[axis] = name;
     carry[axis] = 0;
   }
 

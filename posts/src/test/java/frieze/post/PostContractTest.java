@@ -33,6 +33,9 @@ public abstract class PostContractTest {
   private static final int ARCS = 20_000;
   private static final int ARCS_SOAK = 1_000_000;
   private static final int ARCS_IN_A_PROGRAM = 20_000;
+  private static final int SHORT = 60;
+  private static final int EVERY_LINES_SHORT = 9;
+  private static final int EVERY_LINES_LONG = 100;
   private static final double EXACT_MM = 1e-9;
   private static final double NO_LENGTH_MM = 1e-12;
   private static final Pattern CODE = Pattern.compile("[GM]\\d+(?:\\.\\d+)?");
@@ -266,6 +269,50 @@ public abstract class PostContractTest {
       }
     }
     new GoldenFiles(goldenFolder()).compare(made);
+  }
+
+  @Test
+  void a_run_that_broke_off_is_rescued() {
+    rescue(EVERY_LINES_SHORT, EVERY_LINES_LONG);
+  }
+
+  @Test
+  @Tag("soak")
+  void a_run_that_broke_off_anywhere_is_rescued() {
+    rescue(1, 1);
+  }
+
+  private void rescue(int everyShort, int everyLong) {
+    int tried = 0;
+    int rescued = 0;
+    boolean torch = post().capabilities().torch().present();
+    for (Case c : cases()) {
+      if (!torch && !post().capabilities().spindle() && !c.machine().spindle().byHand()) {
+        continue; // The dry run would rightly miss a spindle that nobody starts.
+      }
+      BrokenRun run = new BrokenRun(post(), Jobs.setup(c.machine()), c.sequence());
+      for (int program = 0; program < run.programs().size(); program++) {
+        int lines = run.programs().get(program).origins().size();
+        int step = lines < SHORT ? everyShort : everyLong;
+        for (int line = 1; line <= lines; line += step) {
+          tried++;
+          rescued += run.rescuedFrom(program, line) ? 1 : 0;
+        }
+        assertThat(torch || run.isMissedWithoutRescue(program, lines / 2)).isTrue();
+      }
+    }
+    System.out.printf(
+        Locale.ROOT, "%s: %d lines tried, %d rescues%n", post().id(), tried, rescued);
+    assertThat(rescued).isGreaterThan(tried / 2);
+  }
+
+  @Test
+  void an_air_pass_takes_the_same_path_higher_and_cuts_nothing() {
+    for (Case c : cases()) {
+      AirRun air = new AirRun(post(), Jobs.setup(c.machine()), c.sequence());
+      air.assertSamePath();
+      air.assertNothingIsCut();
+    }
   }
 
   /** Where the golden files of this post lie, below {@code src/test/resources}. */

@@ -282,4 +282,19 @@ class ExecutionTest {
     assertThat(run.parameters().get(1)).isEqualTo(-2, within(EXACT));
     assertThat(run.move(1).fromKnown().z()).isTrue();
   }
+
+  @Test
+  void zero_set_on_a_surface_that_a_probe_has_found_is_the_zero_from_there_on() {
+    Programs.Run run =
+        Programs.zeroed(
+            "F60 G0 Z5", "G38.2 Z-10", "G92 Z0", "G0 Z3", "G38.2 Z-10", "G92 Z-1.5", "G1 Z2");
+    assertThat(run.errors()).isEmpty();
+    assertThat(run.move(2).toKnown().z()).isTrue();
+    assertThat(run.move(2).path().from().z()).isZero();
+    assertThat(run.move(2).path().to().z()).isEqualTo(3);
+    assertThat(run.move(4).path().from().z()).isEqualTo(-1.5, within(EXACT));
+    assertThat(run.move(4).path().to().z()).isEqualTo(2, within(EXACT));
+    // Without a probe the frame stays where it was.
+    assertThat(Programs.zeroed("G0 Z5", "G92 Z0", "G0 Z3").move(1).path().to().z()).isEqualTo(8);
+  }
 }

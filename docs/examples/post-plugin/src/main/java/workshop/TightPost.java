@@ -92,11 +92,14 @@ public final class TightPost implements Post {
       return origins.add(origin);
     }
 
-    /** Only letters, digits and a few signs: no name can leave its comment. */
+    /** Only letters, digits and a few signs: no name can leave its comment; what is long goes on. */
     private boolean comment(String words) {
       String plain = words.replaceAll("[^A-Za-z0-9 .,:/-]+", " ").strip();
-      int length = Math.min(plain.length(), ROOM_FOR_COMMENT);
-      return length > 0 && line("(" + plain.substring(0, length) + ")");
+      for (int from = 0; from < plain.length(); from += ROOM_FOR_COMMENT) {
+        int to = Math.min(plain.length(), from + ROOM_FOR_COMMENT);
+        line("(" + plain.substring(from, to) + ")");
+      }
+      return true;
     }
 
     private String number(String letter, long ticks, int digits) {
