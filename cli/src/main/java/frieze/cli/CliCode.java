@@ -4,7 +4,8 @@ import frieze.diagnostic.Code;
 
 /** What can be wrong with the files that a command line names. */
 enum CliCode implements Code {
-  NO_SUCH_FILE("CLI-001", "no such file");
+  NO_SUCH_FILE("CLI-001", "no such file"),
+  PROGRAM_CHANGED("CLI-002", "the program on the disk is another one");
 
   private final String id;
   private final String title;

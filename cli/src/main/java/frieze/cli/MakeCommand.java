@@ -6,9 +6,11 @@ import frieze.dryrun.Finding;
 import frieze.dryrun.NotChecked;
 import frieze.dryrun.ProgramReport;
 import frieze.job.Build;
+import frieze.job.BrokenProgram;
 import frieze.job.BuiltPanel;
 import frieze.job.Job;
 import frieze.job.JobReader;
+import frieze.job.OptionText;
 import frieze.post.Post;
 import frieze.post.Posts;
 import frieze.post.ProgramText;
@@ -19,12 +21,17 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Makes the programs of a job. */
 @Command(
@@ -52,6 +59,26 @@ final class MakeCommand implements Callable<Integer> {
       description = "where to write (a folder beside the job file, with the job's name)")
   private @Nullable String out;
 
+  @Option(
+      names = "--air",
+      paramLabel = "HEIGHT",
+      description = {
+        "write programs for a pass in the air instead: the same path, higher by HEIGHT, spindle or"
+            + " torch off (40mm, 1-1/2in)"
+      })
+  private @Nullable String air;
+
+  @Option(
+      names = "--resume-from",
+      paramLabel = "PROGRAM:LINE",
+      description = {
+        "write a program that goes on where the run of PROGRAM broke off, in LINE"
+            + " (front-01.nc:120; or :N1200, as a controller shows it)"
+      })
+  private @Nullable String resumeFrom;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
   MakeCommand(Console console, DiskFiles files) {
     this.console = console;
     this.files = files;
@@ -60,10 +87,13 @@ final class MakeCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Job read = JobReader.read(job, files, Posts.all().stream().map(Post::id).toList());
-    List<BuiltPanel> panels = Build.run(read, files);
-    notes(panels);
     Path folder =
         out == null ? Path.of(job).resolveSibling(FolderName.of(read.name())) : Path.of(out);
+    if (air != null || resumeFrom != null) {
+      return special(read, folder).number();
+    }
+    List<BuiltPanel> panels = Build.run(read, files);
+    notes(panels);
     FolderName names = new FolderName();
     boolean allWritten = true;
     for (BuiltPanel panel : panels) {
@@ -78,6 +108,26 @@ final class MakeCommand implements Callable<Integer> {
       }
     }
     return (allWritten ? ExitCode.FINE : ExitCode.FINDING).number();
+  }
+
+  /** Another run of a job that has been made already, or will be. */
+  private ExitCode special(Job read, Path folder) throws IOException {
+    if (air != null && resumeFrom != null) {
+      throw new ParameterException(
+          spec.commandLine(), "--air and --resume-from are for different runs: give one of them");
+    }
+    SpecialRuns runs = new SpecialRuns(console, files, read, folder);
+    return air != null
+        ? runs.air(option(text -> OptionText.heightMm(text, read.inches()), air))
+        : runs.rescue(option(BrokenProgram::of, Objects.requireNonNull(resumeFrom)));
+  }
+
+  private <T> T option(Function<String, T> reader, String text) {
+    try {
+      return reader.apply(text);
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
+    }
   }
 
   private void notes(List<BuiltPanel> panels) {

@@ -18,7 +18,6 @@ import frieze.dryrun.Surroundings;
 import frieze.layout.Panel;
 import frieze.layout.Placement;
 import frieze.lower.FileNames;
-import frieze.motion.Sequence;
 import frieze.plan.Plan;
 import frieze.plan.Planner;
 import frieze.plan.Sequencer;
@@ -64,6 +63,12 @@ public final class Build {
    * @throws BadInputException with everything that is wrong in the input; nothing is built then
    */
   public static List<BuiltPanel> run(Job job, SourceFiles files) {
+    Build build = of(job, files);
+    return collect(
+        job.panels().stream().<Supplier<BuiltPanel>>map(p -> () -> build.panel(p)).toList());
+  }
+
+  private static Build of(Job job, SourceFiles files) {
     Post post = ChosenPost.of(job.post(), files);
     if (post.capabilities().torch().present()) {
       throw new BadInputException(
@@ -73,9 +78,20 @@ public final class Build {
               "the post " + post.id() + " drives a torch, and all the work here is for a spindle",
               "choose a post for a router; `frieze posts` lists them"));
     }
-    Build build = new Build(job, post, motifs(job, files));
-    return collect(
-        job.panels().stream().<Supplier<BuiltPanel>>map(p -> () -> build.panel(p)).toList());
+    return new Build(job, post, motifs(job, files));
+  }
+
+  /**
+   * Plans all panels of a job, and goes no further.
+   *
+   * @throws BadInputException with everything that is wrong in the input
+   */
+  static PlannedJob planned(Job job, SourceFiles files) {
+    Build build = of(job, files);
+    List<PlannedPanel> panels =
+        collect(
+            job.panels().stream().<Supplier<PlannedPanel>>map(p -> () -> build.plan(p)).toList());
+    return new PlannedJob(job, build.post, panels);
   }
 
   /**
@@ -88,15 +104,25 @@ public final class Build {
     return PanelSetup.of(job.machine(), asked, panel);
   }
 
-  /** From one panel of a job to programs that have been read back. */
-  private BuiltPanel panel(Job.PanelJob asked) {
+  /** From one panel of a job to what a machine is to do. */
+  private PlannedPanel plan(Job.PanelJob asked) {
     Panel panel = asked.opening().panel(asked.name(), asked.gapMm(), asked.whereSize());
     Setup setup = PanelSetup.of(job.machine(), asked, panel);
     Design design = design(asked, panel);
     Plan plan = Planner.plan(design, setup, Tolerances.DEFAULT);
-    Sequence sequence = Sequencer.sequence(plan, setup, asked.name());
+    return new PlannedPanel(
+        asked, setup, design, plan, Sequencer.sequence(plan, setup, asked.name()));
+  }
+
+  /** From one panel of a job to programs that have been read back. */
+  private BuiltPanel panel(Job.PanelJob asked) {
+    PlannedPanel planned = plan(asked);
+    Setup setup = planned.setup();
+    Design design = planned.design();
+    Plan plan = planned.plan();
     List<ProgramText> programs =
-        Posting.write(sequence, setup, post, ProgramHeader.lines(job, setup), names);
+        Posting.write(
+            planned.sequence(), setup, post, ProgramHeader.lines(job, setup), names);
     List<Intent> intents = Intents.of(design, Tolerances.DEFAULT.flattenMm());
     DryRunResult dryRun =
         DryRun.in(Surroundings.of(setup))

@@ -30,7 +30,8 @@ public enum JobCode implements Code {
   UNKNOWN_FILE_KIND("JOB-024", "unknown kind of drawing"),
   UNSUITABLE_TOOL("JOB-025", "tool of a wrong shape"),
   UNEVEN_STOCK("JOB-026", "thickness readings that disagree"),
-  UNSUITABLE_POST("JOB-027", "post for another kind of machine");
+  UNSUITABLE_POST("JOB-027", "post for another kind of machine"),
+  NO_SUCH_LINE("JOB-028", "no such place in a program");
 
   private final String id;
   private final String title;

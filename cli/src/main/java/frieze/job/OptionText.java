@@ -38,6 +38,20 @@ public final class OptionText {
     return lengths;
   }
 
+  /**
+   * Reads one length above 0.
+   *
+   * @param inches whether a bare number is in inches
+   * @throws IllegalArgumentException with a message for the user, if it is none
+   */
+  public static double heightMm(String text, boolean inches) {
+    double mm = lengthMm(text.strip(), inches);
+    if (!(mm > 0)) {
+      throw new IllegalArgumentException("\"" + text + "\" must be a height above 0");
+    }
+    return mm;
+  }
+
   private static double lengthMm(String text, boolean inches) {
     try {
       return QuantityText.read(text, UnitKind.LENGTH, inches);

@@ -22,6 +22,8 @@ final class PlanView implements Work.Visitor<Void> {
   private static final double GROOVE_MM = 0.3;
 
   private static final double HATCH = 1.6;
+  private static final double TOUCH_REACH = 3.4;
+  private static final double TOUCH_LETTER = 2.5;
 
   private final PanelFacts panel;
   private final Sheet sheet;
@@ -60,7 +62,18 @@ final class PlanView implements Work.Visitor<Void> {
     outline();
     tabs();
     clamps();
+    touchSpots();
     zero();
+  }
+
+  /** Where Z is found again on top of the stock, after a change of tools or to go on. */
+  private void touchSpots() {
+    for (Point spot : panel.programs().stream().flatMap(p -> p.touchSpots().stream()).toList()) {
+      Point p = sheet.at(setup().stockFromProgram().apply(spot));
+      ink.zeroMark(p.x(), p.y());
+      ink.centre(p.x(), p.y(), TOUCH_REACH);
+      ink.text(p.x() + TOUCH_REACH, p.y() - 1, "Z", "start", TOUCH_LETTER);
+    }
   }
 
   private Setup setup() {

@@ -27,6 +27,7 @@ final class ByHand implements Pass {
   ByHand(Lowering.Request request, List<Step> before) {
     this.request = request;
     this.before = List.copyOf(before);
+    touchSpots.addAll(request.run().touchSpots());
   }
 
   @Override

@@ -57,10 +57,9 @@ public final class Rescue {
   /**
    * What is left.
    *
-   * @param touchSpot where the stock's top is still uncut, in program coordinates; empty with zero
-   *     on the bed, and when no such spot is left
+   * @param run asks for zero to be found again, on a spot of the stock's top that is still uncut
    */
-  public record Left(Sequence sequence, Run run, Optional<Point> touchSpot) {
+  public record Left(Sequence sequence, Run run) {
     /** Whether there is anything to cut. */
     public boolean cuts() {
       return sequence.steps().stream()
@@ -97,8 +96,8 @@ public final class Rescue {
     boolean onTop = setup.zero().z() == Zero.AlongZ.TOP;
     Optional<Point> spot =
         onTop ? TouchSpot.choose(whole.steps().subList(0, last + 1), setup) : Optional.empty();
-    Run run = new Run(0, List.of(findZero(tool(entry), spot, onTop)));
-    return new Left(new Sequence("rescue " + whole.title(), steps), run, spot);
+    Run run = new Run(0, List.of(findZero(tool(entry), spot, onTop)), spot.stream().toList());
+    return new Left(new Sequence("rescue " + whole.title(), steps), run);
   }
 
   private String findZero(Optional<Tool> tool, Optional<Point> spot, boolean onTop) {

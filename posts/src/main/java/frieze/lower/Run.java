@@ -1,5 +1,6 @@
 package frieze.lower;
 
+import frieze.curve.Point;
 import java.util.List;
 
 /**
@@ -8,13 +9,15 @@ import java.util.List;
  * @param liftMm how much higher than usual everything happens; above 0 it is an air pass, without
  *     spindle and torch
  * @param beforeStart what the operator is asked, with a stop for each, before anything moves
+ * @param touchSpots where Z is found then, in program coordinates (mm)
  */
-public record Run(double liftMm, List<String> beforeStart) {
+public record Run(double liftMm, List<String> beforeStart, List<Point> touchSpots) {
   /** Nothing is special. */
-  public static final Run USUAL = new Run(0, List.of());
+  public static final Run USUAL = new Run(0, List.of(), List.of());
 
   public Run {
     beforeStart = List.copyOf(beforeStart);
+    touchSpots = List.copyOf(touchSpots);
     if (!(liftMm >= 0) || !Double.isFinite(liftMm)) {
       throw new IllegalArgumentException("liftMm must be >= 0 but was " + liftMm + " mm");
     }
@@ -27,7 +30,7 @@ public record Run(double liftMm, List<String> beforeStart) {
    */
   public static Run air(double liftMm, boolean torch) {
     String off = torch ? "TORCH OFF AT ITS POWER SOURCE" : "SPINDLE OFF, AND KEPT OFF";
-    return new Run(liftMm, List.of("AIR PASS: " + off + ", THEN START"));
+    return new Run(liftMm, List.of("AIR PASS: " + off + ", THEN START"), List.of());
   }
 
   public boolean isAir() {

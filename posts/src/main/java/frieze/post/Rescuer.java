@@ -1,6 +1,5 @@
 package frieze.post;
 
-import frieze.curve.Point;
 import frieze.lower.FileNames;
 import frieze.lower.Lowering;
 import frieze.lower.Rescue;
@@ -27,7 +26,7 @@ public final class Rescuer {
    * Makes one for the programs of a setup.
    *
    * @param header the lines at the top of the programs that were run
-   * @param names the names as they were before those programs were written
+   * @param names gives those programs their names; what is taken is taken
    */
   public Rescuer(
       Sequence sequence, Setup setup, Post post, List<String> header, FileNames names) {
@@ -39,18 +38,7 @@ public final class Rescuer {
       steps.add(new Step(step.instruction(), String.valueOf(steps.size())));
     }
     this.numbered =
-        Posting.write(new Sequence(sequence.title(), steps), setup, post, header, names.copy());
-  }
-
-  /**
-   * The programs that do the rest of a broken one, usually one.
-   *
-   * @param touchSpot where Z is to be found again, on top of the stock, in program coordinates
-   */
-  public record Written(List<ProgramText> programs, Optional<Point> touchSpot) {
-    public Written {
-      programs = List.copyOf(programs);
-    }
+        Posting.write(new Sequence(sequence.title(), steps), setup, post, header, names);
   }
 
   /** The programs that were run; their texts are those of {@link Posting#write}. */
@@ -63,23 +51,22 @@ public final class Rescuer {
    *
    * @param program which of {@link #programs()}
    * @param line the line that the run broke off in, from 1; those before it are done
-   * @return empty when nothing is left to cut from that line on
+   * @return the programs that do the rest, usually one; none when nothing is left to cut
    */
-  public Optional<Written> from(int program, int line, List<String> header) {
+  public List<ProgramText> from(int program, int line, List<String> header) {
     Optional<Integer> broken = step(program, line);
     if (broken.isEmpty()) {
-      return Optional.empty();
+      return List.of();
     }
     boolean torch = post.capabilities().torch().present();
     Rescue.Left left = Rescue.after(drawn, broken.get(), lastStep(program), setup, torch);
     if (!left.cuts()) {
-      return Optional.empty();
+      return List.of();
     }
     FileNames names = new FileNames(post.capabilities().files());
     Lowering.Request request =
         new Lowering.Request(setup, post.capabilities(), header, names, left.run());
-    return Optional.of(
-        new Written(Posting.write(left.sequence(), request, post), left.touchSpot()));
+    return Posting.write(left.sequence(), request, post);
   }
 
   /** The step that a line belongs to; of a line that lowering added, that of the next one. */

@@ -7,6 +7,7 @@ import frieze.dryrun.DryRunResult;
 import frieze.dryrun.Finding;
 import frieze.field.StockField;
 import frieze.dryrun.Surroundings;
+import frieze.lower.Capabilities;
 import frieze.lower.FileNames;
 import frieze.motion.Executed;
 import frieze.motion.Motion;
@@ -19,7 +20,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** Breaks the run of programs off at a line, rescues it, and looks at what comes of it. */
 final class BrokenRun {
@@ -38,9 +38,11 @@ final class BrokenRun {
     this.post = post;
     this.setup = setup;
     List<String> header = List.of("Hall bench");
-    FileNames names = new FileNames(post.capabilities().files());
-    this.rescuer = new Rescuer(sequence, setup, post, header, names);
-    this.programs = Posting.write(sequence, setup, post, header, names);
+    Capabilities.Files files = post.capabilities().files();
+    this.rescuer = new Rescuer(sequence, setup, post, header, new FileNames(files));
+    this.programs = Posting.write(sequence, setup, post, header, new FileNames(files));
+    assertThat(rescuer.programs().stream().map(ProgramText::text))
+        .containsExactlyElementsOf(programs.stream().map(ProgramText::text).toList());
     this.whole = dryRun(programs).stock().orElseThrow();
   }
 
@@ -50,24 +52,24 @@ final class BrokenRun {
 
   /** Breaks a program off before a line; false when there is nothing left to rescue. */
   boolean rescuedFrom(int program, int line) {
-    Optional<Rescuer.Written> rescue = rescuer.from(program, line, List.of("Rescue"));
+    List<ProgramText> rescue = rescuer.from(program, line, List.of("Rescue"));
     if (rescue.isEmpty()) {
       return false;
     }
     List<ProgramText> all = new ArrayList<>(programs.subList(0, program));
     ProgramText broken = brokenOff(programs.get(program), line);
     all.add(broken);
-    assertWayInTakesNothing(all, rescue.get().programs().get(0));
-    all.addAll(rescue.get().programs());
+    assertWayInTakesNothing(all, rescue.get(0));
+    all.addAll(rescue);
     all.addAll(programs.subList(program + 1, programs.size()));
     DryRunResult result = dryRun(all);
-    String where = programs.get(program).fileName() + ":" + line + "\n" + text(rescue.get());
+    String where = programs.get(program).fileName() + ":" + line + "\n" + text(rescue);
     assertThat(result.findings().stream().filter(f -> !f.program().endsWith(BROKEN)))
         .as(where)
         .noneMatch(Finding::isError);
     assertSame(result.stock().orElseThrow(), where);
     if (post.capabilities().torch().present()) {
-      assertThat(lit(List.of(broken), rescue.get().programs()))
+      assertThat(lit(List.of(broken), rescue))
           .as(where)
           .isEqualTo(lit(List.of(programs.get(program)), List.of()));
     }
@@ -108,9 +110,9 @@ final class BrokenRun {
         text.origins().subList(0, line - 1));
   }
 
-  private static String text(Rescuer.Written rescue) {
+  private static String text(List<ProgramText> rescue) {
     StringBuilder all = new StringBuilder();
-    rescue.programs().forEach(p -> all.append(p.text()));
+    rescue.forEach(p -> all.append(p.text()));
     return all.substring(0, Math.min(all.length(), 4_000));
   }
 
