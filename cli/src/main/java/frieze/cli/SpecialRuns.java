@@ -22,7 +22,9 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** Writes the programs of runs that are not the usual one: in the air, or the rest of a broken run. */
+/**
+ * Writes the programs of runs that are not the usual one: in the air, or the rest of a broken run.
+ */
 final class SpecialRuns {
   private final Console console;
   private final DiskFiles files;
@@ -84,10 +86,14 @@ final class SpecialRuns {
     String name = FolderName.of("rescue " + rescue.broken().fileName() + " " + rescue.line());
     SortedMap<String, byte[]> more = new TreeMap<>();
     more.put(
-        "rescue.svg",
-        Drawing.svg(rescue.facts(), job.inches()).getBytes(StandardCharsets.UTF_8));
+        "rescue.svg", Drawing.svg(rescue.facts(), job.inches()).getBytes(StandardCharsets.UTF_8));
     write(folder.resolve(name), rescue.programs(), more);
-    rescue.programs().get(0).text().lines().takeWhile(l -> !l.startsWith("M0"))
+    rescue
+        .programs()
+        .get(0)
+        .text()
+        .lines()
+        .takeWhile(l -> !l.startsWith("M0"))
         .forEach(l -> console.out().println("  " + l));
     return ExitCode.FINE;
   }

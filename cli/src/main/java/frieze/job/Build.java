@@ -121,8 +121,7 @@ public final class Build {
     Design design = planned.design();
     Plan plan = planned.plan();
     List<ProgramText> programs =
-        Posting.write(
-            planned.sequence(), setup, post, ProgramHeader.lines(job, setup), names);
+        Posting.write(planned.sequence(), setup, post, ProgramHeader.lines(job, setup), names);
     List<Intent> intents = Intents.of(design, Tolerances.DEFAULT.flattenMm());
     DryRunResult dryRun =
         DryRun.in(Surroundings.of(setup))

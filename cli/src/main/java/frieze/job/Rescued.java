@@ -40,8 +40,7 @@ public record Rescued(String panel, ProgramText broken, int line, PanelFacts fac
     List<String> known = new ArrayList<>();
     for (PlannedPanel panel : planned.panels()) {
       List<String> header = ProgramHeader.lines(job, panel.setup());
-      Rescuer rescuer =
-          new Rescuer(panel.sequence(), panel.setup(), planned.post(), header, names);
+      Rescuer rescuer = new Rescuer(panel.sequence(), panel.setup(), planned.post(), header, names);
       for (int i = 0; i < rescuer.programs().size(); i++) {
         String name = rescuer.programs().get(i).fileName();
         known.add(name);

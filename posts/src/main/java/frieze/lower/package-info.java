@@ -5,7 +5,9 @@
  * the {@link frieze.lower.Capabilities} of a controller. Out: {@link frieze.lower.Program}s of
  * {@link frieze.lower.Command}s whose numbers lie on the controller's own grid of digits; a post
  * only has to write them. Read {@link frieze.lower.Capabilities}, {@link frieze.lower.Lowering}
- * (the order of the passes), {@link frieze.lower.Command}, {@link frieze.lower.Program}.
+ * (the order of the passes), {@link frieze.lower.Run} (a pass in the air) and {@link
+ * frieze.lower.Rescue} (what is left of a broken run), {@link frieze.lower.Command}, {@link
+ * frieze.lower.Program}.
  */
 @NullMarked
 package frieze.lower;

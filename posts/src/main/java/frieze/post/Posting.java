@@ -29,8 +29,7 @@ public final class Posting {
    */
   public static List<ProgramText> write(
       Sequence sequence, Setup setup, Post post, List<String> header, FileNames names) {
-    return write(
-        sequence, new Lowering.Request(setup, post.capabilities(), header, names), post);
+    return write(sequence, new Lowering.Request(setup, post.capabilities(), header, names), post);
   }
 
   /**

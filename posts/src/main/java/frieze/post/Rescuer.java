@@ -28,8 +28,7 @@ public final class Rescuer {
    * @param header the lines at the top of the programs that were run
    * @param names gives those programs their names; what is taken is taken
    */
-  public Rescuer(
-      Sequence sequence, Setup setup, Post post, List<String> header, FileNames names) {
+  public Rescuer(Sequence sequence, Setup setup, Post post, List<String> header, FileNames names) {
     this.drawn = Lowering.drawn(sequence, post.capabilities());
     this.setup = setup;
     this.post = post;

@@ -7,7 +7,7 @@
  * Most need no code of their own: a {@link frieze.post.Dialect} holds what a controller understands
  * and the lines that it wants, and {@link frieze.post.DialectPost} writes it. Read {@link
  * frieze.post.Post}, {@link frieze.post.Posts}, {@link frieze.post.Dialect}, {@link
- * frieze.post.NumberText}.
+ * frieze.post.NumberText}, {@link frieze.post.Posting} and {@link frieze.post.Rescuer}.
  */
 @NullMarked
 package frieze.post;

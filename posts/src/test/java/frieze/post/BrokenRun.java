@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import frieze.dryrun.DryRun;
 import frieze.dryrun.DryRunResult;
 import frieze.dryrun.Finding;
-import frieze.field.StockField;
 import frieze.dryrun.Surroundings;
+import frieze.field.StockField;
 import frieze.lower.Capabilities;
 import frieze.lower.FileNames;
 import frieze.motion.Executed;
@@ -133,12 +133,10 @@ final class BrokenRun {
   private void assertSame(StockField rescued, String where) {
     assertThat(rescued.removedVolumeMm3())
         .as(where)
-        .isCloseTo(
-            whole.removedVolumeMm3(), org.assertj.core.data.Percentage.withPercentage(0.01));
+        .isCloseTo(whole.removedVolumeMm3(), org.assertj.core.data.Percentage.withPercentage(0.01));
     for (int row = 0; row < whole.rows(); row++) {
       for (int column = 0; column < whole.columns(); column++) {
-        double off =
-            Math.abs(rescued.cellHeightMm(column, row) - whole.cellHeightMm(column, row));
+        double off = Math.abs(rescued.cellHeightMm(column, row) - whole.cellHeightMm(column, row));
         if (off > SAME_HEIGHT_MM && !isNear(rescued, column, row)) {
           throw new AssertionError(
               "cell " + column + ", " + row + " is " + off + " mm off after " + where);

@@ -301,8 +301,7 @@ public abstract class PostContractTest {
         assertThat(torch || run.isMissedWithoutRescue(program, lines / 2)).isTrue();
       }
     }
-    System.out.printf(
-        Locale.ROOT, "%s: %d lines tried, %d rescues%n", post().id(), tried, rescued);
+    System.out.printf(Locale.ROOT, "%s: %d lines tried, %d rescues%n", post().id(), tried, rescued);
     assertThat(rescued).isGreaterThan(tried / 2);
   }
 
