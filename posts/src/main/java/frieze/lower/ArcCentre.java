@@ -28,7 +28,7 @@ record ArcCentre(long u, long v) {
   private static final double SAME_POINT = 0.01;
 
   /** An arc that would depart further than this, in last digits, is not drawn as an arc. */
-  static final double MOST_OFF_TICKS = 3;
+  static final double MOST_OFF_TICKS = 2;
 
   /** How far, in last digits at the rim, rounding may turn either end of an arc. */
   private static final double END_SHIFT_TICKS = 4;

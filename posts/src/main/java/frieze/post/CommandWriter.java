@@ -33,8 +33,7 @@ final class CommandWriter implements Command.Visitor<Void> {
     }
     program.header().forEach(lines::comment);
     String units = program.grid().inches() ? "G20" : "G21";
-    String title = program.header().isEmpty() ? "" : program.header().get(0);
-    own(Moment.START, Map.of("units", units, "title", title));
+    own(Moment.START, Map.of("units", units));
   }
 
   void end() {
@@ -194,11 +193,7 @@ final class CommandWriter implements Command.Visitor<Void> {
 
   @Override
   public Void toolChange(Command.ToolChange change) {
-    return own(
-        Moment.TOOL_CHANGE,
-        Map.of(
-            "tool", String.valueOf(change.tool().number()),
-            "name", change.tool().name()));
+    return own(Moment.TOOL_CHANGE, Map.of("tool", String.valueOf(change.tool().number())));
   }
 
   @Override

@@ -24,7 +24,7 @@ final class DialectCheck {
 
   /** A number in the place of each placeholder, as long as it may get. */
   private static final Map<String, String> EXAMPLES =
-      Map.of("units", "G21", "tool", "99", "rpm", "99999", "name", "", "title", "");
+      Map.of("units", "G21", "tool", "99", "rpm", "99999");
 
   private static final int EIGHT = 8;
 
@@ -48,6 +48,7 @@ final class DialectCheck {
     time();
     tools(lines);
     torch(lines);
+    unused(lines);
     needed(lines, Moment.START);
     needed(lines, Moment.END);
     lines.forEach((moment, texts) -> texts.forEach(text -> line(moment, text)));
@@ -167,6 +168,9 @@ final class DialectCheck {
 
   private void torch(Map<Moment, List<YamlMap.Text>> lines) {
     if (!has.torch().present()) {
+      if (has.torch().heightControl()) {
+        contradiction("height control", "there is no torch to hold at a height", "torch: plain");
+      }
       return;
     }
     needed(lines, Moment.TORCH_ON);
@@ -178,6 +182,33 @@ final class DialectCheck {
     if (has.torch().heightControl()) {
       needed(lines, Moment.HEIGHT_HOLD);
       needed(lines, Moment.HEIGHT_FOLLOW);
+    }
+  }
+
+  /** Lines that would never be written tell of something that was forgotten. */
+  private void unused(Map<Moment, List<YamlMap.Text>> lines) {
+    boolean touch = has.torch().present() && has.torch().touch();
+    unless(has.coordinates().machine(), "finds home: yes", lines, Moment.RAISE);
+    boolean changer = has.toolChanging() == ToolChanging.CHANGER;
+    unless(changer, "tool change: changer", lines, Moment.TOOL_CHANGE);
+    unless(has.spindle(), "spindle: by program", lines, Moment.SPINDLE_ON, Moment.SPINDLE_OFF);
+    unless(has.spindle(), "spindle: by program", lines, Moment.DUST_ON, Moment.DUST_OFF);
+    unless(has.torch().present(), "torch: plain", lines, Moment.TORCH_ON, Moment.TORCH_OFF);
+    unless(touch, "torch: touch", lines, Moment.TOUCHED);
+    boolean control = has.torch().heightControl();
+    unless(control, "height control: yes", lines, Moment.HEIGHT_HOLD, Moment.HEIGHT_FOLLOW);
+  }
+
+  private void unless(
+      boolean written, String needs, Map<Moment, List<YamlMap.Text>> lines, Moment... moments) {
+    for (Moment moment : moments) {
+      if (!written && !texts(lines, moment).isEmpty()) {
+        problems.error(
+            PostCode.CONTRADICTION,
+            texts(lines, moment).get(0).where(),
+            "the lines for \"" + moment.key() + "\" would never be written",
+            "they need " + needs);
+      }
     }
   }
 

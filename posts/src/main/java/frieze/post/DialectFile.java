@@ -112,13 +112,12 @@ public final class DialectFile {
 
   private static Capabilities.Arcs arcs(YamlMap map) {
     ArcFormat format = map.choice("format", ArcFormat.NONE);
-    Set<Plane> planes = EnumSet.noneOf(Plane.class);
-    for (String word : map.words("planes")) {
-      for (Plane plane : Plane.values()) {
-        if (plane.name().equalsIgnoreCase(word)) {
-          planes.add(plane);
-        }
-      }
+    Set<Plane> planes = planes(map);
+    double smallest = Math.min(map.lengthMm("smallest radius", 0.1), LARGEST_RADIUS_MM);
+    double largest = Math.min(map.lengthMm("largest radius", 2_000), LARGEST_RADIUS_MM);
+    if (smallest > largest) {
+      map.wrong("smallest radius", "smallest radius is larger than largest radius", "");
+      smallest = largest;
     }
     Capabilities.Arcs arcs =
         new Capabilities.Arcs(
@@ -126,10 +125,22 @@ public final class DialectFile {
             planes.isEmpty() && format != ArcFormat.NONE ? EnumSet.of(Plane.XY) : planes,
             map.yes("helices"),
             map.yes("full circles"),
-            Math.min(map.lengthMm("smallest radius", 0.1), LARGEST_RADIUS_MM),
-            Math.min(map.lengthMm("largest radius", 2_000), LARGEST_RADIUS_MM));
+            smallest,
+            largest);
     map.refuseOthers();
     return arcs;
+  }
+
+  private static Set<Plane> planes(YamlMap map) {
+    Set<Plane> planes = EnumSet.noneOf(Plane.class);
+    for (String word : map.words("planes")) {
+      try {
+        planes.add(Plane.valueOf(word.toUpperCase(Locale.ROOT)));
+      } catch (IllegalArgumentException e) {
+        map.wrong("planes", "no plane is named \"" + word + "\"", "XY, ZX and YZ are");
+      }
+    }
+    return planes;
   }
 
   private static Set<Cycle> cycles(Set<String> codes) {

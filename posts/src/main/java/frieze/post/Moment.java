@@ -5,11 +5,11 @@ import java.util.Set;
 
 /** A place in a program where a dialect has lines of its own, and what they may name. */
 enum Moment {
-  START("units", "title"),
+  START("units"),
   END(),
   RAISE(),
   STOP("message"),
-  TOOL_CHANGE("tool", "name"),
+  TOOL_CHANGE("tool"),
   SPINDLE_ON("rpm"),
   SPINDLE_OFF(),
   DUST_ON(),

@@ -17,6 +17,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
+import org.snakeyaml.engine.v2.api.lowlevel.Parse;
+import org.snakeyaml.engine.v2.events.Event;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
@@ -33,6 +35,9 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
 final class YamlMap {
   private static final Pattern LENGTH = Pattern.compile("(\\d+(?:\\.\\d+)?) ?(mm|in)");
   private static final double MM_PER_INCH = 25.4;
+
+  /** Far more than a dialect needs. */
+  private static final int DEEPEST = 20;
 
   /** A text and where it stands. */
   record Text(String value, SourceSpan where) {}
@@ -57,9 +62,11 @@ final class YamlMap {
    * @throws BadInputException when it is not YAML, or not a mapping
    */
   static YamlMap parse(String source, String text, Diagnostics problems) {
+    LoadSettings settings = LoadSettings.builder().setLabel(source).setAllowNonScalarKeys(true).build();
     Optional<Node> root;
     try {
-      root = new Compose(LoadSettings.builder().setLabel(source).build()).composeString(text);
+      refuseDepth(source, text, settings);
+      root = new Compose(settings).composeString(text);
     } catch (MarkedYamlEngineException e) {
       SourceSpan at = e.getProblemMark().map(m -> at(source, m)).orElse(SourceSpan.file(source));
       throw notYaml(at, "not YAML: " + e.getProblem());
@@ -70,6 +77,25 @@ final class YamlMap {
       return of(source, mapping, problems);
     }
     throw notYaml(SourceSpan.file(source), "the file has no keys");
+  }
+
+  /** The composer goes down by recursion, and would run out of stack. */
+  private static void refuseDepth(String source, String text, LoadSettings settings) {
+    int depth = 0;
+    for (Event event : new Parse(settings).parseString(text)) {
+      switch (event.getEventId()) {
+        case MappingStart, SequenceStart -> depth++;
+        case MappingEnd, SequenceEnd -> depth--;
+        default -> {
+          continue;
+        }
+      }
+      if (depth > DEEPEST) {
+        SourceSpan at =
+            event.getStartMark().map(m -> at(source, m)).orElse(SourceSpan.file(source));
+        throw notYaml(at, "too many brackets or blocks inside each other");
+      }
+    }
   }
 
   private static BadInputException notYaml(SourceSpan at, String message) {
@@ -98,6 +124,11 @@ final class YamlMap {
 
   private static SourceSpan span(String source, Node node) {
     return node.getStartMark().map(m -> at(source, m)).orElse(SourceSpan.file(source));
+  }
+
+  /** Tells that a key's value cannot be. */
+  void wrong(String key, String message, String hint) {
+    wrong(where(key), message, hint);
   }
 
   private void wrong(SourceSpan at, String message, String hint) {

@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -127,11 +130,132 @@ class DialectFileTest {
         new Bad("not YAML", "post: mine", "post: [", PostCode.NOT_YAML, 3, 6));
   }
 
+  /** A dialect with all that the smallest one has not, to be broken in one place at a time. */
+  private static final String LARGEST =
+      """
+      post: mine
+      suits: One table.
+      codes: G0 G1 G2 G3 G4 G17 G20 G21 G38.2 G53 G54 G90 G92 G94 M0 M2 M3 M5 M6 M8 M9
+      arcs: {format: centre, planes: XY}
+      tool change: changer
+      finds home: yes
+      dwell: P seconds
+      torch: touch
+      height control: yes
+      lines: {comments: parentheses}
+      write:
+        start: "{units} G90 G17 G94 G54"
+        raise: G53 G0 Z0
+        tool change: T{tool} M6
+        touched: G92 Z0
+        torch on: M3
+        torch off: M5
+        height follow: M8
+        height hold: M9
+        stop: ["{message}", M0]
+        end: M2
+      """;
+
+  private static Bad contradiction(String name, String from, String to, int line, int column) {
+    return new Bad(name, from, to, PostCode.CONTRADICTION, line, column);
+  }
+
+  static Stream<Bad> badLargest() {
+    String codes = "G17 G20";
+    return Stream.of(
+        contradiction("arcs without G17", codes, "G20", 4, 7),
+        contradiction("arcs in ZX without G18", "planes: XY", "planes: XY ZX", 4, 7),
+        contradiction("arcs in YZ without G19", "planes: XY", "planes: YZ", 4, 7),
+        contradiction(
+            "full circles by radius",
+            "format: centre",
+            "format: radius, full circles: yes",
+            4,
+            7),
+        contradiction("arcs on short lines", "lines: {", "lines: {longest: 50, ", 10, 8),
+        contradiction("no M0", " M0 M2", " M2", 3, 8),
+        contradiction("no units", " G20 G21", " G21", 3, 8),
+        contradiction("a changer and no home", "finds home: yes", "finds home: no", 5, 14),
+        contradiction("lines to raise and no home", "finds home: yes", "finds home: no", 13, 10),
+        contradiction("lines to change by hand", "change: changer", "change: stop", 14, 16),
+        contradiction("a spindle and a torch", "dwell:", "spindle: by program\ndwell:", 7, 10),
+        contradiction("height control and no torch", "torch: touch", "torch: none", 9, 17),
+        contradiction("torch lines and no torch", "torch: touch", "torch: none", 16, 13),
+        contradiction("touch lines and no touch", "torch: touch", "torch: plain", 15, 12),
+        contradiction("height lines and no control", "control: yes", "control: no", 18, 18),
+        contradiction("spindle lines by hand", "  end: M2", "  spindle on: M3\n  end: M2", 21, 15),
+        contradiction("dust lines by hand", "  end: M2", "  dust off: M9\n  end: M2", 21, 13),
+        contradiction("a stop that says nothing", "[\"{message}\", M0]", "M0", 12, 3),
+        contradiction("no plane at the start", "G90 G17", "G90", 12, 3),
+        contradiction("no feed mode at the start", "G94 G54\"", "G54\"", 12, 3),
+        contradiction("no offset at the start", "G94 G54\"", "G94\"", 12, 3),
+        missingLines("raise: G53 G0 Z0"),
+        missingLines("tool change: T{tool} M6"),
+        missingLines("touched: G92 Z0"),
+        missingLines("torch on: M3"),
+        missingLines("torch off: M5"),
+        missingLines("height follow: M8"),
+        missingLines("height hold: M9"),
+        missingLines("stop: [\"{message}\", M0]"),
+        missingLines("end: M2"),
+        new Bad("plane", "planes: XY", "planes: XZ", PostCode.WRONG_VALUE, 4, 32),
+        new Bad(
+            "radii the wrong way round",
+            "planes: XY",
+            "smallest radius: 5 mm, largest radius: 1 mm",
+            PostCode.WRONG_VALUE,
+            4,
+            41),
+        new Bad(
+            "ending", "lines:", "files: {ending: nc}\nlines:", PostCode.WRONG_VALUE, 10, 8),
+        new Bad("keys needed", "arcs: {format: centre, planes: XY}", "arcs: yes", WRONG, 4, 7),
+        new Bad("one text needed", "finds home: yes", "finds home: [yes]", WRONG, 6, 13),
+        new Bad("lines of text needed", "end: M2", "end: {a: M2}", WRONG, 21, 8),
+        new Bad("key that is no word", "torch: touch", "[a]: b\ntorch: touch", UNKNOWN, 8, 1),
+        new Bad("empty line", "end: M2", "end: [\"\", M2]", PostCode.UNREADABLE_LINE, 21, 9),
+        new Bad(
+            "message beside words",
+            "M0]",
+            "\"{message} M0\"]",
+            PostCode.UNREADABLE_LINE,
+            20,
+            23),
+        new Bad(
+            "message elsewhere",
+            "end: M2",
+            "end: [\"{message}\", M2]",
+            PostCode.UNKNOWN_PLACEHOLDER,
+            21,
+            9));
+  }
+
+  private static final PostCode WRONG = PostCode.WRONG_VALUE;
+  private static final PostCode UNKNOWN = PostCode.UNKNOWN_KEY;
+
+  private static Bad missingLines(String lines) {
+    return new Bad("without " + lines, "  " + lines + "\n", "", PostCode.MISSING_KEY, 12, 3);
+  }
+
+  @Test
+  void the_largest_dialect_is_good_before_it_is_broken() {
+    assertThat(DialectFile.read("mine.yaml", LARGEST).capabilities().torch().touch()).isTrue();
+  }
+
+  @ParameterizedTest
+  @MethodSource("badLargest")
+  void what_contradicts_itself_is_told_with_line_and_column(Bad bad) {
+    assertToldWithPlace(LARGEST, bad);
+  }
+
   @ParameterizedTest
   @MethodSource("bad")
   void what_is_wrong_is_told_with_line_and_column(Bad bad) {
-    assertThat(SMALLEST).contains(bad.from());
-    List<Diagnostic> problems = problems(SMALLEST.replace(bad.from(), bad.to()));
+    assertToldWithPlace(SMALLEST, bad);
+  }
+
+  private static void assertToldWithPlace(String good, Bad bad) {
+    assertThat(good).contains(bad.from());
+    List<Diagnostic> problems = problems(good.replace(bad.from(), bad.to()));
 
     assertThat(problems)
         .anySatisfy(
@@ -164,5 +288,22 @@ class DialectFileTest {
           .as(text)
           .isInstanceOf(BadInputException.class);
     }
+  }
+
+  @Test
+  void brackets_too_deep_for_the_stack_are_refused() {
+    List<Diagnostic> problems = problems("post: " + "[".repeat(100_000));
+    assertThat(problems.get(0).code()).isEqualTo(PostCode.NOT_YAML);
+    assertThat(problems.get(0).where().line()).isEqualTo(1);
+  }
+
+  @Test
+  void the_example_in_the_docs_is_good() throws IOException {
+    String page = Files.readString(Path.of("..", "docs", "posts", "dialect-files.md"));
+    int start = page.indexOf("```yaml\n") + "```yaml\n".length();
+    String example = page.substring(start, page.indexOf("```", start));
+    Post post = DialectFile.read("my-router.yaml", example);
+    assertThat(post.id()).isEqualTo("my-router");
+    assertThat(post.capabilities().files().extension()).isEqualTo(".tap");
   }
 }
