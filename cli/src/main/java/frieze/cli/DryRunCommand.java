@@ -8,6 +8,7 @@ import frieze.dryrun.DryRunResult;
 import frieze.dryrun.ProgramText;
 import frieze.dryrun.Surroundings;
 import frieze.job.Build;
+import frieze.job.ChosenPost;
 import frieze.job.Job;
 import frieze.job.JobReader;
 import frieze.job.StrangersRules;
@@ -110,7 +111,7 @@ final class DryRunCommand implements Callable<Integer> {
       return StrangersRules.any();
     }
     Post named =
-        Posts.find(post)
+        ChosenPost.find(post, files)
             .orElseThrow(
                 () ->
                     new ParameterException(

@@ -85,9 +85,8 @@ public final class JobReader {
 
   private Shop shop(String source, Values root) {
     Shop builtIn = ShopReader.builtIn();
-    Optional<String> named = root.find(JobKeys.Root.SHOP).map(file -> beside(source, file));
-    String file = named.orElse(beside(source, SHOP_FILE));
-    if (named.isEmpty() && !files.exists(file)) {
+    String file = shopFile(source, root);
+    if (!root.has(JobKeys.Root.SHOP) && !files.exists(file)) {
       return builtIn;
     }
     return ShopReader.read(file, content(file, root.where(JobKeys.Root.SHOP))).over(builtIn);
@@ -105,19 +104,28 @@ public final class JobReader {
                     Suggestion.hint(name, shop.machineNames())));
   }
 
+  private static String shopFile(String source, Values root) {
+    return beside(source, root.find(JobKeys.Root.SHOP).orElse(SHOP_FILE));
+  }
+
+  /** A dialect file lies beside the file that names it: the job, or the shop. */
   private String post(String source, Values root, Machine machine) {
     String post = root.find(JobKeys.Root.POST).orElse(machine.post());
-    if (ChosenPost.isFile(post) && files.exists(beside(source, post))) {
-      return beside(source, post);
+    String file = beside(root.has(JobKeys.Root.POST) ? source : shopFile(source, root), post);
+    if (ChosenPost.isFile(post) && files.exists(file)) {
+      return file;
     }
     if (!posts.contains(post)) {
+      boolean isFile = ChosenPost.isFile(post);
       found.error(
           JobCode.NO_SUCH_POST,
           root.has(JobKeys.Root.POST)
               ? root.where(JobKeys.Root.POST)
               : root.where(JobKeys.Root.MACHINE),
-          "no post named \"" + post + "\"",
-          Suggestion.hint(post, posts));
+          isFile ? "no dialect file " + file : "no post named \"" + post + "\"",
+          isFile
+              ? "a dialect file is looked for beside the file that names it"
+              : Suggestion.hint(post, posts));
     }
     return post;
   }

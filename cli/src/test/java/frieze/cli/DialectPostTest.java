@@ -61,4 +61,59 @@ class DialectPostTest {
     assertThat(result.code()).isEqualTo(ExitCode.USAGE.number());
     assertThat(result.err()).contains("no built-in post named \"nope\"");
   }
+
+  @Test
+  void a_dialect_file_that_a_shop_names_lies_beside_the_shop() throws IOException {
+    String dialect = shell.run("posts", "straight-only").out();
+    Path shop = Files.createDirectories(folder.resolve("shop"));
+    Files.writeString(shop.resolve(DIALECT), dialect);
+    Files.writeString(
+        shop.resolve("machines.yaml"),
+        """
+        units: mm
+        machines:
+          mine:
+            post: my-router.yaml
+            travel: {x: 760, y: 400, z: 80}
+            rapid: {x: 4000, y: 4000, z: 1500}
+            top feed: {x: 2500, y: 2500, z: 800}
+            acceleration: {x: 200, y: 200, z: 100}
+            spindle: {by hand: yes, lowest: 10000, highest: 27000}
+        """);
+    String text = Files.readString(job).replaceFirst("(?m)^post:.*\n", "");
+    Files.writeString(
+        job, text.replaceFirst("(?m)^machine:.*$", "machine: mine\nshop: ../shop/machines.yaml"));
+    Shell.Result result = shell.run("make", "b/job.yaml", "--out", "own");
+    assertThat(result.code()).as(result.err()).isZero();
+    assertThat(folder.resolve("own/front/FRONT01.NC")).exists();
+    Shell.Result read =
+        shell.run(
+            "dryrun",
+            "--job",
+            "b/job.yaml",
+            "--post",
+            "shop/my-router.yaml",
+            "own/front/FRONT01.NC");
+    assertThat(read.code()).as(read.out()).isZero();
+  }
+
+  @Test
+  void a_dialect_file_that_is_not_there_is_told_with_the_place_where_it_was_looked_for()
+      throws IOException {
+    post("nowhere.yaml");
+    Shell.Result result = shell.run("make", "b/job.yaml");
+    assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT.number());
+    assertThat(result.err())
+        .contains("no dialect file b/nowhere.yaml")
+        .contains("beside the file that names it");
+  }
+
+  @Test
+  void a_dialect_file_of_too_many_brackets_is_bad_input() throws IOException {
+    Files.writeString(folder.resolve("b").resolve(DIALECT), "post: " + "[".repeat(100_000));
+    post(DIALECT);
+    Shell.Result result = shell.run("make", "b/job.yaml");
+    assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT.number());
+    assertThat(result.err()).contains("POST-001");
+  }
 }

@@ -20,7 +20,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The plug-in example of the docs, built into a jar and used by a job, as its page says. */
 class PluginPostTest {
-  private static final Path EXAMPLE = Path.of("..", "docs", "examples", "post-plugin", "src", "main");
+  private static final Path EXAMPLE =
+      Path.of("..", "docs", "examples", "post-plugin", "src", "main");
   private static final String CLASS_PATH = System.getProperty("java.class.path");
   private static final String JOB =
       """
@@ -49,7 +50,12 @@ class PluginPostTest {
     List<String> arguments =
         new ArrayList<>(
             List.of(
-                "-proc:none", "-Xlint:all,-path", "-Werror", "-cp", CLASS_PATH, "-d",
+                "-proc:none",
+                "-Xlint:all,-path",
+                "-Werror",
+                "-cp",
+                CLASS_PATH,
+                "-d",
                 classes.toString()));
     files(EXAMPLE.resolve("java")).forEach(f -> arguments.add(f.toString()));
     assertThat(

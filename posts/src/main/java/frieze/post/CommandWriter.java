@@ -9,8 +9,8 @@ import java.util.Map;
 
 /** Writes the commands of one program, remembering what is in force. */
 final class CommandWriter implements Command.Visitor<Void> {
-  private static final String[] AXES = {"X", "Y", "Z"};
-  private static final String[] OFFSETS = {"I", "J", "K"};
+  private static final String AXES = "XYZ";
+  private static final String OFFSETS = "IJK";
 
   private final Dialect dialect;
   private final Capabilities capabilities;
@@ -55,7 +55,8 @@ final class CommandWriter implements Command.Visitor<Void> {
       for (Map.Entry<String, String> value : values.entrySet()) {
         line = line.replace("{" + value.getKey() + "}", PlainText.of(value.getValue()));
       }
-      lines.line(words.ownLine(line));
+      words.ownLine(line);
+      words.endLine(lines);
     }
     modal.forget();
     return null;
@@ -78,7 +79,7 @@ final class CommandWriter implements Command.Visitor<Void> {
     boolean needed =
         capabilities.layout().repeatWords() || !modal.known[axis] || modal.at[axis] != value;
     if (needed) {
-      words.length(AXES[axis], value);
+      words.length(AXES.charAt(axis), value);
     }
     modal.known[axis] = true;
     modal.at[axis] = value;
@@ -140,14 +141,14 @@ final class CommandWriter implements Command.Visitor<Void> {
       axis(axis, to[axis]);
     }
     if (arc.radius() != 0) {
-      words.length("R", arc.radius());
+      words.length('R', arc.radius());
     } else {
       long[] offset = new long[to.length];
       offset[arc.plane().first()] = arc.offsetU();
       offset[arc.plane().second()] = arc.offsetV();
       for (int axis = 0; axis < to.length; axis++) {
         if (axis != arc.plane().normal()) {
-          words.length(OFFSETS[axis], offset[axis]);
+          words.length(OFFSETS.charAt(axis), offset[axis]);
         }
       }
     }
@@ -173,12 +174,12 @@ final class CommandWriter implements Command.Visitor<Void> {
     plane(Plane.XY);
     words.code("G99");
     words.code(drill.peck() > 0 ? "G83" : drill.dwellSeconds() > 0 ? "G82" : "G81");
-    words.length("X", drill.x());
-    words.length("Y", drill.y());
-    words.length("Z", drill.bottomZ());
-    words.length("R", drill.retractZ());
+    words.length('X', drill.x());
+    words.length('Y', drill.y());
+    words.length('Z', drill.bottomZ());
+    words.length('R', drill.retractZ());
     if (drill.peck() > 0) {
-      words.length("Q", drill.peck());
+      words.length('Q', drill.peck());
     } else if (drill.dwellSeconds() > 0) {
       words.text("P" + dwellValue(drill.dwellSeconds()));
     }
@@ -231,9 +232,9 @@ final class CommandWriter implements Command.Visitor<Void> {
   @Override
   public Void probe(Command.Probe probe) {
     words.code("G38.2");
-    words.length("X", probe.x());
-    words.length("Y", probe.y());
-    words.length("Z", probe.z());
+    words.length('X', probe.x());
+    words.length('Y', probe.y());
+    words.length('Z', probe.z());
     words.feed(probe.feed());
     flush();
     return own(Moment.TOUCHED, Map.of());
@@ -261,8 +262,8 @@ final class CommandWriter implements Command.Visitor<Void> {
 
     private String motion = "";
     private Plane plane = Plane.XY;
-    private final long[] at = new long[AXES.length];
-    private final boolean[] known = new boolean[AXES.length];
+    private final long[] at = new long[AXES.length()];
+    private final boolean[] known = new boolean[AXES.length()];
     private long feed = NO_FEED;
 
     private void forget() {

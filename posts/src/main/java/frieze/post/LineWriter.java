@@ -12,7 +12,7 @@ final class LineWriter {
   private static final int LAST_NUMBER = 99990;
 
   private final Capabilities.Layout layout;
-  private final StringBuilder text = new StringBuilder();
+  private final Ascii text = new Ascii();
   private final List<String> origins = new ArrayList<>();
   private String origin = "";
   private int number;
@@ -36,28 +36,21 @@ final class LineWriter {
    *
    * @throws IllegalArgumentException when it is longer than the controller reads
    */
-  void line(CharSequence words) {
+  void line(Ascii words) {
     int start = text.length();
     if (layout.lineNumbers()) {
       number = number >= LAST_NUMBER ? NUMBER_STEP : number + NUMBER_STEP;
-      text.append('N').append(number).append(' ');
+      text.append('N');
+      text.number(number, 0, false);
+      text.append(' ');
     }
     text.append(words);
     if (text.length() - start > layout.maxLineLength()) {
       throw new IllegalArgumentException(
-          "a line is longer than "
-              + layout.maxLineLength()
-              + " characters: "
-              + text.substring(start));
+          "a line is longer than " + layout.maxLineLength() + " characters: " + text.from(start));
     }
     text.append(layout.crLf() ? "\r\n" : "\n");
     origins.add(origin);
-  }
-
-  /** Whether so many characters of words fit on one line. */
-  boolean fits(int length) {
-    int prefix = layout.lineNumbers() ? String.valueOf(LAST_NUMBER).length() + 2 : 0;
-    return prefix + length <= layout.maxLineLength();
   }
 
   /** Writes a text as comments, if the controller has any. */

@@ -9,6 +9,9 @@ import java.util.Locale;
  * no {@code -0}, no digit beyond the last; the same in every locale.
  */
 public final class NumberText {
+  /** The most characters of a number: 19 digits, a point and a sign, and noughts before them. */
+  static final int LONGEST = 32;
+
   private static final int RADIX = 10;
   private static final int MILLI_DIGITS = 3;
   private static final double MILLI = 1000;
@@ -22,37 +25,42 @@ public final class NumberText {
    * @param pointAlways whether a whole number keeps its point, as in {@code 12.}
    */
   public static void append(StringBuilder out, long ticks, int decimals, boolean pointAlways) {
-    long rest = Math.abs(ticks);
-    int skipped = 0;
-    while (skipped < decimals && rest % RADIX == 0) {
-      rest /= RADIX;
-      skipped++;
+    byte[] room = new byte[LONGEST];
+    for (int i = write(ticks, decimals, pointAlways, room, LONGEST); i < LONGEST; i++) {
+      out.append((char) room[i]);
     }
-    if (ticks < 0) {
-      out.append('-');
-    }
-    int behind = decimals - skipped;
-    if (behind == 0) {
-      out.append(rest);
-      if (pointAlways) {
-        out.append('.');
-      }
-      return;
-    }
-    appendWithPoint(out, rest, behind);
   }
 
-  private static void appendWithPoint(StringBuilder out, long value, int behind) {
-    long unit = 1;
-    for (int i = 0; i < behind; i++) {
-      unit *= RADIX;
+  /**
+   * Writes a number such that it ends before a place of a buffer, from its last digit to its first.
+   *
+   * @return where it starts; at most {@link #LONGEST} bytes before the end
+   */
+  static int write(long ticks, int decimals, boolean pointAlways, byte[] into, int end) {
+    long rest = Math.abs(ticks);
+    int at = end;
+    int left = decimals;
+    while (left > 0 && rest % RADIX == 0) {
+      rest /= RADIX;
+      left--;
     }
-    out.append(value / unit).append('.');
-    long rest = value % unit;
-    for (long place = unit / RADIX; place > 0; place /= RADIX) {
-      out.append((char) ('0' + rest / place));
-      rest %= place;
+    if (left > 0 || pointAlways) {
+      for (; left > 0; left--) {
+        long tens = rest / RADIX;
+        into[--at] = (byte) ('0' + (rest - tens * RADIX));
+        rest = tens;
+      }
+      into[--at] = '.';
     }
+    do {
+      long tens = rest / RADIX;
+      into[--at] = (byte) ('0' + (rest - tens * RADIX));
+      rest = tens;
+    } while (rest > 0);
+    if (ticks < 0) {
+      into[--at] = '-';
+    }
+    return at;
   }
 
   /** Writes a time or the like to a thousandth. */

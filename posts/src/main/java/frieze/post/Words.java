@@ -11,7 +11,7 @@ final class Words {
   private final boolean pointAlways;
   private final int decimals;
   private final int feedDecimals;
-  private final StringBuilder line = new StringBuilder();
+  private final Ascii line = new Ascii();
 
   Words(Capabilities capabilities, Grid grid, Grid feedGrid) {
     this.twoDigits = capabilities.layout().twoDigits();
@@ -36,9 +36,11 @@ final class Words {
     }
   }
 
-  /** A line of the dialect, with its codes and numbers in the form that the controller wants. */
-  String ownLine(String line) {
-    for (String word : line.split(" +", -1)) {
+  /**
+   * Adds a line of the dialect, with its codes and numbers in the form that the controller wants.
+   */
+  void ownLine(String own) {
+    for (String word : own.split(" +", -1)) {
       char letter = word.charAt(0);
       if (letter == 'G' || letter == 'M') {
         code(word);
@@ -46,20 +48,19 @@ final class Words {
         text(word);
       }
     }
-    return take();
   }
 
   /** Adds a length in last digits. */
-  void length(String letter, long ticks) {
+  void length(char letter, long ticks) {
     gap();
     line.append(letter);
-    NumberText.append(line, ticks, decimals, pointAlways);
+    line.number(ticks, decimals, pointAlways);
   }
 
   void feed(long ticks) {
     gap();
     line.append('F');
-    NumberText.append(line, ticks, feedDecimals, pointAlways);
+    line.number(ticks, feedDecimals, pointAlways);
   }
 
   void text(String word) {
@@ -71,14 +72,7 @@ final class Words {
   void endLine(LineWriter lines) {
     if (!line.isEmpty()) {
       lines.line(line);
-      line.setLength(0);
+      line.clear();
     }
-  }
-
-  /** Ends the line and gives it; empty when nothing was added. */
-  String take() {
-    String taken = line.toString();
-    line.setLength(0);
-    return taken;
   }
 }

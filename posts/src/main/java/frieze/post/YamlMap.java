@@ -62,7 +62,8 @@ final class YamlMap {
    * @throws BadInputException when it is not YAML, or not a mapping
    */
   static YamlMap parse(String source, String text, Diagnostics problems) {
-    LoadSettings settings = LoadSettings.builder().setLabel(source).setAllowNonScalarKeys(true).build();
+    LoadSettings settings =
+        LoadSettings.builder().setLabel(source).setAllowNonScalarKeys(true).build();
     Optional<Node> root;
     try {
       refuseDepth(source, text, settings);

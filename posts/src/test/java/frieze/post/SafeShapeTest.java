@@ -46,7 +46,8 @@ class SafeShapeTest {
       List<String> lines =
           text.text().lines().filter(l -> !l.startsWith("(") && !l.startsWith("%")).toList();
       String start =
-          String.join(" ", lines.stream().takeWhile(l -> !l.matches(".*\\b(G0|M0|G00|M00)\\b.*")).toList());
+          String.join(
+              " ", lines.stream().takeWhile(l -> !l.matches(".*\\b(G0|M0|G00|M00)\\b.*")).toList());
       for (String code : List.of("G21", "G17", "G90", "G94", "G54")) {
         if (post.capabilities().codes().contains(code)) {
           assertThat(List.of(start.split(" "))).as(text.text()).contains(code);
