@@ -3,6 +3,7 @@ package frieze.cli;
 import frieze.job.SourceFiles;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -28,7 +29,11 @@ final class DiskFiles implements SourceFiles {
     }
     byte[] content;
     try {
-      content = Files.readAllBytes(folder.resolve(name));
+      Path path = folder.resolve(name);
+      if (Files.isDirectory(path)) {
+        throw new FileSystemException(name, null, "is a folder, not a file");
+      }
+      content = Files.readAllBytes(path);
     } catch (InvalidPathException e) {
       throw new IOException("not a file name: " + name, e);
     }

@@ -4,9 +4,16 @@ import java.text.Normalizer;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Makes names of folders from what people call a job or a panel. Not for several threads. */
 final class FolderName {
+  /** Long enough to tell panels apart, short enough for every file system, with what is added. */
+  private static final int LONGEST = 60;
+
+  /** Names of devices, which some systems do not take as names of folders. */
+  private static final Pattern DEVICE = Pattern.compile("con|prn|aux|nul|(com|lpt)[0-9]");
+
   private final Set<String> taken = new HashSet<>();
 
   /** A name of small letters, digits and hyphens, not given before. */
@@ -26,6 +33,12 @@ final class FolderName {
             .replaceAll("\\p{M}", "")
             .replaceAll("[^a-z0-9]+", "-")
             .replaceAll("^-+|-+$", "");
-    return words.isEmpty() ? "job" : words;
+    if (words.isEmpty()) {
+      return "unnamed";
+    }
+    if (DEVICE.matcher(words).matches()) {
+      return "the-" + words;
+    }
+    return words.length() <= LONGEST ? words : words.substring(0, LONGEST).replaceAll("-$", "");
   }
 }

@@ -59,12 +59,12 @@ final class Messages {
   }
 
   private void print(Diagnostic diagnostic) {
-    out.println(diagnostic);
+    out.println(printable(diagnostic.toString()));
     files
         .line(diagnostic.where().source(), diagnostic.where().line())
         .ifPresent(line -> printLine(line, diagnostic.where()));
     if (!diagnostic.hint().isEmpty()) {
-      out.println("hint: " + diagnostic.hint());
+      out.println("hint: " + printable(diagnostic.hint()));
     }
   }
 
@@ -77,7 +77,7 @@ final class Messages {
     int to = Math.min(line.length(), from + WIDEST_LINE);
     String left = from > 0 ? "... " : "";
     String right = to < line.length() ? " ..." : "";
-    out.println("  " + left + line.substring(from, to) + right);
+    out.println("  " + left + printable(line.substring(from, to)) + right);
     caret.ifPresent(
         at -> {
           String indent = line.substring(from, Math.max(from, at)).replaceAll("[^\\t]", " ");
@@ -85,4 +85,21 @@ final class Messages {
           out.println("  " + " ".repeat(left.length()) + indent + "^".repeat(length));
         });
   }
+
+  /** Shows control characters, which could make a terminal do things, by their pictures. */
+  static String printable(String text) {
+    StringBuilder shown = new StringBuilder(text.length());
+    text.chars()
+        .map(c -> c < ' ' && c != '\t' && c != '\n' ? CONTROL_PICTURES + c : c)
+        .map(c -> c >= DELETE && c < NO_BREAK_SPACE ? REPLACEMENT : c)
+        .forEach(c -> shown.append((char) c));
+    return shown.toString();
+  }
+
+  /** Where Unicode has a picture for each control character, from U+0000 on. */
+  private static final int CONTROL_PICTURES = 0x2400;
+
+  private static final int DELETE = 0x7F;
+  private static final int NO_BREAK_SPACE = 0xA0;
+  private static final int REPLACEMENT = 0xFFFD;
 }

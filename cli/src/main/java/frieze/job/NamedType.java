@@ -11,6 +11,8 @@ import org.snakeyaml.engine.v2.nodes.NodeTuple;
 
 /** Things with names that the user chooses, in the order of the file. */
 record NamedType<T>(String what, Type<T> type) implements Type<Map<String, Located<T>>> {
+  /** Joins signs into one, as in some emoji; it is not seen. */
+  private static final int ZERO_WIDTH_JOINER = 0x200D;
 
   @Override
   public Optional<Map<String, Located<T>>> read(Node node, Reading reading) {
@@ -45,6 +47,14 @@ record NamedType<T>(String what, Type<T> type) implements Type<Map<String, Locat
     if (name.isEmpty()) {
       return;
     }
+    if (name.get().chars().anyMatch(NamedType::isUnprintable)) {
+      reading.error(
+          JobCode.UNKNOWN_WORD,
+          nameNode,
+          "the name of " + what + " has a character that can't be printed",
+          "use letters, digits, spaces and hyphens");
+      return;
+    }
     SourceSpan where = reading.span(nameNode);
     SourceSpan before = seen.putIfAbsent(name.get(), where);
     if (before != null) {
@@ -57,6 +67,14 @@ record NamedType<T>(String what, Type<T> type) implements Type<Map<String, Locat
     }
     type.read(tuple.getValueNode(), reading)
         .ifPresent(value -> named.put(name.get(), new Located<>(value, where)));
+  }
+
+  private static boolean isUnprintable(int c) {
+    int type = Character.getType(c);
+    return type == Character.CONTROL
+        || type == Character.LINE_SEPARATOR
+        || type == Character.PARAGRAPH_SEPARATOR
+        || (type == Character.FORMAT && c != ZERO_WIDTH_JOINER);
   }
 
   @Override

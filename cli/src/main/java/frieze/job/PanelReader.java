@@ -164,7 +164,9 @@ final class PanelReader {
               + ": "
               + Amounts.length(needMm - haveMm)
               + " too little",
-          "");
+          other.startsWith("the stock")
+              ? "use a larger stock, or measure again"
+              : "use a machine that reaches farther");
     }
   }
 

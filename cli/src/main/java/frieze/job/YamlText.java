@@ -4,7 +4,7 @@ import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.SourceSpan;
 import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
+import java.nio.CharBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Optional;
@@ -29,8 +29,14 @@ final class YamlText {
    * @throws BadInputException if it is not YAML
    */
   static Optional<Node> parse(String source, byte[] content) {
+    if (content.length > LARGEST) {
+      throw notYaml(
+          SourceSpan.file(source),
+          "the text has " + content.length + " bytes; at most " + LARGEST + " are read",
+          "split it into several jobs");
+    }
     try {
-      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(content)).toString();
+      String text = decoded(source, content);
       LoadSettings settings =
           LoadSettings.builder().setLabel(source).setCodePointLimit(LARGEST).build();
       String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
@@ -40,16 +46,33 @@ final class YamlText {
             at(source, tooDeep.get()), "too many brackets or blocks inside each other", "");
       }
       return new Compose(settings).composeString(plain);
-    } catch (CharacterCodingException e) {
-      throw notYaml(SourceSpan.file(source), "the text is not UTF-8", "save it as UTF-8");
     } catch (MarkedYamlEngineException e) {
       SourceSpan where =
           e.getProblemMark().map(mark -> at(source, mark)).orElse(SourceSpan.file(source));
       throw notYaml(where, "not YAML: " + problem(e), hint(e));
     } catch (YamlEngineException e) {
-      throw notYaml(
-          SourceSpan.file(source), "not YAML: " + firstLine(String.valueOf(e.getMessage())), "");
+      String message = firstLine(String.valueOf(e.getMessage()));
+      String hint = message.contains("aliases") ? "write the text out instead of repeating it" : "";
+      throw notYaml(SourceSpan.file(source), "not YAML: " + message, hint);
     }
+  }
+
+  private static String decoded(String source, byte[] content) {
+    ByteBuffer in = ByteBuffer.wrap(content);
+    CharBuffer out = CharBuffer.allocate(content.length);
+    if (!StandardCharsets.UTF_8.newDecoder().decode(in, out, true).isError()) {
+      return out.flip().toString();
+    }
+    String before = out.flip().toString();
+    long line = before.chars().filter(c -> c == '\n').count() + 1;
+    int column = before.length() - before.lastIndexOf('\n');
+    throw notYaml(
+        new SourceSpan(source, (int) line, column, 0),
+        "the text is not UTF-8: byte "
+            + (in.position() + 1)
+            + " is "
+            + String.format(Locale.ROOT, "%02X", content[in.position()]),
+        "save it as UTF-8");
   }
 
   private static BadInputException notYaml(SourceSpan where, String message, String hint) {

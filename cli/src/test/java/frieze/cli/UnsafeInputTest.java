@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -100,5 +101,50 @@ class UnsafeInputTest {
   @Test
   void an_empty_program_is_not_called_fine() throws IOException {
     assertThat(dryRun("").out()).contains("DRY-019");
+  }
+
+  @Test
+  void names_that_would_speak_to_the_terminal_are_refused_and_shown_as_pictures()
+      throws IOException {
+    Shell.Result escaped = make("  front:", "  \"fr\\\\e[31mont\":");
+    refused(escaped, ":\\d+:\\d+:", "JOB-0\\d+");
+    assertThat(escaped.err()).doesNotContain("\u001b");
+  }
+
+  @Test
+  void a_raw_control_character_in_a_job_is_shown_as_a_picture() throws IOException {
+    Shell.Result raw = make("(?m)^job: .*", "job: a\u001b[31mb");
+    assertThat(raw.code()).isEqualTo(ExitCode.BAD_INPUT.number());
+    assertThat(raw.err()).doesNotContain("\u001b");
+  }
+
+  @Test
+  void a_job_that_is_not_utf_8_is_refused_with_the_byte() throws IOException {
+    byte[] text = Files.readAllBytes(job);
+    text[text.length / 2] = (byte) 0xE9;
+    Files.write(job, text);
+    refused(shell.run("make", "b/job.yaml"), "job.yaml:\\d+:\\d+:", "JOB-001");
+  }
+
+  @Test
+  void a_job_of_many_megabytes_is_refused_by_its_size() throws IOException {
+    Files.writeString(job, "# " + "x".repeat(5_000_000) + "\n", StandardOpenOption.APPEND);
+    Shell.Result result = shell.run("make", "b/job.yaml");
+    refused(result, "job.yaml:", "JOB-001");
+    assertThat(result.err()).contains("at most 3000000");
+  }
+
+  @Test
+  void a_folder_is_called_a_folder() {
+    Shell.Result result = shell.run("make", "b");
+    assertThat(result.code()).isEqualTo(ExitCode.DISK.number());
+    assertThat(result.err()).contains("is a folder");
+  }
+
+  @Test
+  void names_of_folders_suit_every_system() {
+    assertThat(FolderName.of("con")).isEqualTo("the-con");
+    assertThat(FolderName.of("\ud83c\udf3f")).isEqualTo("unnamed");
+    assertThat(FolderName.of("x ".repeat(500)).length()).isBetween(50, 60);
   }
 }
