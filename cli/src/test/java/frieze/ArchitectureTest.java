@@ -25,6 +25,7 @@ class ArchitectureTest {
     "frieze.artwork..",
     "frieze.layout..",
     "frieze.shop..",
+    "frieze.wood..",
     "frieze.design..",
     "frieze.motion..",
     "frieze.plan.."
