@@ -21,7 +21,14 @@ public enum ArtworkCode implements Code {
   INVISIBLE_LEFT_OUT("ART-015", "things that can't be seen are left out"),
   DRAWN_WHITE("ART-016", "an area is filled with white"),
   STYLE_LEFT_OUT("ART-017", "a part of a style sheet is left out"),
-  SIZE_ASSUMED("ART-018", "the drawing has no real size");
+  SIZE_ASSUMED("ART-018", "the drawing has no real size"),
+  NOT_DXF("ART-019", "the file is not a DXF drawing that can be read"),
+  ENTITIES_LEFT_OUT("ART-020", "kinds of entities are left out"),
+  CURVE_INTERPOLATED("ART-021", "a curve is drawn through its points"),
+  MENDED("ART-022", "the drawing is mended"),
+  TEXT_DRAWN("ART-023", "text is drawn as outlines"),
+  NOTHING_PICKED("ART-024", "nothing in the drawing is called so"),
+  CLIPPED("ART-025", "outlines are cut by a clip path");
 
   private final String id;
   private final String title;

@@ -1,30 +1,30 @@
 package frieze.artwork;
 
 /** How big a drawing may be, so that a hostile one ends in a message and not in a full memory. */
-final class Limits {
-  static final int MAX_BYTES = 64 << 20;
+public final class Limits {
+  public static final int MAX_BYTES = 64 << 20;
 
   /** Elements in the file, and elements drawn once all {@code use} is followed. */
-  static final int MAX_ELEMENTS = 200_000;
+  public static final int MAX_ELEMENTS = 200_000;
 
-  static final int MAX_DEPTH = 256;
+  public static final int MAX_DEPTH = 256;
 
   /** Segments of all paths together, once all {@code use} is followed. */
-  static final int MAX_SEGMENTS = 600_000;
+  public static final int MAX_SEGMENTS = 600_000;
 
-  static final int MAX_STYLE_RULES = 5_000;
+  public static final int MAX_STYLE_RULES = 5_000;
 
   /** Comparisons of an element with a part of a selector. */
-  static final int MAX_STYLE_STEPS = 20_000_000;
+  public static final int MAX_STYLE_STEPS = 20_000_000;
 
   /** The largest coordinate, in user units and in millimetres. */
-  static final double MAX_COORDINATE = 1e9;
+  public static final double MAX_COORDINATE = 1e9;
 
   /** The largest drawing that is taken for one. */
-  static final double MAX_EXTENT_MM = 1e6;
+  public static final double MAX_EXTENT_MM = 1e6;
 
   /** Drawings and things smaller than this are not there. */
-  static final double MIN_EXTENT_MM = 1e-6;
+  public static final double MIN_EXTENT_MM = 1e-6;
 
   private Limits() {}
 }

@@ -10,29 +10,61 @@ import java.util.OptionalDouble;
 /**
  * One drawn thing: an area, a line, or both.
  *
- * @param id as in the file; empty if it has none
- * @param classes the class names on it and on the groups around it, outermost first
+ * @param label what it can be picked by
  * @param fill how its paths enclose an area; empty if it is not filled
- * @param strokeWidthMm how wide its line is drawn; empty if it has none
+ * @param stroke how its line is drawn; empty if it has none
  */
 public record Piece(
-    String id,
-    List<String> classes,
-    List<Path> paths,
-    Optional<FillRule> fill,
-    OptionalDouble strokeWidthMm) {
+    Label label, List<Path> paths, Optional<FillRule> fill, Optional<Stroke> stroke) {
   public Piece {
-    classes = List.copyOf(classes);
     paths = List.copyOf(paths);
+  }
+
+  /**
+   * A piece with an id and classes alone.
+   *
+   * @param strokeWidthMm how wide its line is drawn; empty if it has none
+   */
+  public Piece(
+      String id,
+      List<String> classes,
+      List<Path> paths,
+      Optional<FillRule> fill,
+      OptionalDouble strokeWidthMm) {
+    this(
+        new Label(id, classes, List.of(), List.of()),
+        paths,
+        fill,
+        strokeWidthMm.isPresent()
+            ? Optional.of(Stroke.plain(strokeWidthMm.getAsDouble()))
+            : Optional.empty());
+  }
+
+  public String id() {
+    return label.id();
+  }
+
+  public List<String> classes() {
+    return label.classes();
+  }
+
+  /** How wide its line is drawn; empty if it has none, 0 for a bare line. */
+  public OptionalDouble strokeWidthMm() {
+    return stroke.isPresent()
+        ? OptionalDouble.of(stroke.get().widthMm())
+        : OptionalDouble.empty();
+  }
+
+  public Piece withPaths(List<Path> others) {
+    return new Piece(label, others, fill, stroke);
   }
 
   /** The image under a map; the width of its line grows with the map's scale. */
   public Piece transformed(Affine map) {
-    OptionalDouble width =
-        strokeWidthMm.isPresent()
-            ? OptionalDouble.of(strokeWidthMm.getAsDouble() * map.scale())
-            : strokeWidthMm;
     return new Piece(
-        id, classes, paths.stream().map(p -> p.transformed(map)).toList(), fill, width);
+        label,
+        paths.stream().map(p -> p.transformed(map)).toList(),
+        fill,
+        stroke.map(s -> s.transformed(map)));
   }
 }

@@ -1,0 +1,11 @@
+package frieze.artwork.dxf;
+
+import frieze.curve.Point;
+import java.util.List;
+
+/**
+ * Entities that are drawn wherever they are inserted.
+ *
+ * @param base the point of it that comes to lie where it is inserted
+ */
+record DxfBlock(String name, Point base, List<DxfEntity> entities) {}

@@ -1,0 +1,129 @@
+package frieze.artwork.dxf;
+
+import frieze.artwork.ArtworkCode;
+import frieze.artwork.Limits;
+import frieze.curve.Point;
+import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.Diagnostic;
+import frieze.diagnostic.SourceSpan;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * One entity with its groups, and those that follow it and belong to it (the vertices of a
+ * polyline).
+ */
+final class DxfEntity {
+  private static final int LONGEST_QUOTE = 30;
+  private static final Pattern NUMBER =
+      Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d{1,3})?");
+
+  private final String source;
+  private final String type;
+  private final int line;
+  private final List<DxfTag> tags = new ArrayList<>();
+  private final List<DxfEntity> parts = new ArrayList<>();
+
+  DxfEntity(String source, String type, int line) {
+    this.source = source;
+    this.type = type;
+    this.line = line;
+  }
+
+  String type() {
+    return type;
+  }
+
+  SourceSpan where() {
+    return new SourceSpan(source, line, 1, type.length());
+  }
+
+  List<DxfTag> tags() {
+    return tags;
+  }
+
+  List<DxfEntity> parts() {
+    return parts;
+  }
+
+  boolean has(int code) {
+    return tags.stream().anyMatch(t -> t.code() == code);
+  }
+
+  Optional<String> text(int code) {
+    return tags.stream().filter(t -> t.code() == code).map(DxfTag::value).findFirst();
+  }
+
+  /** The first number with a code. */
+  double number(int code, double otherwise) {
+    for (DxfTag tag : tags) {
+      if (tag.code() == code) {
+        return number(tag);
+      }
+    }
+    return otherwise;
+  }
+
+  int integer(int code, int otherwise) {
+    return (int) number(code, otherwise);
+  }
+
+  boolean flag(int code, int bit) {
+    return (integer(code, 0) & bit) != 0;
+  }
+
+  /** A point of which x has the code, and y the code and ten. */
+  Point point(int code) {
+    return new Point(number(code, 0), number(code + 10, 0));
+  }
+
+  /** All numbers with a code. */
+  double[] numbers(int code) {
+    return tags.stream().filter(t -> t.code() == code).mapToDouble(this::number).toArray();
+  }
+
+  /** All points of which x has the code; a y that is missing is 0. */
+  List<Point> points(int code) {
+    List<Point> points = new ArrayList<>();
+    double x = Double.NaN;
+    double y = 0;
+    for (DxfTag tag : tags) {
+      if (tag.code() == code) {
+        if (!Double.isNaN(x)) {
+          points.add(new Point(x, y));
+        }
+        x = number(tag);
+        y = 0;
+      } else if (tag.code() == code + 10) {
+        y = number(tag);
+      }
+    }
+    if (!Double.isNaN(x)) {
+      points.add(new Point(x, y));
+    }
+    return points;
+  }
+
+  /**
+   * Reads a number.
+   *
+   * @throws BadInputException if it is none, or beyond all sizes
+   */
+  double number(DxfTag tag) {
+    String text = tag.value().strip();
+    double value = NUMBER.matcher(text).matches() ? Double.parseDouble(text) : Double.NaN;
+    if (Math.abs(value) <= Limits.MAX_COORDINATE) {
+      return value;
+    }
+    boolean size = Double.isNaN(value);
+    String quoted = text.length() <= LONGEST_QUOTE ? text : text.substring(0, LONGEST_QUOTE) + "...";
+    throw new BadInputException(
+        Diagnostic.error(
+            size ? ArtworkCode.UNREADABLE_VALUE : ArtworkCode.NUMBER_OUT_OF_RANGE,
+            new SourceSpan(source, tag.line() + 1, 1, Math.min(text.length(), LONGEST_QUOTE)),
+            type + ": \"" + quoted + "\" is not a number that can be drawn (group " + tag.code() + ")",
+            "save the drawing again, as DXF in text form"));
+  }
+}

@@ -1,0 +1,51 @@
+package frieze.artwork.dxf;
+
+import frieze.artwork.ArtworkCode;
+import frieze.diagnostic.Diagnostics;
+import frieze.diagnostic.SourceSpan;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Counts what is not drawn. */
+final class DxfLeftOut {
+  private static final int MOST_KINDS = 100;
+
+  private record Kind(int count, SourceSpan first) {}
+
+  private final Map<String, Kind> kinds = new TreeMap<>();
+  private int hidden;
+
+  /** Counts an entity of a kind that is not understood. */
+  void count(DxfEntity entity, String kind) {
+    if (kinds.size() < MOST_KINDS || kinds.containsKey(kind)) {
+      kinds.merge(
+          kind,
+          new Kind(1, entity.where()),
+          (before, now) -> new Kind(before.count() + 1, before.first()));
+    }
+  }
+
+  /** Counts an entity that does not show: on a hidden layer, on paper, or without size. */
+  void countHidden() {
+    hidden++;
+  }
+
+  /** Adds one warning for each kind, at its first entity, and a note about what does not show. */
+  void report(String source, Diagnostics found) {
+    kinds.forEach(
+        (name, kind) ->
+            found.warning(
+                ArtworkCode.ENTITIES_LEFT_OUT,
+                kind.first(),
+                kind.count() + " " + name + (kind.count() == 1 ? " is" : " are") + " left out",
+                "turn what shall be cut into lines, arcs or polylines"));
+    if (hidden > 0) {
+      found.note(
+          ArtworkCode.INVISIBLE_LEFT_OUT,
+          SourceSpan.file(source),
+          hidden
+              + (hidden == 1 ? " entity is" : " entities are")
+              + " hidden, on paper or of no size, and left out");
+    }
+  }
+}

@@ -1,0 +1,231 @@
+package frieze.artwork.dxf;
+
+import frieze.artwork.dxf.DxfSpline.BrokenSpline;
+import frieze.curve.Affine;
+import frieze.curve.Arc;
+import frieze.curve.EllipticArc;
+import frieze.curve.Line;
+import frieze.curve.Path;
+import frieze.curve.Point;
+import frieze.curve.Segment;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Draws single entities, in the units of the drawing.
+ *
+ * <p>Source: the DXF reference, entities section, as known from memory.
+ */
+final class DxfShapes {
+  private static final double FULL_TURN = 2 * Math.PI;
+
+  /** Bulges below this are straight lines to a double's precision. */
+  private static final double STRAIGHT = 1e-12;
+
+  /** Of the size of a spline: what a cubic may depart from it by. */
+  private static final double SPLINE_TOLERANCE = 1e-7;
+
+  private static final int FIT_POINTS = 11;
+
+  private DxfShapes() {}
+
+  /** Whether an entity is drawn here. */
+  static boolean isShape(String type) {
+    return switch (type) {
+      case "LINE", "ARC", "CIRCLE", "ELLIPSE", "LWPOLYLINE", "POLYLINE", "SPLINE", "SOLID", "TRACE" ->
+          true;
+      default -> false;
+    };
+  }
+
+  /**
+   * Draws a shape in the drawing's plane.
+   *
+   * @return nothing for a shape without size
+   * @throws BrokenSpline if the numbers of a spline don't go together
+   */
+  static Optional<Path> draw(DxfEntity e) throws BrokenSpline {
+    return switch (e.type()) {
+      case "LINE" -> path(lines(List.of(e.point(10), e.point(11)), false), false, Affine.IDENTITY);
+      case "ARC" -> arc(e);
+      case "CIRCLE" -> circle(e);
+      case "ELLIPSE" -> ellipse(e);
+      case "LWPOLYLINE" -> polyline(vertices(e), e.flag(70, 1), DxfFrame.of(e, e.number(38, 0)));
+      case "POLYLINE" -> oldPolyline(e);
+      case "SPLINE" -> spline(e);
+      default -> solid(e);
+    };
+  }
+
+  private static Optional<Path> path(List<Segment> segments, boolean closed, Affine frame) {
+    return segments.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Path(segments, closed).transformed(frame));
+  }
+
+  private static List<Segment> lines(List<Point> points, boolean closed) {
+    List<Vertex> vertices = points.stream().map(p -> new Vertex(p, 0)).toList();
+    return segments(vertices, closed);
+  }
+
+  private static Optional<Path> arc(DxfEntity e) {
+    double r = e.number(40, 0);
+    double from = Math.toRadians(e.number(50, 0));
+    double sweep = Math.toRadians(e.number(51, 360)) - from;
+    sweep -= FULL_TURN * Math.floor(sweep / FULL_TURN);
+    if (!(r > 0)) {
+      return Optional.empty();
+    }
+    boolean full = sweep == 0;
+    Arc arc = Arc.polar(e.point(10), r, from, full ? FULL_TURN : sweep);
+    return path(List.of(arc), full, DxfFrame.of(e, e.number(30, 0)));
+  }
+
+  private static Optional<Path> circle(DxfEntity e) {
+    double r = e.number(40, 0);
+    return r > 0
+        ? Optional.of(
+            Path.circle(e.point(10), r).transformed(DxfFrame.of(e, e.number(30, 0))))
+        : Optional.empty();
+  }
+
+  /** An ellipse has its centre and axis in the drawing's frame; only the turn is the entity's. */
+  private static Optional<Path> ellipse(DxfEntity e) {
+    Point centre = e.point(10);
+    Point u = e.point(11);
+    double ratio = e.number(40, 1) * (DxfFrame.pointsDown(e) ? -1 : 1);
+    Point v = new Point(-u.y(), u.x()).times(ratio);
+    double from = e.number(41, 0);
+    double sweep = e.number(42, FULL_TURN) - from;
+    sweep -= FULL_TURN * Math.floor(sweep / FULL_TURN);
+    boolean full = sweep == 0 || FULL_TURN - sweep < 1e-9;
+    sweep = full ? FULL_TURN : sweep;
+    if (u.norm() == 0 || ratio == 0) {
+      return Optional.empty();
+    }
+    Point start = onEllipse(centre, u, v, from);
+    Point end = full ? start : onEllipse(centre, u, v, from + sweep);
+    Segment arc =
+        Math.abs(ratio) == 1
+            ? new Arc(start, end, centre, ratio * sweep)
+            : new EllipticArc(start, end, centre, u, v, from, sweep);
+    return path(List.of(arc), full, Affine.IDENTITY);
+  }
+
+  private static Point onEllipse(Point centre, Point u, Point v, double angle) {
+    return centre.plus(u.times(StrictMath.cos(angle))).plus(v.times(StrictMath.sin(angle)));
+  }
+
+  /** A corner of a polyline; the bulge is the tangent of a quarter of the turn to the next one. */
+  private record Vertex(Point at, double bulge) {}
+
+  private static List<Vertex> vertices(DxfEntity e) {
+    List<Vertex> vertices = new ArrayList<>();
+    double x = Double.NaN;
+    double y = 0;
+    double bulge = 0;
+    for (DxfTag tag : e.tags()) {
+      if (tag.code() == 10) {
+        if (!Double.isNaN(x)) {
+          vertices.add(new Vertex(new Point(x, y), bulge));
+        }
+        x = e.number(tag);
+        y = 0;
+        bulge = 0;
+      } else if (tag.code() == 20) {
+        y = e.number(tag);
+      } else if (tag.code() == 42) {
+        bulge = e.number(tag);
+      }
+    }
+    if (!Double.isNaN(x)) {
+      vertices.add(new Vertex(new Point(x, y), bulge));
+    }
+    return vertices;
+  }
+
+  /** Whether a polyline is a mesh, which has no outline. */
+  static boolean isMesh(DxfEntity e) {
+    return e.type().equals("POLYLINE") && (e.flag(70, 16) || e.flag(70, 64));
+  }
+
+  /** Control points of a smoothed polyline are not on its line. */
+  private static Optional<Path> oldPolyline(DxfEntity e) {
+    List<Vertex> vertices = new ArrayList<>();
+    for (DxfEntity v : e.parts()) {
+      if (v.type().equals("VERTEX") && !v.flag(70, 16)) {
+        vertices.add(new Vertex(v.point(10), v.number(42, 0)));
+      }
+    }
+    boolean inSpace = e.flag(70, 8);
+    Affine frame = inSpace ? Affine.IDENTITY : DxfFrame.of(e, e.number(30, 0));
+    return polyline(vertices, e.flag(70, 1), frame);
+  }
+
+  private static Optional<Path> polyline(List<Vertex> vertices, boolean closed, Affine frame) {
+    List<Segment> segments = segments(vertices, closed);
+    boolean joined =
+        segments.size() > 1 && segments.get(0).start().equals(segments.get(segments.size() - 1).end());
+    return path(segments, joined, frame);
+  }
+
+  private static List<Segment> segments(List<Vertex> vertices, boolean closed) {
+    List<Segment> segments = new ArrayList<>();
+    int n = vertices.size();
+    for (int i = 0; i < (closed ? n : n - 1); i++) {
+      Vertex from = vertices.get(i);
+      Point to = vertices.get((i + 1) % n).at();
+      if (!from.at().equals(to)) {
+        segments.add(bulged(from.at(), to, from.bulge()));
+      }
+    }
+    return segments;
+  }
+
+  /** A positive bulge turns counter-clockwise. */
+  private static Segment bulged(Point from, Point to, double bulge) {
+    if (Math.abs(bulge) < STRAIGHT) {
+      return new Line(from, to);
+    }
+    Point chord = to.minus(from);
+    Point left = new Point(-chord.y(), chord.x());
+    Point centre = from.towards(to, 0.5).plus(left.times((1 - bulge * bulge) / (4 * bulge)));
+    return new Arc(from, to, centre, 4 * StrictMath.atan(bulge));
+  }
+
+  private static Optional<Path> solid(DxfEntity e) {
+    List<Point> corners = new ArrayList<>(List.of(e.point(10), e.point(11)));
+    if (e.has(13)) {
+      corners.add(e.point(13));
+    }
+    corners.add(e.point(12));
+    List<Segment> segments = lines(corners, true);
+    return path(segments.size() < 3 ? List.of() : segments, true, DxfFrame.of(e, e.number(30, 0)));
+  }
+
+  /** Whether a spline has points that it goes through and no control points. */
+  static boolean isThroughPoints(DxfEntity e) {
+    return e.type().equals("SPLINE") && !e.has(10) && e.has(FIT_POINTS);
+  }
+
+  private static Optional<Path> spline(DxfEntity e) throws BrokenSpline {
+    List<Segment> segments;
+    if (isThroughPoints(e)) {
+      segments = ThroughPoints.curve(e.points(FIT_POINTS), e.flag(70, 1));
+    } else {
+      List<Point> control = e.points(10);
+      double size = 0;
+      for (Point p : control) {
+        size = Math.max(size, p.distance(control.get(0)));
+      }
+      segments =
+          DxfSpline.of(e.integer(71, 3), e.numbers(40), control, e.numbers(41))
+              .cubics(Math.max(size * SPLINE_TOLERANCE, Double.MIN_NORMAL));
+    }
+    boolean joined =
+        !segments.isEmpty()
+            && segments.get(0).start().equals(segments.get(segments.size() - 1).end());
+    return path(segments, joined, Affine.IDENTITY);
+  }
+}
