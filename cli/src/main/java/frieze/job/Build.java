@@ -1,7 +1,6 @@
 package frieze.job;
 
-import frieze.artwork.Artwork;
-import frieze.artwork.SvgReader;
+import frieze.artwork.source.DrawingFile;
 import frieze.curve.Tolerances;
 import frieze.design.Design;
 import frieze.design.Intent;
@@ -224,13 +223,8 @@ public final class Build {
           Diagnostic.error(
               JobCode.FILE_NOT_READ, drawing.where(), "can't read " + drawing.file(), ""));
     }
-    Artwork artwork = new SvgReader().read(drawing.file(), content);
-    if (drawing.heightMm().isPresent()) {
-      artwork = artwork.withHeight(drawing.heightMm().getAsDouble());
-    } else if (drawing.widthMm().isPresent()) {
-      artwork = artwork.withWidth(drawing.widthMm().getAsDouble());
-    }
-    return new Motif(drawing.name(), artwork);
+    return new Motif(
+        drawing.name(), DrawingFile.read(drawing.file(), content, drawing.asked()).artwork());
   }
 
   /** Does all of something, so that a user sees the mistakes of all of it at once. */

@@ -1,5 +1,6 @@
 package frieze.job;
 
+import frieze.artwork.source.DrawingRequest;
 import frieze.curve.Point;
 import frieze.design.Work;
 import frieze.diagnostic.SourceSpan;
@@ -12,7 +13,6 @@ import frieze.shop.Tool;
 import frieze.shop.Zero;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * A job as it is written, with its machine and tools found in the shop.
@@ -35,17 +35,13 @@ public record Job(
   }
 
   /**
-   * A drawing and its size.
+   * A drawing.
    *
    * @param file as found from the job's folder
+   * @param asked its size, and what of it is wanted
    * @param where the place of the file's name in the job
    */
-  public record Drawing(
-      String name,
-      String file,
-      OptionalDouble heightMm,
-      OptionalDouble widthMm,
-      SourceSpan where) {}
+  public record Drawing(String name, String file, DrawingRequest asked, SourceSpan where) {}
 
   /** A drawing repeated along a panel. */
   public record Placing(String drawing, Arrangement arrangement, SourceSpan where) {}

@@ -34,7 +34,7 @@ final class JobKeys {
         Key.required(
             "file",
             Types.TEXT,
-            "the drawing, an SVG file; its name is taken from the job's folder");
+            "the drawing, an SVG or DXF file; its name is taken from the job's folder");
     static final Key<Double> HEIGHT =
         Key.optional(
             "height",
@@ -47,6 +47,26 @@ final class JobKeys {
             Types.length(Range.POSITIVE),
             "as drawn",
             "The width to scale the drawing to. Give `height` or `width`, not both.");
+    static final Key<Double> UNIT =
+        Key.optional(
+            "unit",
+            Types.length(Range.POSITIVE),
+            "as the file says",
+            "What one unit of the drawing measures, for a file that does not say it or says it"
+                + " wrong: `1 mm`, `1 in`, `1/90 in`.");
+    static final Key<String> PICK =
+        Key.optional(
+            "pick",
+            Types.TEXT,
+            "all pieces",
+            "Only the pieces with this id, class, colour, group or layer. The size is theirs.");
+    static final Key<Double> GAP =
+        Key.withDefault(
+            "gap",
+            Types.length(Range.NOT_NEGATIVE),
+            "0.05 mm",
+            "Ends of the lines of a DXF that are nearer than this, at the size they are cut, are"
+                + " joined.");
     static final Section SECTION =
         new Section(
             "drawing",
@@ -56,6 +76,9 @@ final class JobKeys {
                 FILE,
                 HEIGHT,
                 WIDTH,
+                UNIT,
+                PICK,
+                GAP,
                 Key.later("trace", "it will turn a scan or a photo into outlines")));
 
     private Drawing() {}
@@ -267,7 +290,7 @@ final class JobKeys {
             "pick",
             Types.TEXT,
             "all pieces that suit the operation",
-            "Only the pieces of the drawing with this id or class.");
+            "Only the pieces of the drawing with this id, class, colour, group or layer.");
     static final Key<String> TOOL =
         Key.required("tool", Types.TEXT, "a tool of the shop; `frieze shop` lists them")
             .alsoCalled("bit");

@@ -1,5 +1,7 @@
 package frieze.job;
 
+import frieze.artwork.source.DrawingFile;
+import frieze.artwork.source.DrawingRequest;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.Diagnostics;
@@ -9,7 +11,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -151,20 +152,25 @@ public final class JobReader {
               new Job.Drawing(
                   name,
                   file,
-                  optional(v, JobKeys.Drawing.HEIGHT),
-                  optional(v, JobKeys.Drawing.WIDTH),
+                  new DrawingRequest(
+                      optional(v, JobKeys.Drawing.UNIT),
+                      v.find(JobKeys.Drawing.PICK),
+                      optional(v, JobKeys.Drawing.HEIGHT),
+                      optional(v, JobKeys.Drawing.WIDTH),
+                      v.get(JobKeys.Drawing.GAP),
+                      false),
                   where));
         });
     return drawings;
   }
 
   private void checkFile(String written, String file, SourceSpan where) {
-    if (!written.toLowerCase(Locale.ROOT).endsWith(".svg")) {
+    if (!DrawingFile.isKnown(written)) {
       found.error(
           JobCode.UNKNOWN_FILE_KIND,
           where,
           "\"" + written + "\" is not a kind of drawing that Frieze reads",
-          "save the drawing as SVG, with the ending .svg");
+          "save the drawing as SVG or DXF, with the ending .svg or .dxf");
     } else if (!files.exists(file)) {
       found.error(
           JobCode.FILE_NOT_READ,

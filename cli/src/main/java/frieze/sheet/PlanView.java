@@ -173,11 +173,7 @@ final class PlanView implements Work.Visitor<Void> {
 
   private List<Piece> picked(Work.Target target) {
     return design().motif(target.motif()).artwork().pieces().stream()
-        .filter(
-            p ->
-                target.pick().isEmpty()
-                    || p.id().equals(target.pick().get())
-                    || p.classes().contains(target.pick().get()))
+        .filter(p -> frieze.design.Selection.isPicked(p, target))
         .toList();
   }
 

@@ -26,9 +26,7 @@ public enum ArtworkCode implements Code {
   ENTITIES_LEFT_OUT("ART-020", "kinds of entities are left out"),
   CURVE_INTERPOLATED("ART-021", "a curve is drawn through its points"),
   MENDED("ART-022", "the drawing is mended"),
-  TEXT_DRAWN("ART-023", "text is drawn as outlines"),
-  NOTHING_PICKED("ART-024", "nothing in the drawing is called so"),
-  CLIPPED("ART-025", "outlines are cut by a clip path");
+  NOTHING_PICKED("ART-023", "nothing in the drawing is called so");
 
   private final String id;
   private final String title;

@@ -10,11 +10,10 @@ import java.util.List;
 public final class Selection {
   private Selection() {}
 
-  /** Whether a target means a piece: by its id, by one of its classes, or because it means all. */
-  private static boolean isPicked(Piece piece, Work.Target target) {
+  /** Whether a target means a piece: by one of its names, or because it means all. */
+  public static boolean isPicked(Piece piece, Work.Target target) {
     return target.pick().isEmpty()
-        || piece.id().equals(target.pick().get())
-        || piece.classes().contains(target.pick().get());
+        || piece.label().answersTo(target.pick().get());
   }
 
   /** The filled area of the picked pieces, under a map. */

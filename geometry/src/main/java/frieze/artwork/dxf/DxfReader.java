@@ -62,7 +62,7 @@ public final class DxfReader implements ArtworkReader {
           ArtworkCode.SIZE_ASSUMED,
           SourceSpan.file(source),
           "the drawing does not say its unit; one unit is taken as 1 mm",
-          "say it in the job with `unit: in` or `unit: mm`, or give a height or a width");
+          "say it in the job with `unit: 1 in` or `unit: 1 mm`, or give a height or a width");
     }
     Artwork artwork = new Artwork(source, pieces, said(file.unitCode(), scale), found.sorted());
     requireSomething(artwork);
@@ -88,7 +88,7 @@ public final class DxfReader implements ArtworkReader {
               artwork.source(),
               ArtworkCode.NUMBER_OUT_OF_RANGE,
               "the drawing is more than a kilometre wide or high",
-              "say its unit in the job with `unit: mm`"));
+              "say its unit in the job with `unit: 1 mm`"));
     } else if (artwork.pieces().isEmpty()) {
       found.add(
           error(

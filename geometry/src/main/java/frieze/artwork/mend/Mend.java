@@ -1,0 +1,31 @@
+package frieze.artwork.mend;
+
+import frieze.curve.Point;
+
+/**
+ * One thing that was mended.
+ *
+ * @param at where, in the drawing's millimetres
+ * @param amountMm the most by which the drawing changed there
+ */
+public record Mend(Kind kind, Point at, double amountMm) {
+  /** What was done. */
+  public enum Kind {
+    JOINED("ends joined"),
+    DUPLICATE("repeated outlines and lines removed"),
+    CROSSING("crossing outlines resolved by their fill rule"),
+    SPECK("specks and slivers removed"),
+    TURNED("outlines turned, so that the area lies on their left");
+
+    private final String words;
+
+    Kind(String words) {
+      this.words = words;
+    }
+
+    /** What was done, in words. */
+    public String words() {
+      return words;
+    }
+  }
+}

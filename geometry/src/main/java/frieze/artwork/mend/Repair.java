@@ -1,0 +1,101 @@
+package frieze.artwork.mend;
+
+import frieze.artwork.Artwork;
+import frieze.artwork.ArtworkCode;
+import frieze.artwork.Piece;
+import frieze.curve.Path;
+import frieze.diagnostic.Diagnostic;
+import frieze.diagnostic.SourceSpan;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Mends a drawing that has its real size.
+ *
+ * <p><i>Guarantees:</i> nothing changes by more than the gap, at ends, and the smallest feature,
+ * elsewhere; each mend is in the list with its place, and in the notes of the drawing by count.
+ *
+ * @param artwork the mended drawing, with its notes
+ * @param mends what was done, in the order of the passes
+ */
+public record Repair(Artwork artwork, List<Mend> mends) {
+  /** Ends nearer than this are one, unless a job says otherwise. */
+  public static final double USUAL_GAP_MM = 0.05;
+
+  private static final int PLACES = 5;
+
+  public Repair {
+    mends = List.copyOf(mends);
+  }
+
+  /**
+   * Mends a drawing.
+   *
+   * @param gapMm ends nearer than this are joined
+   */
+  public static Repair of(Artwork drawn, double gapMm) {
+    if (!(gapMm >= 0) || !Double.isFinite(gapMm)) {
+      throw new IllegalArgumentException("gapMm must be >= 0 but was " + gapMm + " mm");
+    }
+    List<Mend> mends = new ArrayList<>();
+    Artwork once = new Repeats(mends).apply(drawn);
+    Artwork joined = new JoinEnds(gapMm, mends).apply(once);
+    List<Diagnostic> notes = new ArrayList<>(drawn.notes());
+    for (Mend.Kind kind : Mend.Kind.values()) {
+      List<Mend> some = mends.stream().filter(m -> m.kind() == kind).toList();
+      if (!some.isEmpty()) {
+        notes.add(note(drawn.source(), text(kind, some)));
+      }
+    }
+    openLines(joined, notes);
+    return new Repair(
+        new Artwork(joined.source(), joined.pieces(), joined.sizeAssumed(), notes), mends);
+  }
+
+  private static Diagnostic note(String source, String message) {
+    return Diagnostic.note(ArtworkCode.MENDED, SourceSpan.file(source), message);
+  }
+
+  /** The count, and the places of the largest. */
+  private static String text(Mend.Kind kind, List<Mend> some) {
+    StringBuilder text = new StringBuilder(kind.words()).append(": ").append(some.size());
+    List<Mend> largest =
+        some.stream().sorted(Comparator.comparingDouble(m -> -m.amountMm())).limit(PLACES).toList();
+    String between = ", at (mm) ";
+    for (Mend mend : largest) {
+      text.append(between)
+          .append(String.format(Locale.ROOT, "%.3f, %.3f", mend.at().x(), mend.at().y()));
+      if (mend.amountMm() > 0) {
+        text.append(String.format(Locale.ROOT, " (%.4f)", mend.amountMm()));
+      }
+      between = "; ";
+    }
+    return text + (some.size() > PLACES ? "; ..." : "");
+  }
+
+  /** Tells of a drawing of bare lines which are open, since those enclose nothing. */
+  private static void openLines(Artwork artwork, List<Diagnostic> notes) {
+    List<Path> bare = new ArrayList<>();
+    for (Piece piece : artwork.pieces()) {
+      if (piece.stroke().isPresent() && piece.stroke().get().width() == 0) {
+        bare.addAll(piece.paths());
+      }
+    }
+    List<Path> open = bare.stream().filter(p -> !p.closed()).toList();
+    if (!open.isEmpty()) {
+      String first =
+          String.format(
+              Locale.ROOT, "%.3f, %.3f", open.get(0).start().x(), open.get(0).start().y());
+      notes.add(
+          note(
+              artwork.source(),
+              (bare.size() - open.size())
+                  + " outlines are closed and "
+                  + open.size()
+                  + " lines are open, which enclose no area; the first starts at (mm) "
+                  + first));
+    }
+  }
+}

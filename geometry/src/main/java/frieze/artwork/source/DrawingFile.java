@@ -1,0 +1,82 @@
+package frieze.artwork.source;
+
+import frieze.artwork.Artwork;
+import frieze.artwork.ArtworkCode;
+import frieze.artwork.ArtworkReader;
+import frieze.artwork.Piece;
+import frieze.artwork.SvgReader;
+import frieze.artwork.dxf.DxfReader;
+import frieze.artwork.mend.Repair;
+import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.Diagnostic;
+import frieze.diagnostic.SourceSpan;
+import java.util.List;
+import java.util.Locale;
+
+/** Reads drawings of every kind and gives them the size and the pieces that are asked for. */
+public final class DrawingFile {
+  /** The endings of the names of files that can be read. */
+  public static final List<String> ENDINGS = List.of(".svg", ".dxf");
+
+  private DrawingFile() {}
+
+  /** Whether a file of that name can be read. */
+  public static boolean isKnown(String name) {
+    return ENDINGS.stream().anyMatch(name.toLowerCase(Locale.ROOT)::endsWith);
+  }
+
+  /**
+   * Reads, picks, scales, then mends, so that gaps are measured at the real size.
+   *
+   * @throws BadInputException if it can't be read, or nothing is left to cut
+   */
+  public static Repair read(String name, byte[] content, DrawingRequest asked) {
+    Artwork drawn = picked(reader(name, asked).read(name, content), asked);
+    Artwork sized = drawn;
+    if (asked.heightMm().isPresent() && drawn.bounds().height() > 0) {
+      sized = drawn.withHeight(asked.heightMm().getAsDouble());
+    } else if (asked.widthMm().isPresent() && drawn.bounds().width() > 0) {
+      sized = drawn.withWidth(asked.widthMm().getAsDouble());
+    } else if (asked.heightMm().isPresent() || asked.widthMm().isPresent()) {
+      throw bad(
+          drawn,
+          ArtworkCode.NOTHING_TO_CUT,
+          "a drawing that is one straight line has no height or no width to scale to",
+          "give the other one");
+    }
+    return Repair.of(sized, asked.gapMm());
+  }
+
+  private static ArtworkReader reader(String name, DrawingRequest asked) {
+    if (name.toLowerCase(Locale.ROOT).endsWith(".dxf")) {
+      return asked.unitMm().isPresent()
+          ? DxfReader.withScale(asked.unitMm().getAsDouble())
+          : new DxfReader();
+    }
+    return asked.unitMm().isPresent()
+        ? SvgReader.withScale(asked.unitMm().getAsDouble())
+        : new SvgReader();
+  }
+
+  private static Artwork picked(Artwork drawn, DrawingRequest asked) {
+    if (asked.pick().isEmpty()) {
+      return drawn;
+    }
+    String word = asked.pick().get();
+    List<Piece> pieces = drawn.pieces().stream().filter(p -> p.label().answersTo(word)).toList();
+    if (pieces.isEmpty()) {
+      throw bad(
+          drawn,
+          ArtworkCode.NOTHING_PICKED,
+          "nothing in the drawing has the id, class, colour or group \"" + word + "\"",
+          "without `pick`, all of the drawing is taken");
+    }
+    return new Artwork(drawn.source(), pieces, drawn.sizeAssumed(), drawn.notes());
+  }
+
+  private static BadInputException bad(
+      Artwork drawn, ArtworkCode code, String message, String hint) {
+    return new BadInputException(
+        Diagnostic.error(code, SourceSpan.file(drawn.source()), message, hint));
+  }
+}

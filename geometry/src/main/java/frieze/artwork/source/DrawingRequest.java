@@ -1,0 +1,33 @@
+package frieze.artwork.source;
+
+import frieze.artwork.mend.Repair;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What is asked of a drawing.
+ *
+ * @param unitMm what one unit of the drawing measures; empty to believe the file
+ * @param pick an id, class, colour or group of some pieces; empty for all
+ * @param heightMm the height to scale it to
+ * @param widthMm the width to scale it to, if no height is given
+ * @param gapMm ends of lines nearer than this are joined
+ * @param outlineStrokes whether lines become the areas that their width covers
+ */
+public record DrawingRequest(
+    OptionalDouble unitMm,
+    Optional<String> pick,
+    OptionalDouble heightMm,
+    OptionalDouble widthMm,
+    double gapMm,
+    boolean outlineStrokes) {
+  /** The drawing as the file has it. */
+  public static final DrawingRequest AS_DRAWN =
+      new DrawingRequest(
+          OptionalDouble.empty(),
+          Optional.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          Repair.USUAL_GAP_MM,
+          false);
+}
