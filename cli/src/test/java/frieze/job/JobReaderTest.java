@@ -58,7 +58,8 @@ class JobReaderTest {
   void a_job_is_read_into_millimetres() {
     Job job = read(GOOD);
     Job.PanelJob panel = job.panels().get(0);
-    assertThat(job.drawings().get(0).asked().heightMm().getAsDouble()).isCloseTo(88.9, within(ROUNDING));
+    assertThat(job.drawings().get(0).asked().heightMm().getAsDouble())
+        .isCloseTo(88.9, within(ROUNDING));
     assertThat(panel.opening().widthMm()).isCloseTo(727.075, within(ROUNDING));
     assertThat(panel.gapMm()).isCloseTo(1.5875, within(ROUNDING));
     assertThat(panel.stock().thinnestMm()).isCloseTo(18.9992, within(ROUNDING));

@@ -10,8 +10,7 @@ import java.util.List;
  * @param groups ids and labels of the groups around it, or the name of its layer
  * @param colours of its area and its line, as {@code #rrggbb}
  */
-public record Label(
-    String id, List<String> classes, List<String> groups, List<String> colours) {
+public record Label(String id, List<String> classes, List<String> groups, List<String> colours) {
   /** No name at all. */
   public static final Label NONE = new Label("", List.of(), List.of(), List.of());
 

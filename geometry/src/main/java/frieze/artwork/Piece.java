@@ -50,9 +50,7 @@ public record Piece(
 
   /** How wide its line is drawn; empty if it has none, 0 for a bare line. */
   public OptionalDouble strokeWidthMm() {
-    return stroke.isPresent()
-        ? OptionalDouble.of(stroke.get().widthMm())
-        : OptionalDouble.empty();
+    return stroke.isPresent() ? OptionalDouble.of(stroke.get().widthMm()) : OptionalDouble.empty();
   }
 
   public Piece withPaths(List<Path> others) {

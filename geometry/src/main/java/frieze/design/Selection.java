@@ -12,8 +12,7 @@ public final class Selection {
 
   /** Whether a target means a piece: by one of its names, or because it means all. */
   public static boolean isPicked(Piece piece, Work.Target target) {
-    return target.pick().isEmpty()
-        || piece.label().answersTo(target.pick().get());
+    return target.pick().isEmpty() || piece.label().answersTo(target.pick().get());
   }
 
   /** The filled area of the picked pieces, under a map. */

@@ -109,7 +109,9 @@ final class DxfDrawer {
             "look at the picture; or save the drawing with the control points of its splines");
       }
       Path inMm = drawn.get().transformed(toMm);
-      paths.computeIfAbsent(new Key(layer, colour, inMm.closed()), k -> new ArrayList<>()).add(inMm);
+      paths
+          .computeIfAbsent(new Key(layer, colour, inMm.closed()), k -> new ArrayList<>())
+          .add(inMm);
     } catch (BrokenSpline broken) {
       leftOut.count(e, "SPLINE with " + broken.getMessage());
     }
@@ -140,10 +142,12 @@ final class DxfDrawer {
     Affine outer = DxfFrame.of(e, e.number(30, 0)).then(at.toMm());
     int columns = Math.max(1, e.integer(70, 1));
     int rows = Math.max(1, e.integer(71, 1));
+    Point step = new Point(e.number(44, 0), e.number(45, 0));
+    Affine after = turn.then(Affine.translation(to.x(), to.y())).then(outer);
     for (int row = 0; row < rows; row++) {
       for (int column = 0; column < columns; column++) {
-        Affine shift = Affine.translation(column * e.number(44, 0), row * e.number(45, 0));
-        Affine map = own.then(shift).then(turn).then(Affine.translation(to.x(), to.y())).then(outer);
+        Affine shift = Affine.translation(column * step.x(), row * step.y());
+        Affine map = own.then(shift).then(after);
         drawBlock(block, e, new Place(map, at.layer(), at.colour(), at.depth()));
       }
     }

@@ -9,7 +9,6 @@ import frieze.diagnostic.SourceSpan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /**
  * One entity with its groups, and those that follow it and belong to it (the vertices of a
@@ -17,8 +16,7 @@ import java.util.regex.Pattern;
  */
 final class DxfEntity {
   private static final int LONGEST_QUOTE = 30;
-  private static final Pattern NUMBER =
-      Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)([eE][-+]?\\d{1,3})?");
+  private static final String DIGITS_AND_SIGNS = "0123456789+-.eE";
 
   private final String source;
   private final String type;
@@ -113,17 +111,37 @@ final class DxfEntity {
    */
   double number(DxfTag tag) {
     String text = tag.value().strip();
-    double value = NUMBER.matcher(text).matches() ? Double.parseDouble(text) : Double.NaN;
+    double value = parsed(text);
     if (Math.abs(value) <= Limits.MAX_COORDINATE) {
       return value;
     }
     boolean size = Double.isNaN(value);
-    String quoted = text.length() <= LONGEST_QUOTE ? text : text.substring(0, LONGEST_QUOTE) + "...";
+    String quoted =
+        text.length() <= LONGEST_QUOTE ? text : text.substring(0, LONGEST_QUOTE) + "...";
     throw new BadInputException(
         Diagnostic.error(
             size ? ArtworkCode.UNREADABLE_VALUE : ArtworkCode.NUMBER_OUT_OF_RANGE,
             new SourceSpan(source, tag.line() + 1, 1, Math.min(text.length(), LONGEST_QUOTE)),
-            type + ": \"" + quoted + "\" is not a number that can be drawn (group " + tag.code() + ")",
+            type
+                + ": \""
+                + quoted
+                + "\" is not a number that can be drawn (group "
+                + tag.code()
+                + ")",
             "save the drawing again, as DXF in text form"));
+  }
+
+  /** A decimal number; NaN for all else, such as the hexadecimal and named ones of the language. */
+  private static double parsed(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (DIGITS_AND_SIGNS.indexOf(text.charAt(i)) < 0) {
+        return Double.NaN;
+      }
+    }
+    try {
+      return Double.parseDouble(text);
+    } catch (NumberFormatException e) {
+      return Double.NaN;
+    }
   }
 }

@@ -33,7 +33,15 @@ final class DxfShapes {
   /** Whether an entity is drawn here. */
   static boolean isShape(String type) {
     return switch (type) {
-      case "LINE", "ARC", "CIRCLE", "ELLIPSE", "LWPOLYLINE", "POLYLINE", "SPLINE", "SOLID", "TRACE" ->
+      case "LINE",
+          "ARC",
+          "CIRCLE",
+          "ELLIPSE",
+          "LWPOLYLINE",
+          "POLYLINE",
+          "SPLINE",
+          "SOLID",
+          "TRACE" ->
           true;
       default -> false;
     };
@@ -85,8 +93,7 @@ final class DxfShapes {
   private static Optional<Path> circle(DxfEntity e) {
     double r = e.number(40, 0);
     return r > 0
-        ? Optional.of(
-            Path.circle(e.point(10), r).transformed(DxfFrame.of(e, e.number(30, 0))))
+        ? Optional.of(Path.circle(e.point(10), r).transformed(DxfFrame.of(e, e.number(30, 0))))
         : Optional.empty();
   }
 
@@ -166,7 +173,8 @@ final class DxfShapes {
   private static Optional<Path> polyline(List<Vertex> vertices, boolean closed, Affine frame) {
     List<Segment> segments = segments(vertices, closed);
     boolean joined =
-        segments.size() > 1 && segments.get(0).start().equals(segments.get(segments.size() - 1).end());
+        segments.size() > 1
+            && segments.get(0).start().equals(segments.get(segments.size() - 1).end());
     return path(segments, joined, frame);
   }
 

@@ -114,7 +114,8 @@ final class DxfText {
       end++;
     }
     String read = text.substring(at, end);
-    boolean both = end + 1 < text.length() && text.charAt(end) == '\r' && text.charAt(end + 1) == '\n';
+    boolean both =
+        end + 1 < text.length() && text.charAt(end) == '\r' && text.charAt(end + 1) == '\n';
     at = end + (both ? 2 : 1);
     return read;
   }

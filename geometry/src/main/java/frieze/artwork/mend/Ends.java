@@ -58,7 +58,9 @@ final class Ends {
       return Optional.of(new Cubic(c.start(), c.control1(), control, end));
     }
 
-    /** The place of a point on an ellipse follows from its angle; only a line can bridge the gap. */
+    /**
+     * The place of a point on an ellipse follows from its angle; only a line can bridge the gap.
+     */
     @Override
     public Optional<Segment> ellipticArc(EllipticArc arc) {
       return Optional.empty();

@@ -78,8 +78,7 @@ final class JoinEnds {
       }
     }
     result.add(
-        new Piece(
-            key.label(), closed, Optional.of(FillRule.EVEN_ODD), Optional.of(key.stroke())));
+        new Piece(key.label(), closed, Optional.of(FillRule.EVEN_ODD), Optional.of(key.stroke())));
   }
 
   private List<Path> joined(List<Path> paths) {

@@ -15,8 +15,7 @@ import java.util.Map;
  * that is painted by a fill rule are left alone, since each counts there.
  *
  * <p>Two paths are the same if they have as many segments and those meet within a nanometre, end by
- * end and in the middle. An outline drawn twice would enclose
- * nothing, by the even-odd rule.
+ * end and in the middle. An outline drawn twice would enclose nothing, by the even-odd rule.
  */
 final class Repeats {
   private static final double SAME_MM = 1e-6;

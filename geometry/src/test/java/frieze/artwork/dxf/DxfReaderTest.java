@@ -162,8 +162,7 @@ class DxfReaderTest {
   /** Closed form: a natural cubic spline through points of a straight line is that line. */
   @Test
   void a_spline_of_which_only_points_are_given_goes_through_them_and_is_reported() {
-    Artwork art =
-        read(header(4), "0 SPLINE 8 0 71 3 11 0 21 0 11 1 21 2 11 3 21 6 11 4 21 8");
+    Artwork art = read(header(4), "0 SPLINE 8 0 71 3 11 0 21 0 11 1 21 2 11 3 21 6 11 4 21 8");
     Path path = art.pieces().get(0).paths().get(0);
     assertThat(art.notes()).extracting(Diagnostic::code).contains(ArtworkCode.CURVE_INTERPOLATED);
     for (Segment s : path.segments()) {
@@ -183,7 +182,9 @@ class DxfReaderTest {
   void a_block_is_scaled_turned_repeated_and_moved() {
     String unit = block("B", "0 LINE 8 0 10 1 20 0 11 2 21 0");
     Artwork art =
-        read(header(4) + unit, "0 INSERT 8 0 2 b 10 100 20 50 41 2 42 3 50 90 70 2 71 3 44 10 45 20");
+        read(
+            header(4) + unit,
+            "0 INSERT 8 0 2 b 10 100 20 50 41 2 42 3 50 90 70 2 71 3 44 10 45 20");
     List<Path> lines = art.pieces().get(0).paths();
     assertThat(lines).hasSize(6);
     assertThat(lines.get(0).start().distance(new Point(100, 50))).isLessThan(1e-9);
