@@ -149,12 +149,12 @@ final class JoinEnds {
 
   /** Makes one segment end where another starts, by moving both or by a line between them. */
   private static boolean meet(List<Segment> segments, int before, int after) {
-    Point end = segments.get(before).end();
-    Point start = segments.get(after).start();
-    if (end.equals(start)) {
+    Point tip = segments.get(before).end();
+    Point next = segments.get(after).start();
+    if (tip.equals(next)) {
       return true;
     }
-    Point middle = end.towards(start, 0.5);
+    Point middle = tip.towards(next, 0.5);
     Optional<Segment> first = Ends.endingAt(segments.get(before), middle);
     Optional<Segment> second =
         before == after ? Optional.empty() : Ends.startingAt(segments.get(after), middle);
@@ -164,7 +164,7 @@ final class JoinEnds {
       return true;
     }
     if (after > before) {
-      segments.add(after, new Line(end, start));
+      segments.add(after, new Line(tip, next));
     }
     return after > before;
   }
