@@ -13,6 +13,7 @@ final class EndCheck implements Check {
   private final double clearanceMm;
   private OptionalDouble height = OptionalDouble.empty();
   private boolean hasFed;
+  private boolean hasTorch;
 
   /** How far the tool has fed above the stock since it last cut, sank or rose. */
   private double idleMm;
@@ -26,6 +27,7 @@ final class EndCheck implements Check {
   public void start(String program) {
     height = OptionalDouble.empty();
     hasFed = false;
+    hasTorch = false;
     idleMm = 0;
   }
 
@@ -43,7 +45,7 @@ final class EndCheck implements Check {
     boolean sinks = passage.path().to().z() < passage.path().from().z() - Slack.LENGTH_MM;
     boolean cuts = passage.belowTop().isPresent() || sinks;
     boolean idle = !cuts && above > Slack.LENGTH_MM && passage.planarMm() > Slack.LENGTH_MM;
-    idleMm = idle ? idleMm + passage.planarMm() : 0;
+    idleMm = idle && !hasTorch ? idleMm + passage.planarMm() : 0;
     if (idleMm > ENTRY_MM) {
       log.add(
           FindingCode.CUTS_NOTHING,
@@ -55,6 +57,8 @@ final class EndCheck implements Check {
 
   @Override
   public void event(Executed event, FindingLog log) {
+    // A torch cuts from above the sheet.
+    hasTorch |= event instanceof Executed.Torch;
     if (!(event instanceof Executed.End) || stock.isEmpty() || height.isEmpty() || !hasFed) {
       return;
     }

@@ -17,6 +17,9 @@ final class StockCutter {
   private final boolean keepsMoves;
   private boolean cutAll = true;
 
+  /** Whether the last move was a probe's. */
+  private boolean onSurface;
+
   private StockCutter(StockField field, StockBox box, boolean keepsMoves) {
     this.field = field;
     this.box = box;
@@ -38,8 +41,7 @@ final class StockCutter {
   }
 
   void move(Passage passage) {
-    if (passage.move().kind() == Kind.PROBE) {
-      // It ends where it meets something, and takes nothing.
+    if (probes(passage)) {
       passage.setMet(Met.NOTHING);
       return;
     }
@@ -59,6 +61,21 @@ final class StockCutter {
     // What is only grazed does not count: a sliver of a wall is as thick as the wall is high.
     passage.setMet(field.materialUnder(path, tool.shape()));
     field.cut(path, tool.shape());
+  }
+
+  /**
+   * Whether a move feels for a surface, or comes back from it. A probe ends where it meets
+   * something; a head may have given way below its tip's height by then. Nothing is taken.
+   */
+  private boolean probes(Passage passage) {
+    boolean probe = passage.move().kind() == Kind.PROBE;
+    boolean back =
+        onSurface
+            && passage.isRapid()
+            && passage.planarMm() <= Slack.LENGTH_MM
+            && passage.path().to().z() > passage.path().from().z();
+    onSurface = probe;
+    return probe || back;
   }
 
   /** A path of the program in the stock frame. */

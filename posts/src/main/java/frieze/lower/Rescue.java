@@ -90,6 +90,9 @@ public final class Rescue {
 
   private Left left(int broken, int last) {
     int entry = torch ? torchEntry(broken) : routerEntry(broken);
+    if (torch && !startsAfresh(entry) && !cuts(entry)) {
+      return new Left(new Sequence(whole.title(), List.of()), Run.USUAL);
+    }
     List<Step> steps = new ArrayList<>(state(entry));
     steps.addAll(torch ? lighting(entry) : wayIn(entry));
     steps.addAll(whole.steps().subList(entry, last + 1));
@@ -163,7 +166,7 @@ public final class Rescue {
     return start;
   }
 
-  /** The piece is cut already: what comes next is another one. */
+  /** The piece is cut already: what comes next is another one, if there is any. */
   private int afterCut(int broken) {
     int next = broken;
     while (next < instructions.size() - 1 && !startsAfresh(next) && !cuts(next)) {

@@ -229,11 +229,16 @@ final class CommandWriter implements Command.Visitor<Void> {
     return own(Moment.STOP, Map.of("message", stop.message()));
   }
 
+  /** Names the axes that it moves along, and Z in any case. */
   @Override
   public Void probe(Command.Probe probe) {
     words.code("G38.2");
-    words.length('X', probe.x());
-    words.length('Y', probe.y());
+    if (modal.differs(0, probe.x())) {
+      words.length('X', probe.x());
+    }
+    if (modal.differs(1, probe.y())) {
+      words.length('Y', probe.y());
+    }
     words.length('Z', probe.z());
     words.feed(probe.feed());
     flush();

@@ -173,6 +173,10 @@ final class DialectCheck {
       }
       return;
     }
+    if (has.dwell() == DwellWord.NONE) {
+      contradiction(
+          "torch", "a torch has to wait until it is through the sheet", "dwell: P seconds");
+    }
     needed(lines, Moment.TORCH_ON);
     needed(lines, Moment.TORCH_OFF);
     if (has.torch().touch()) {

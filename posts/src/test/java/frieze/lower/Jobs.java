@@ -24,6 +24,9 @@ public final class Jobs {
   /** The height above the stock at which tools travel. */
   public static final double CLEARANCE_MM = 12;
 
+  /** How long air flows on after a cut, while the torch stays where it is. */
+  public static final double AFTER_FLOW_SECONDS = 1.5;
+
   public static final Tool FLAT =
       new Tool(
           "flat 1/4",
@@ -180,6 +183,7 @@ public final class Jobs {
         cut,
         new Instruction.HeightControl(false),
         new Instruction.Torch(false),
+        new Instruction.Dwell(AFTER_FLOW_SECONDS),
         new Instruction.RapidZ(CLEARANCE_MM));
   }
 

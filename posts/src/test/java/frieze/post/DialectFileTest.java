@@ -181,6 +181,7 @@ class DialectFileTest {
         contradiction("height lines and no control", "control: yes", "control: no", 18, 18),
         contradiction("spindle lines by hand", "  end: M2", "  spindle on: M3\n  end: M2", 21, 15),
         contradiction("dust lines by hand", "  end: M2", "  dust off: M9\n  end: M2", 21, 13),
+        contradiction("a torch that cannot wait", "dwell: P seconds", "dwell: none", 8, 8),
         contradiction("a stop that says nothing", "[\"{message}\", M0]", "M0", 12, 3),
         contradiction("no plane at the start", "G90 G17", "G90", 12, 3),
         contradiction("no feed mode at the start", "G94 G54\"", "G54\"", 12, 3),
