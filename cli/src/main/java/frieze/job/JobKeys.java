@@ -332,11 +332,23 @@ final class JobKeys {
             Types.length(Range.POSITIVE),
             "3 mm",
             "What stays above the stock's bottom.");
+    static final Key<Boolean> ENDS =
+        Key.withDefault(
+            "ends",
+            new ChoiceType<>(List.of(Word.of(false, "upright"), Word.of(true, "ramped"))),
+            "upright",
+            "Whether the ends of the bridges stand upright or slope at 30 degrees.");
+    static final Key<Double> SKIN =
+        Key.optional(
+            "skin",
+            Types.length(Range.POSITIVE),
+            "bridges",
+            "Instead of bridges, what stays at the bottom all along the cut.");
     static final Section SECTION =
         new Section(
             "hold",
-            "Bridges left in the cut, so that the panel does not come loose.",
-            List.of(TABS, WIDTH, THICKNESS));
+            "Bridges left in the cut, or a skin below it, so that the panel does not come loose.",
+            List.of(TABS, WIDTH, THICKNESS, ENDS, SKIN));
 
     private Hold() {}
   }
@@ -349,11 +361,33 @@ final class JobKeys {
             new SectionType(Hold.SECTION),
             "no bridges: the panel must be held in another way",
             "Bridges that hold the panel.");
+    static final Key<String> ON =
+        Key.optional(
+            "on",
+            Types.TEXT,
+            "the panel's outline",
+            "The name of a drawing whose areas are cut out of the panel.");
+    static final Key<Work.Side> SIDE =
+        Key.optional(
+            "side",
+            new ChoiceType<>(
+                List.of(
+                    Word.of(Work.Side.OUTSIDE, "outside"),
+                    Word.of(Work.Side.INSIDE, "inside"),
+                    Word.of(Work.Side.ON_LINE, "on the line"))),
+            "outside the panel's outline, inside a drawing's",
+            "On which side of the outline the tool runs.");
+    static final Key<Double> LEAVE =
+        Key.withDefault(
+            "leave",
+            Types.length(Range.NOT_NEGATIVE),
+            "0 mm",
+            "What is left on the wall and taken last, in one lap; 0 cuts to size at once.");
     static final Section SECTION =
         new Section(
             "cutout",
-            "The panel's outline cut through, on the outside.",
-            List.of(Operation.TOOL, HOLD, Operation.CUT));
+            "The panel's outline cut through, or openings in the panel.",
+            List.of(Operation.TOOL, ON, Operation.PICK, SIDE, LEAVE, HOLD, Operation.CUT));
 
     private Cutout() {}
   }

@@ -90,7 +90,8 @@ final class WorkReader {
 
   private Optional<Work> cutout(Values v) {
     Optional<Tool> tool = tool(v);
-    if (stock.blank()) {
+    boolean ofPanel = !v.has(JobKeys.Cutout.ON);
+    if (stock.blank() && ofPanel) {
       found.error(
           JobCode.KEYS_EXCLUDE,
           v.where(),
@@ -98,11 +99,23 @@ final class WorkReader {
           "leave out the cutout, or \"blank: yes\" of the stock");
       return Optional.empty();
     }
-    Optional<Work.Tabs> tabs = v.find(JobKeys.Cutout.HOLD).flatMap(this::tabs);
-    if (v.has(JobKeys.Cutout.HOLD) && tabs.isEmpty()) {
+    Optional<Work.Target> on =
+        v.find(JobKeys.Cutout.ON).flatMap(name -> target(v, name, JobKeys.Cutout.ON));
+    Optional<Values> hold = v.find(JobKeys.Cutout.HOLD);
+    Optional<Double> skin = hold.flatMap(h -> h.find(JobKeys.Hold.SKIN));
+    Optional<Work.Tabs> tabs = skin.isPresent() ? Optional.empty() : hold.flatMap(this::tabs);
+    boolean unheld = hold.isPresent() && skin.isEmpty() && tabs.isEmpty();
+    if (unheld || (!ofPanel && on.isEmpty())) {
       return Optional.empty();
     }
-    return tool.map(t -> new Work.Cutout(t, tabs, v.get(JobKeys.Operation.CUT), v.where()));
+    Work.Side usual = ofPanel ? Work.Side.OUTSIDE : Work.Side.INSIDE;
+    Work.CutoutWay way =
+        new Work.CutoutWay(
+            on,
+            v.find(JobKeys.Cutout.SIDE).orElse(usual),
+            v.get(JobKeys.Cutout.LEAVE),
+            skin.orElse(0.0));
+    return tool.map(t -> new Work.Cutout(t, tabs, v.get(JobKeys.Operation.CUT), way, v.where()));
   }
 
   private Optional<Work.Tabs> tabs(Values v) {
@@ -120,7 +133,11 @@ final class WorkReader {
       return Optional.empty();
     }
     return Optional.of(
-        new Work.Tabs(v.get(JobKeys.Hold.TABS), v.get(JobKeys.Hold.WIDTH), thicknessMm));
+        new Work.Tabs(
+            v.get(JobKeys.Hold.TABS),
+            v.get(JobKeys.Hold.WIDTH),
+            thicknessMm,
+            v.get(JobKeys.Hold.ENDS)));
   }
 
   private Optional<Work> bore(Values v) {
@@ -139,11 +156,14 @@ final class WorkReader {
   }
 
   private Optional<Work.Target> target(Values v) {
-    String on = v.get(JobKeys.Operation.ON);
+    return target(v, v.get(JobKeys.Operation.ON), JobKeys.Operation.ON);
+  }
+
+  private Optional<Work.Target> target(Values v, String on, Key<String> key) {
     if (placed.contains(on)) {
       return Optional.of(new Work.Target(on, v.find(JobKeys.Operation.PICK)));
     }
-    SourceSpan where = v.where(JobKeys.Operation.ON);
+    SourceSpan where = v.where(key);
     if (drawn.contains(on)) {
       found.error(
           JobCode.NOT_PLACED,

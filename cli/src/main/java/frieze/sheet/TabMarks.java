@@ -12,6 +12,9 @@ final class TabMarks {
   /** Heights that differ by less are the same. */
   private static final double SAME_MM = 1e-6;
 
+  /** The least rise over run of a tab's end. */
+  private static final double STEEP = 0.3;
+
   private TabMarks() {}
 
   /** A tab's place: the middle of the tool's way over it, and the direction of that way. */
@@ -32,7 +35,7 @@ final class TabMarks {
     for (int i = 1; i < moves.size(); i++) {
       Motion before = moves.get(i - 1).path();
       Motion over = moves.get(i).path();
-      boolean rises = before.to().z() > before.from().z() + SAME_MM && isUpright(before);
+      boolean rises = isSteep(before);
       boolean level = Math.abs(over.to().z() - over.from().z()) < SAME_MM && over.lengthMm() > 0;
       if (rises && level && over.from().z() < 0) {
         add(over, marks);
@@ -40,9 +43,12 @@ final class TabMarks {
     }
   }
 
-  private static boolean isUpright(Motion motion) {
-    return Math.hypot(motion.to().x() - motion.from().x(), motion.to().y() - motion.from().y())
-        < SAME_MM;
+  /** Whether a move rises, straight up or along the end of a ramped tab. */
+  private static boolean isSteep(Motion motion) {
+    double up = motion.to().z() - motion.from().z();
+    double along =
+        Math.hypot(motion.to().x() - motion.from().x(), motion.to().y() - motion.from().y());
+    return up > Math.max(SAME_MM, along * STEEP);
   }
 
   private static void add(Motion over, List<Mark> marks) {

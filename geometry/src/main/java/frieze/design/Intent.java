@@ -48,10 +48,21 @@ public sealed interface Intent {
   }
 
   /**
-   * A part freed from the stock: inside its region nothing may be cut by this, outside a slot of at
-   * most the tool's width goes through.
+   * A slot cut along the outline of a part or of an opening.
+   *
+   * @param part what the outline encloses
+   * @param side where the slot lies: outside, so that the part stays as it is; inside, so that all
+   *     around it does; or half on either side
+   * @param slotMm how wide it may be
+   * @param skinMm what stays at the stock's bottom; 0 to go through
    */
-  record Through(String name, Region part, Tool tool) implements Intent {
+  record Through(String name, Region part, Tool tool, Work.Side side, double slotMm, double skinMm)
+      implements Intent {
+    /** A part freed from the stock by a slot of the tool's width around it. */
+    public Through(String name, Region part, Tool tool) {
+      this(name, part, tool, Work.Side.OUTSIDE, tool.diameterMm(), 0);
+    }
+
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.through(this);

@@ -73,9 +73,29 @@ public final class Intents {
     @Override
     @SuppressWarnings("NullAway") // the result of a visit that only collects
     public Void cutout(Work.Cutout cutout) {
-      Region part = Region.of(List.of(design.panel().outline()), FillRule.NONZERO, flattenMm);
-      intents.add(new Intent.Through("cutout " + design.panel().name(), part, cutout.tool()));
+      Work.CutoutWay way = cutout.way();
+      if (way.on().isEmpty()) {
+        String name = "cutout " + design.panel().name();
+        intents.add(
+            through(
+                cutout,
+                name,
+                Region.of(List.of(design.panel().outline()), FillRule.NONZERO, flattenMm)));
+        return null;
+      }
+      Motif motif = design.motif(way.on().get().motif());
+      for (Placement placement : design.placementsOf(motif.name())) {
+        Affine map = placement.map().affine();
+        Region area = Selection.area(motif, way.on().get(), map, flattenMm);
+        intents.add(through(cutout, name(cutout, placement), area));
+      }
       return null;
+    }
+
+    private Intent through(Work.Cutout cutout, String name, Region part) {
+      Work.CutoutWay way = cutout.way();
+      double slot = cutout.tool().diameterMm() + way.leaveMm();
+      return new Intent.Through(name, part, cutout.tool(), way.side(), slot, way.skinMm());
     }
 
     @Override

@@ -75,8 +75,14 @@ public sealed interface Work {
     }
   }
 
-  /** The panel's outline cut through, on the outside, held by tabs. */
-  record Cutout(Tool tool, Optional<Tabs> tabs, Milling milling, SourceSpan where) implements Work {
+  /** Outlines cut through: the panel's own, or those of a drawing's areas. */
+  record Cutout(Tool tool, Optional<Tabs> tabs, Milling milling, CutoutWay way, SourceSpan where)
+      implements Work {
+    /** The panel's outline cut through, on the outside, at once to its size. */
+    public Cutout(Tool tool, Optional<Tabs> tabs, Milling milling, SourceSpan where) {
+      this(tool, tabs, milling, CutoutWay.PLAIN, where);
+    }
+
     @Override
     public String operation() {
       return "cutout";
@@ -88,13 +94,41 @@ public sealed interface Work {
     }
   }
 
+  /** On which side of a line the tool runs. */
+  enum Side {
+    /** What the line encloses is kept. */
+    OUTSIDE,
+    /** What the line encloses falls out. */
+    INSIDE,
+    /** The tool's axis follows the line. */
+    ON_LINE
+  }
+
+  /**
+   * What is cut out and how.
+   *
+   * @param on the areas of a drawing; empty for the panel's outline
+   * @param leaveMm what is left on the wall and taken last; 0 for no such pass
+   * @param skinMm what is left at the stock's bottom all along the cut; 0 to cut through
+   */
+  record CutoutWay(Optional<Target> on, Side side, double leaveMm, double skinMm) {
+    /** The panel's outline, outside, at once to its size, through. */
+    public static final CutoutWay PLAIN = new CutoutWay(Optional.empty(), Side.OUTSIDE, 0, 0);
+  }
+
   /**
    * Bridges left in a through cut.
    *
    * @param widthMm the length of each along the outline that stays
    * @param thicknessMm what stays above the stock's bottom
+   * @param ramped whether their ends slope, instead of standing upright
    */
-  record Tabs(int count, double widthMm, double thicknessMm) {}
+  record Tabs(int count, double widthMm, double thicknessMm, boolean ramped) {
+    /** Upright tabs. */
+    public Tabs(int count, double widthMm, double thicknessMm) {
+      this(count, widthMm, thicknessMm, false);
+    }
+  }
 
   /**
    * Holes.

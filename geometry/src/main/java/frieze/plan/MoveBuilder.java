@@ -169,6 +169,11 @@ final class MoveBuilder {
     follow(loop.slice(startMm, startMm + lap));
   }
 
+  /** Follows pieces while rising, or sinking where the material is gone, at a slope. */
+  void slope(List<Segment> pieces, double z, double slopeRad) {
+    follow(pieces, z, feeds.rampFeedMmPerMin(slopeRad));
+  }
+
   private static int count(double wholeMm, double partMm) {
     return (int) Math.max(1, Math.ceil(wholeMm / partMm - ROUNDING));
   }

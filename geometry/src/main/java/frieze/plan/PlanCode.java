@@ -27,7 +27,12 @@ public enum PlanCode implements Code {
   THIN_FLOOR("PLAN-021", "little is left below a cut"),
   NOT_FULL_DIAMETER("PLAN-022", "a drill's point does not clear the bottom"),
   LINE_TOO_SHORT("PLAN-023", "a line is too short to cut"),
-  HOLE_OFF_PANEL("PLAN-024", "a hole reaches over the panel's edge");
+  HOLE_OFF_PANEL("PLAN-024", "a hole reaches over the panel's edge"),
+  NO_ROOM_TO_FINISH("PLAN-040", "no room for a finishing pass"),
+  SKIN_TOO_THICK("PLAN-041", "the skin leaves nothing to cut"),
+  BAD_TOOL_LIMIT("PLAN-042", "a tool's pass depth must be above 0"),
+  FINISH_UNHELD("PLAN-043", "a finishing pass on a part that nothing holds"),
+  TABS_UPRIGHT("PLAN-044", "ramped tabs do not fit and are made upright");
 
   private final String id;
   private final String title;

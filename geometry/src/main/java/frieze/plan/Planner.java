@@ -50,6 +50,7 @@ public final class Planner {
     RECESS,
     GROOVE,
     BORE,
+    OPENING,
     CUTOUT
   }
 

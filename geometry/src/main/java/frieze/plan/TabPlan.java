@@ -24,12 +24,23 @@ final class TabPlan {
   /** Pieces that meet with a smaller turn have no corner between them. */
   private static final double SMOOTH_RAD = StrictMath.toRadians(2);
 
+  /** An edge that makes a smaller angle with the grain runs along it. */
+  private static final double ALONG_RAD = StrictMath.toRadians(30);
+
+  /** What all tabs along the grain cost, in spacings: a few per cent for each of several tabs. */
+  private static final double GRAIN_COST = 0.3;
+
+  /** What room to the nearest corner is worth. */
+  private static final double ROOM_WORTH = 0.1;
+
   private final Track track;
   private final int count;
   private final double zoneMm;
   private final double marginMm;
+  private final boolean grain;
 
-  private TabPlan(Track track, int count, double zoneMm, double marginMm) {
+  private TabPlan(Track track, int count, double zoneMm, double marginMm, boolean grain) {
+    this.grain = grain;
     this.track = track;
     this.count = count;
     this.zoneMm = zoneMm;
@@ -43,17 +54,27 @@ final class TabPlan {
     }
   }
 
-  private record Spread(List<Double> middles, double worstMm) {}
+  /**
+   * One spacing that was tried.
+   *
+   * @param worstMm the farthest that a tab was moved from its even place
+   * @param cost how far from even it is, less a little for room to the corners, and more for tabs
+   *     on edges along the grain; in spacings
+   */
+  private record Spread(List<Double> middles, double worstMm, double cost) {}
 
   /**
    * Places tabs.
    *
    * @param zoneMm the length of track that each takes
    * @param marginMm how far each stays from corners and tight curves
+   * @param grain whether the wood has a grain, along X: tabs on edges along it tear splinters off
+   *     when they are cut, so other edges are taken where that keeps the spacing even
    * @return the zones in order; empty if the track is too short for them
    */
-  static Optional<List<Zone>> place(Track track, int count, double zoneMm, double marginMm) {
-    TabPlan plan = new TabPlan(track, count, zoneMm, marginMm);
+  static Optional<List<Zone>> place(
+      Track track, int count, double zoneMm, double marginMm, boolean grain) {
+    TabPlan plan = new TabPlan(track, count, zoneMm, marginMm, grain);
     Optional<Spread> best = Optional.empty();
     for (double curve : CURVES) {
       Optional<Spread> spread = plan.best(plan.calm(curve * zoneMm));
@@ -110,8 +131,7 @@ final class TabPlan {
     Optional<Spread> best = Optional.empty();
     for (int phase = 0; phase < PHASES && !allowed.isEmpty(); phase++) {
       Spread spread = spread(allowed, (double) phase / PHASES);
-      if ((best.isEmpty() || spread.worstMm() < best.get().worstMm())
-          && areApart(spread.middles())) {
+      if ((best.isEmpty() || spread.cost() < best.get().cost()) && areApart(spread.middles())) {
         best = Optional.of(spread);
       }
     }
@@ -128,7 +148,29 @@ final class TabPlan {
       worst = Math.max(worst, Math.abs(got - wanted));
       middles.add(got);
     }
-    return new Spread(middles, worst);
+    double room = Double.POSITIVE_INFINITY;
+    int along = 0;
+    for (double middle : middles) {
+      room = Math.min(room, room(allowed, middle));
+      along += isAlongGrain(middle) ? 1 : 0;
+    }
+    double cost =
+        worst / pitch + GRAIN_COST * along / count - ROOM_WORTH * Math.min(room, pitch / 4) / pitch;
+    return new Spread(middles, worst, cost);
+  }
+
+  /** How far a place lies from the ends of the stretch that it is on. */
+  private static double room(List<Zone> allowed, double middle) {
+    double room = 0;
+    for (Zone zone : allowed) {
+      room = Math.max(room, Math.min(middle - zone.fromMm(), zone.toMm() - middle));
+    }
+    return room;
+  }
+
+  private boolean isAlongGrain(double middle) {
+    Point way = track.pointAt(middle + zoneMm / 2).minus(track.pointAt(middle - zoneMm / 2));
+    return grain && Math.abs(way.y()) < Math.abs(way.x()) * StrictMath.tan(ALONG_RAD);
   }
 
   private static double nearest(List<Zone> allowed, double wanted) {

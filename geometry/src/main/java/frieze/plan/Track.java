@@ -68,6 +68,19 @@ final class Track {
     return joints;
   }
 
+  /** The place at a length from the start; on a closed track also beyond its length or below 0. */
+  Point pointAt(double atMm) {
+    double within = closed() ? atMm - Math.floor(atMm / lengthMm()) * lengthMm() : atMm;
+    int i = 0;
+    while (i < ends.length - 1 && ends[i] <= within) {
+      i++;
+    }
+    double begin = i == 0 ? 0 : ends[i - 1];
+    Segment segment = path.segments().get(i);
+    double part = (within - begin) / (ends[i] - begin);
+    return part <= 0 ? segment.start() : part >= 1 ? segment.end() : segment.at(part);
+  }
+
   /** The length from the start to the place nearest to a point. */
   double nearestMm(Point p) {
     double best = Double.POSITIVE_INFINITY;

@@ -157,7 +157,14 @@ final class WorkCheck implements Work.Visitor<Boolean> {
   @Override
   public Boolean cutout(Work.Cutout cutout) {
     double depth = setup.stock().thickestMm() + setup.spoilboardMm();
-    if (setup.stock().blank()) {
+    if (cutout.way().on().isPresent()) {
+      Work.Target on = cutout.way().on().get();
+      if (motif(on)
+          .map(m -> Selection.area(m, on, Affine.IDENTITY, tolerances.flattenMm()).isEmpty())
+          .orElse(true)) {
+        nothing(cutout, on, "filled areas");
+      }
+    } else if (setup.stock().blank()) {
       found.warning(
           PlanCode.BLANK_NOT_CUT_OUT,
           cutout.where(),
@@ -170,7 +177,25 @@ final class WorkCheck implements Work.Visitor<Boolean> {
       unsuited(cutout, "a cutout needs a straight bit");
     }
     checkWaste(cutout);
-    if (cutout.tabs().isEmpty()) {
+    double skin = cutout.way().skinMm();
+    if (skin >= setup.stock().thinnestMm()) {
+      found.error(
+          PlanCode.SKIN_TOO_THICK,
+          cutout.where(),
+          "a skin of "
+              + Amounts.length(skin)
+              + " leaves nothing to cut of a stock "
+              + Amounts.length(setup.stock().thinnestMm())
+              + " thick",
+          "make it thinner than the stock; 0.3 to 0.8 mm is common practice");
+    }
+    if (cutout.tabs().isEmpty() && skin == 0 && cutout.way().leaveMm() > 0) {
+      found.error(
+          PlanCode.FINISH_UNHELD,
+          cutout.where(),
+          "the finishing pass would cut a part that nothing holds any more",
+          "ask for tabs or a skin, or leave nothing on the wall");
+    } else if (cutout.tabs().isEmpty() && skin == 0) {
       found.warning(
           PlanCode.NO_TABS,
           cutout.where(),
@@ -291,6 +316,13 @@ final class WorkCheck implements Work.Visitor<Boolean> {
       return;
     }
     Tool tool = work.tool();
+    if (!(tool.passDepthMm().orElse(1) > 0)) {
+      found.error(
+          PlanCode.BAD_TOOL_LIMIT,
+          work.where(),
+          "tool " + tool.name() + " may take " + tool.passDepthMm().orElse(0) + " mm in a pass",
+          "write the most that it may take, or leave it to the material");
+    }
     double canMm = Math.min(tool.fluteLengthMm(), tool.reachMm());
     if (depthMm > canMm + tolerances.totalMm()) {
       found.error(

@@ -163,45 +163,16 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
 
   @Override
   public List<Planner.Batch> cutout(Work.Cutout cutout) {
-    if (setup.stock().blank()) {
+    if (setup.stock().blank() && cutout.way().on().isEmpty()) {
       return List.of(new Planner.Batch(cutout.tool(), Planner.Stage.CUTOUT, List.of()));
     }
-    geometryCalls++;
-    Tool tool = cutout.tool();
-    Track outside = Outline.outside(design.panel().outline(), tool.radiusMm(), tolerances);
-    Track track = cutout.milling() == Work.Milling.CLIMB ? outside.reversed() : outside;
-    List<TabPlan.Zone> zones = cutout.tabs().map(t -> tabs(cutout, t, track)).orElse(List.of());
-    double tabDepth =
-        setup.stock().thinnestMm() - cutout.tabs().map(Work.Tabs::thicknessMm).orElse(0.0);
-    double depth = setup.stock().thickestMm() + setup.spoilboardMm();
-    CutoutPlanner.Passes passes =
-        new CutoutPlanner.Passes(
-            passes(tool, depth),
-            DepthPasses.limitMm(tool, setup.stock().material()),
-            zones,
-            tabDepth);
-    Cut cut =
-        CutoutPlanner.cut("cutout " + design.panel().name(), track, tool, feeds(cutout), passes);
-    return List.of(new Planner.Batch(cutout.tool(), Planner.Stage.CUTOUT, List.of(List.of(cut))));
-  }
-
-  private List<TabPlan.Zone> tabs(Work.Cutout cutout, Work.Tabs tabs, Track track) {
-    double zone = tabs.widthMm() + cutout.tool().diameterMm();
-    Optional<List<TabPlan.Zone>> zones =
-        TabPlan.place(track, tabs.count(), zone, cutout.tool().diameterMm());
-    if (zones.isEmpty()) {
-      found.error(
-          PlanCode.TABS_DO_NOT_FIT,
-          cutout.where(),
-          tabs.count()
-              + " tabs of "
-              + Amounts.length(tabs.widthMm())
-              + " do not fit on an outline "
-              + Amounts.length(track.lengthMm())
-              + " long",
-          "ask for fewer or narrower tabs");
-    }
-    return zones.orElse(List.of());
+    CutoutLayout layout = new CutoutLayout(design, cutout, setup, tolerances, found);
+    List<List<Cut>> blocks = layout.blocks(feeds(cutout));
+    geometryCalls += layout.geometryCalls();
+    boolean frees = cutout.way().on().isEmpty();
+    return List.of(
+        new Planner.Batch(
+            cutout.tool(), frees ? Planner.Stage.CUTOUT : Planner.Stage.OPENING, blocks));
   }
 
   @Override

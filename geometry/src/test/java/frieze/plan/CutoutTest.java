@@ -81,7 +81,7 @@ class CutoutTest {
   @Test
   void tabs_stand_on_straight_stretches_away_from_corners_and_evenly() {
     Track track = Outline.outside(Bench.panel().outline(), 3, Tolerances.DEFAULT);
-    List<TabPlan.Zone> zones = TabPlan.place(track, 6, 12, 6).orElseThrow();
+    List<TabPlan.Zone> zones = TabPlan.place(track, 6, 12, 6, true).orElseThrow();
     double pitch = track.lengthMm() / 6;
     for (int i = 0; i < 6; i++) {
       TabPlan.Zone zone = zones.get(i);
@@ -94,7 +94,7 @@ class CutoutTest {
   @Test
   void a_round_panel_has_its_tabs_on_the_curve() {
     Track circle = new Track(frieze.curve.Path.circle(new Point(50, 50), 40));
-    List<TabPlan.Zone> zones = TabPlan.place(circle, 4, 12, 6).orElseThrow();
+    List<TabPlan.Zone> zones = TabPlan.place(circle, 4, 12, 6, true).orElseThrow();
     for (int i = 1; i < 4; i++) {
       double pitch = zones.get(i).fromMm() - zones.get(i - 1).fromMm();
       assertThat(pitch).isCloseTo(20 * Math.PI, within(1e-9));
@@ -151,5 +151,156 @@ class CutoutTest {
   void without_tabs_there_is_a_warning() {
     assertThat(plan(FLAT_6, 0, Work.Milling.CLIMB).notes())
         .anyMatch(d -> d.code() == PlanCode.NO_TABS);
+  }
+
+  private static Plan window(Work.Side side, Work.Tabs tabs, double leaveMm, double skinMm) {
+    Work.CutoutWay way =
+        new Work.CutoutWay(
+            Optional.of(new Work.Target("window", Optional.empty())), side, leaveMm, skinMm);
+    Work cutout =
+        new Work.Cutout(FLAT_6, Optional.ofNullable(tabs), Work.Milling.CLIMB, way, Bench.WHERE);
+    return Planner.plan(
+        Bench.design(
+            Bench.filled("window", Bench.rectangle(0, 0, 60, 40)),
+            frieze.curve.Affine.translation(100, 40),
+            cutout),
+        Bench.setup(),
+        Tolerances.DEFAULT);
+  }
+
+  /** The signed distance to the rectangle from (100, 40) to (160, 80), positive outside. */
+  private static double fromWindow(Point p) {
+    double x = Math.abs(p.x() - 130) - 30;
+    double y = Math.abs(p.y() - 60) - 20;
+    double outside = Math.hypot(Math.max(x, 0), Math.max(y, 0));
+    return outside + Math.min(Math.max(x, y), 0);
+  }
+
+  @Test
+  void the_tool_runs_inside_outside_or_on_the_line() {
+    double allowed = Tolerances.DEFAULT.totalMm();
+    for (Work.Side side : Work.Side.values()) {
+      double wanted = side == Work.Side.INSIDE ? -3 : side == Work.Side.OUTSIDE ? 3 : 0;
+      List<Position> positions = RecessTest.positions(window(side, null, 0, 0).cuts());
+      assertThat(positions).hasSizeGreaterThan(100);
+      for (Position p : positions) {
+        assertThat(fromWindow(p.xy())).as("%s %s", side, p).isCloseTo(wanted, within(allowed));
+      }
+    }
+  }
+
+  @Test
+  void a_finishing_pass_takes_last_what_was_left_on_the_wall_and_lifts_over_the_tabs() {
+    for (boolean ramped : new boolean[] {false, true}) {
+      Work.Tabs tabs = new Work.Tabs(4, 6, 3, ramped);
+      for (Work.Side side : List.of(Work.Side.INSIDE, Work.Side.OUTSIDE)) {
+        double wall = side == Work.Side.INSIDE ? -3 : 3;
+        List<Cut> cuts = window(side, tabs, 0.4, 0).cuts();
+        boolean atWall = false;
+        double onWall = 0;
+        for (Cut.Move move : RecessTest.moves(cuts)) {
+          Motion path = move.path();
+          double near = Math.abs(fromWindow(path.at(0.5).xy()) - wall);
+          assertThat(Math.abs(fromWindow(path.at(0.5).xy())))
+              .as("never beyond the wall, nor beyond what is left")
+              .isBetween(3 - 0.012, 3 + 0.4 * 1.42 + 0.012);
+          atWall |= near < 0.02;
+          onWall += near < 0.02 ? path.lengthMm() : 0;
+          assertThat(
+                  atWall && near > 0.38 && path.from().z() == path.to().z() && path.lengthMm() > 5)
+              .as("rough after finish")
+              .isFalse();
+        }
+        Swept swept = new Swept(90, 30, 80, 60, 0.1).cut(cuts);
+        int standing = 0;
+        int places = 0;
+        for (double x = 104; x < 156; x += 0.1) {
+          for (double y : new double[] {40, 80}) {
+            double inward = side == Work.Side.INSIDE ? 1 : -1;
+            Point justInSlot = new Point(x, y + (y < 60 ? inward : -inward) * 0.15);
+            double z = swept.at(justInSlot);
+            assertThat(z).as("%s %s", side, justInSlot).isLessThanOrEqualTo(-15.9 + 1e-9);
+            standing += z > -19.7 + 1e-9 ? 1 : 0;
+            places++;
+          }
+        }
+        assertThat(onWall).isGreaterThan(180);
+        assertThat(standing).as("tabs of 6 mm and their slopes").isBetween(0, places / 2);
+      }
+    }
+  }
+
+  @Test
+  void a_finishing_pass_enters_and_leaves_the_wall_on_arcs_that_touch_it() {
+    List<Cut.Move> moves =
+        RecessTest.moves(window(Work.Side.OUTSIDE, new Work.Tabs(4, 6, 3), 0.4, 0).cuts());
+    Motion.Turn out = (Motion.Turn) moves.get(moves.size() - 1).path();
+    assertThat(out.radiusMm()).isCloseTo(6, within(0.05));
+    // it leaves the wall's track along it: the radius stands square on the track there
+    Point toCentre = new Point(out.centreU(), out.centreV()).minus(out.from().xy());
+    assertThat(Math.min(Math.abs(toCentre.x()), Math.abs(toCentre.y()))).isLessThan(1e-3);
+  }
+
+  @Test
+  void a_skin_stays_at_the_bottom_all_along_the_cut() {
+    List<Cut> cuts = window(Work.Side.INSIDE, null, 0, 0.5).cuts();
+    double deepest =
+        RecessTest.positions(cuts).stream().mapToDouble(Position::z).min().orElseThrow();
+    assertThat(deepest).isCloseTo(-18.4, within(1e-9));
+    assertThat(window(Work.Side.INSIDE, null, 0, 0.5).notes())
+        .noneMatch(d -> d.code() == PlanCode.NO_TABS);
+    assertThatThrownBy(() -> window(Work.Side.INSIDE, null, 0, 19))
+        .hasMessageContaining("error[PLAN-041]");
+  }
+
+  @Test
+  void ramped_tabs_slope_at_both_ends_and_no_tool_sinks_into_wood_along_the_slope() {
+    Design design =
+        new Design(
+            Bench.panel(),
+            List.of(),
+            List.of(),
+            List.of(
+                new Work.Cutout(
+                    SIDE_ONLY_6,
+                    Optional.of(new Work.Tabs(6, 6, 3, true)),
+                    Work.Milling.CLIMB,
+                    Bench.WHERE)));
+    Plan plan = Planner.plan(design, Bench.setup(), Tolerances.DEFAULT);
+    Swept swept = new Swept(-8, -8, 740, 146, 0.25);
+    for (Cut.Move move : RecessTest.moves(plan.cuts())) {
+      Position from = move.path().from();
+      Position to = move.path().to();
+      boolean steep =
+          from.z() - to.z()
+              > move.path().lengthMm() * StrictMath.sin(MoveBuilder.RAMP_RAD) * (1 + 1e-9) + 1e-9;
+      if (steep) {
+        assertThat(swept.at(to.xy())).isLessThanOrEqualTo(to.z() + 1e-9);
+      }
+      swept.cut(List.of(new Cut("", SIDE_ONLY_6, 1, List.of(move))));
+    }
+    Track track = Outline.outside(Bench.panel().outline(), 3, Tolerances.DEFAULT);
+    int between = 0;
+    for (double s = 0; s < track.lengthMm(); s += 0.25) {
+      double z = swept.at(track.pointAt(s));
+      assertThat(z).isLessThanOrEqualTo(-15.9 + 1e-9);
+      between += z > -19.5 && z < -16.1 ? 1 : 0;
+    }
+    // each of twelve ends is 3.8 / tan 30 degrees long, of which the tool's radius rounds nothing
+    assertThat(between * 0.25).isBetween(12 * 4.0, 12 * 8.0);
+  }
+
+  @Test
+  void as_many_tabs_stand_on_end_grain_as_even_spacing_permits() {
+    Track track = Outline.outside(Bench.panel().outline(), 3, Tolerances.DEFAULT);
+    int onEnds = 0;
+    for (TabPlan.Zone zone : TabPlan.place(track, 6, 12, 6, true).orElseThrow()) {
+      Point middle = track.pointAt((zone.fromMm() + zone.toMm()) / 2);
+      onEnds += middle.x() < 0 || middle.x() > 724 ? 1 : 0;
+      assertThat(middle.x() < 0 || middle.x() > 724 || (middle.x() > 25 && middle.x() < 699))
+          .as("away from corners: %s", middle)
+          .isTrue();
+    }
+    assertThat(onEnds).isEqualTo(2);
   }
 }

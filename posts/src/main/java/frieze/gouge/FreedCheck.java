@@ -3,6 +3,7 @@ package frieze.gouge;
 import frieze.curve.Bounds;
 import frieze.curve.Point;
 import frieze.design.Intent;
+import frieze.design.Work;
 import frieze.field.StockField;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +31,7 @@ final class FreedCheck {
   /** Finds the stretches; none for intents that are not cut through round a part. */
   List<Discrepancy> run() {
     List<Discrepancy> found = new ArrayList<>();
-    if (wish.intent() instanceof Intent.Through through) {
+    if (wish.intent() instanceof Intent.Through through && through.skinMm() == 0) {
       Edges edges = wish.edges();
       int first = 0;
       for (int e = 0; e < edges.count(); e++) {
@@ -72,12 +73,25 @@ final class FreedCheck {
     Point end = wish.edges().end(edge);
     Point direction = end.minus(start);
     Point right = new Point(direction.y(), -direction.x()).times(1 / direction.norm());
-    return start.towards(end, along).plus(right.times(through.tool().radiusMm()));
+    return start.towards(end, along).plus(right.times(aside(through)));
+  }
+
+  /** How far the slot's middle lies to the right of the outline, which is outside. */
+  private static double aside(Intent.Through through) {
+    double radius = through.tool().radiusMm();
+    return switch (through.side()) {
+      case OUTSIDE -> radius;
+      case INSIDE -> -radius;
+      case ON_LINE -> 0;
+    };
   }
 
   private boolean standsFree(Intent.Through through, Point middle) {
+    if (through.side() == Work.Side.ON_LINE) {
+      return true;
+    }
     double room = through.tool().radiusMm() - SLACK_MM;
-    return !wish.inside().contains(middle)
+    return wish.inside().contains(middle) == (through.side() == Work.Side.INSIDE)
         && wish.edges().near(Bounds.of(middle), room).distance(middle.x(), middle.y()) >= room;
   }
 

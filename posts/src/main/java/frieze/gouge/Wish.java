@@ -5,6 +5,7 @@ import frieze.curve.Bounds;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.design.Intent;
+import frieze.design.Work;
 import frieze.field.Profile;
 import frieze.region.FillRule;
 import frieze.region.Region;
@@ -61,8 +62,13 @@ record Wish(
    */
   double outside(Point place, double fromEdges) {
     boolean within = inside.contains(place);
-    if (intent instanceof Intent.Through) {
-      return within ? fromEdges : Math.max(0, fromEdges - outsideMm);
+    if (intent instanceof Intent.Through through) {
+      double reach = outsideMm;
+      return switch (through.side()) {
+        case OUTSIDE -> within ? fromEdges : Math.max(0, fromEdges - reach);
+        case INSIDE -> within ? Math.max(0, fromEdges - reach) : fromEdges;
+        case ON_LINE -> Math.max(0, fromEdges - reach);
+      };
     }
     return within ? 0 : Math.max(0, fromEdges - (enclosing() ? 0 : outsideMm));
   }
@@ -75,11 +81,13 @@ record Wish(
     private final Affine toStock;
     private final double through;
     private final double thickness;
+    private final double thinnest;
     private final double wall;
 
     FromIntent(Setup setup, double wallMm) {
       this.toStock = setup.stockFromPanel().affine();
       this.thickness = setup.stock().thickestMm();
+      this.thinnest = setup.stock().thinnestMm();
       this.through = thickness + setup.spoilboardMm();
       this.wall = wallMm;
     }
@@ -136,14 +144,17 @@ record Wish(
     @Override
     public Wish through(Intent.Through t) {
       Region part = t.part().transformed(toStock);
-      double slot = t.tool().diameterMm();
+      double slot = t.side() == Work.Side.ON_LINE ? t.tool().radiusMm() : t.slotMm();
+      double depth = t.skinMm() > 0 ? thinnest - t.skinMm() : through;
+      double in = t.side() == Work.Side.OUTSIDE ? wall : slot + wall;
+      double out = t.side() == Work.Side.INSIDE ? wall : slot + wall;
       return new Wish(
           t,
           Edges.of(part),
           part.locator(),
           slot + 2 * wall,
           slot + wall,
-          d -> d <= wall && d >= -(slot + wall) ? through : 0,
+          d -> d <= in && d >= -out ? depth : 0,
           NOTHING,
           0);
     }

@@ -1,0 +1,146 @@
+package frieze.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import frieze.artwork.Artwork;
+import frieze.artwork.SvgReader;
+import frieze.curve.Affine;
+import frieze.curve.FrameMap;
+import frieze.curve.Tolerances;
+import frieze.design.Design;
+import frieze.design.Intents;
+import frieze.design.Motif;
+import frieze.design.Work;
+import frieze.diagnostic.SourceSpan;
+import frieze.dryrun.DryRun;
+import frieze.dryrun.DryRunResult;
+import frieze.dryrun.Finding;
+import frieze.dryrun.Surroundings;
+import frieze.layout.Opening;
+import frieze.layout.Placement;
+import frieze.lower.FileNames;
+import frieze.plan.Plan;
+import frieze.plan.Planner;
+import frieze.plan.Sequencer;
+import frieze.post.Post;
+import frieze.post.Posting;
+import frieze.post.Posts;
+import frieze.shop.Setup;
+import frieze.shop.Stock;
+import frieze.shop.Tool;
+import frieze.shop.Zero;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Each way of cutting, from the work list to a program that passed its dry run. */
+class CutsEndToEndTest {
+  private static final SourceSpan HERE = SourceSpan.file("cuts");
+  private static final Shop SHOP = ShopReader.builtIn();
+  static final Tool EIGHTH = SHOP.tool("flat 1/8").orElseThrow();
+  static final Tool QUARTER = SHOP.tool("flat 1/4").orElseThrow();
+
+  /** A shield: straight edges, square and rounded corners, a curve. */
+  private static final String SHIELD =
+      "<svg xmlns='http://www.w3.org/2000/svg' width='60mm' height='50mm' viewBox='0 0 60 50'>"
+          + "<path d='M0 0 H60 V25 C60 40 45 50 30 50 S0 40 0 25 Z"
+          + " M20 12 a4 4 0 0 1 4 -4 h12 a4 4 0 0 1 4 4 v8 h-20 z' fill-rule='evenodd'/></svg>";
+
+  static DryRunResult dryRun(Work... work) {
+    Artwork art = new SvgReader().read("shield.svg", SHIELD.getBytes(StandardCharsets.UTF_8));
+    Motif motif = new Motif("shield", art);
+    Affine mirrored =
+        Affine.scaling(-1, 1).then(Affine.rotation(0.3)).then(Affine.translation(80, 14));
+    List<Placement> placements = List.of(new Placement("shield", 1, new FrameMap<>(mirrored)));
+    Design design =
+        new Design(
+            new Opening(92, 84, 4).panel("panel", 0, HERE),
+            List.of(motif),
+            placements,
+            List.of(work));
+    Stock stock =
+        new Stock(SHOP.material("white ash").orElseThrow(), 132, 124, List.of(12.0, 12.1), false);
+    Setup setup =
+        new Setup(
+            SHOP.machine("benchtop router").orElseThrow(),
+            stock,
+            Zero.LEFT_FRONT_TOP,
+            20,
+            20,
+            5,
+            0.3,
+            List.of(),
+            SHOP.tools());
+    Plan plan = Planner.plan(design, setup, Tolerances.DEFAULT);
+    Post post = Posts.find("rs274-full").orElseThrow();
+    return DryRun.in(Surroundings.of(setup))
+        .comparedWith(setup, Intents.of(design, Tolerances.DEFAULT.flattenMm()))
+        .run(
+            ReadBack.texts(
+                Posting.write(
+                    Sequencer.sequence(plan, setup, "panel"),
+                    setup,
+                    post,
+                    List.of(),
+                    new FileNames(post.capabilities().files())),
+                post));
+  }
+
+  static void assertSafe(DryRunResult result, String what) {
+    assertThat(result.findings().stream().filter(Finding::isError)).as(what).isEmpty();
+    assertThat(result.mayWrite()).as(what).isTrue();
+  }
+
+  static Work.Target shield() {
+    return new Work.Target("shield", Optional.empty());
+  }
+
+  @Test
+  void every_kind_of_cutout_passes_its_dry_run() {
+    List<Optional<Work.Tabs>> holds =
+        List.of(
+            Optional.empty(),
+            Optional.of(new Work.Tabs(3, 4, 2)),
+            Optional.of(new Work.Tabs(3, 4, 2, true)));
+    int tried = 0;
+    for (Work.Side side : Work.Side.values()) {
+      for (double leave : new double[] {0, 0.3}) {
+        for (Optional<Work.Tabs> hold : holds) {
+          if (hold.isEmpty() && leave > 0) {
+            continue;
+          }
+          Work.Milling milling = tried % 2 == 0 ? Work.Milling.CLIMB : Work.Milling.CONVENTIONAL;
+          Work.CutoutWay way = new Work.CutoutWay(Optional.of(shield()), side, leave, 0);
+          Work cutout = new Work.Cutout(EIGHTH, hold, milling, way, HERE);
+          assertSafe(dryRun(cutout), side + " " + leave + " " + hold + " " + milling);
+          tried++;
+        }
+      }
+    }
+    assertThat(tried).isEqualTo(15);
+  }
+
+  @Test
+  void a_panel_with_openings_is_cut_out_with_a_finishing_pass_or_down_to_a_skin() {
+    for (double skin : new double[] {0, 0.5}) {
+      List<Work> work = new ArrayList<>();
+      work.add(
+          new Work.Cutout(
+              EIGHTH,
+              Optional.empty(),
+              Work.Milling.CLIMB,
+              new Work.CutoutWay(Optional.of(shield()), Work.Side.INSIDE, 0, 0.5),
+              HERE));
+      work.add(
+          new Work.Cutout(
+              QUARTER,
+              skin > 0 ? Optional.empty() : Optional.of(new Work.Tabs(5, 6, 3, true)),
+              Work.Milling.CONVENTIONAL,
+              new Work.CutoutWay(Optional.empty(), Work.Side.OUTSIDE, 0.4, skin),
+              HERE));
+      assertSafe(dryRun(work.toArray(Work[]::new)), "skin " + skin);
+    }
+  }
+}

@@ -1,0 +1,237 @@
+package frieze.plan;
+
+import frieze.curve.Affine;
+import frieze.curve.Path;
+import frieze.curve.Tolerances;
+import frieze.design.Design;
+import frieze.design.Work;
+import frieze.diagnostic.Amounts;
+import frieze.diagnostic.Diagnostics;
+import frieze.region.Offset;
+import frieze.region.Region;
+import frieze.region.Ring;
+import frieze.shop.Material;
+import frieze.shop.Setup;
+import frieze.shop.Tool;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Plans the outlines of one cutout: worked out once for each size, then placed and given tabs. */
+final class CutoutLayout {
+  /** The finishing track may lie this many times the stock left away from the roughing one. */
+  private static final double MOST_LEFT = 2;
+
+  private static final double SAMPLE_MM = 0.5;
+
+  private final Design design;
+  private final Work.Cutout cutout;
+  private final Setup setup;
+  private final Tolerances tolerances;
+  private final Diagnostics found;
+  private int geometryCalls;
+
+  CutoutLayout(
+      Design design, Work.Cutout cutout, Setup setup, Tolerances tolerances, Diagnostics found) {
+    this.design = design;
+    this.cutout = cutout;
+    this.setup = setup;
+    this.tolerances = tolerances;
+    this.found = found;
+  }
+
+  int geometryCalls() {
+    return geometryCalls;
+  }
+
+  /**
+   * The tracks along one outline.
+   *
+   * @param rough the first one, which may leave something on the wall
+   * @param finish the one at the wall; empty if the first one is
+   */
+  record Lap(Track rough, Optional<Track> finish) {
+    Lap placed(Affine map) {
+      return new Lap(moved(rough, map), finish.map(f -> moved(f, map)));
+    }
+
+    private static Track moved(Track track, Affine map) {
+      Track there = track.transformed(map);
+      return map.isMirroring() ? there.reversed() : there;
+    }
+  }
+
+  /** The cuts of each outline. */
+  List<List<Cut>> blocks(Feeds feeds) {
+    List<List<Cut>> blocks = new ArrayList<>();
+    Work.CutoutWay way = cutout.way();
+    if (way.on().isEmpty()) {
+      geometryCalls++;
+      for (Lap lap : laps(design.panel().outline())) {
+        blocks.add(List.of(cut("cutout " + design.panel().name(), lap, feeds)));
+      }
+      return blocks;
+    }
+    AreaLayout<List<Lap>> layout =
+        new AreaLayout<>(
+            design,
+            cutout.operation(),
+            way.on().get(),
+            tolerances,
+            this::laps,
+            (laps, map) -> laps.stream().map(l -> l.placed(map)).toList());
+    for (AreaLayout.Item<List<Lap>> item : layout.items()) {
+      List<Cut> cuts = item.result().stream().map(lap -> cut(item.name(), lap, feeds)).toList();
+      if (!cuts.isEmpty()) {
+        blocks.add(cuts);
+      }
+    }
+    geometryCalls += layout.geometryCalls();
+    return blocks;
+  }
+
+  private List<Lap> laps(Path outline) {
+    Work.CutoutWay way = cutout.way();
+    if (way.side() == Work.Side.INSIDE) {
+      return laps(
+          Region.of(List.of(outline), frieze.region.FillRule.NONZERO, tolerances.flattenMm()));
+    }
+    if (way.side() == Work.Side.ON_LINE) {
+      return Fitting.track(outline, tolerances).stream()
+          .map(t -> new Lap(directed(t), Optional.empty()))
+          .toList();
+    }
+    double radius = cutout.tool().radiusMm();
+    Track wall = directed(Outline.outside(outline, radius, tolerances));
+    if (way.leaveMm() == 0) {
+      return List.of(new Lap(wall, Optional.empty()));
+    }
+    Track rough = directed(Outline.outside(outline, radius + way.leaveMm(), tolerances));
+    return List.of(paired(wall, List.of(rough)));
+  }
+
+  private List<Lap> laps(Region area) {
+    Work.CutoutWay way = cutout.way();
+    double sign =
+        switch (way.side()) {
+          case OUTSIDE -> 1;
+          case INSIDE -> -1;
+          case ON_LINE -> 0;
+        };
+    double radius = cutout.tool().radiusMm();
+    List<Track> walls = tracks(Offset.offset(area, sign * radius, tolerances.offsetMm()));
+    boolean leaves = way.leaveMm() > 0 && sign != 0;
+    List<Track> rough =
+        leaves
+            ? tracks(Offset.offset(area, sign * (radius + way.leaveMm()), tolerances.offsetMm()))
+            : List.of();
+    return walls.stream()
+        .map(w -> leaves ? paired(w, rough) : new Lap(w, Optional.empty()))
+        .toList();
+  }
+
+  /** The inner outlines come first, while what they are in is not yet free. */
+  private List<Track> tracks(Region region) {
+    List<Track> tracks = new ArrayList<>();
+    for (boolean holes : new boolean[] {true, false}) {
+      for (Ring ring : region.rings()) {
+        if (ring.hole() == holes) {
+          tracks.add(directed(new Track(Fitting.fit(ring.points(), true, tolerances))));
+        }
+      }
+    }
+    return tracks;
+  }
+
+  /** Turns a track that has what it encloses on its left. */
+  private Track directed(Track track) {
+    boolean climb = cutout.milling() == Work.Milling.CLIMB;
+    boolean wallOnLeft = cutout.way().side() != Work.Side.INSIDE;
+    return climb == wallOnLeft ? track.reversed() : track;
+  }
+
+  /** The wall's track with the roughing one beside it; alone where none runs beside all of it. */
+  private Lap paired(Track wall, List<Track> rough) {
+    double most = MOST_LEFT * cutout.way().leaveMm();
+    for (Track candidate : rough) {
+      boolean beside = true;
+      for (double s = 0; s < wall.lengthMm() && beside; s += SAMPLE_MM) {
+        frieze.curve.Point p = wall.slice(s, s + SAMPLE_MM).get(0).start();
+        beside = candidate.pointAt(candidate.nearestMm(p)).distance(p) <= most;
+      }
+      if (beside) {
+        return new Lap(candidate, Optional.of(wall));
+      }
+    }
+    found.warning(
+        PlanCode.NO_ROOM_TO_FINISH,
+        cutout.where(),
+        "there is no room to leave "
+            + Amounts.length(cutout.way().leaveMm())
+            + " on the wall and take it last: the outline is cut at once to its size",
+        "use a smaller tool, or leave less");
+    return new Lap(wall, Optional.empty());
+  }
+
+  private Cut cut(String origin, Lap lap, Feeds feeds) {
+    Tool tool = cutout.tool();
+    double skin = cutout.way().skinMm();
+    double depth =
+        skin > 0
+            ? setup.stock().thinnestMm() - skin
+            : setup.stock().thickestMm() + setup.spoilboardMm();
+    double limit = DepthPasses.limitMm(tool, setup.stock().material());
+    double tabDepth =
+        setup.stock().thinnestMm() - cutout.tabs().map(Work.Tabs::thicknessMm).orElse(0.0);
+    boolean wanted = cutout.tabs().map(Work.Tabs::ramped).orElse(false);
+    double slope = wanted ? (depth - tabDepth) / StrictMath.tan(CutoutPlanner.TAB_SLOPE_RAD) : 0;
+    Optional<List<TabPlan.Zone>> sloping =
+        wanted ? cutout.tabs().flatMap(t -> place(t, lap.rough(), slope)) : Optional.empty();
+    if (wanted && sloping.isEmpty()) {
+      upright(origin);
+    }
+    List<TabPlan.Zone> zones =
+        sloping.orElseGet(() -> cutout.tabs().map(t -> tabs(t, lap.rough())).orElse(List.of()));
+    CutoutPlanner.Passes passes =
+        new CutoutPlanner.Passes(
+            DepthPasses.depths(depth, limit), limit, zones, tabDepth, sloping.isPresent());
+    return new CutoutPlanner(tool, feeds, passes).cut(origin, lap);
+  }
+
+  private void upright(String origin) {
+    found.warning(
+        PlanCode.TABS_UPRIGHT,
+        cutout.where(),
+        origin + ": the tabs of a short outline have upright ends, as ramped ones do not fit",
+        "ask for fewer or thinner tabs");
+  }
+
+  /** The zones of tabs, with room for a slope at both ends. */
+  private Optional<List<TabPlan.Zone>> place(Work.Tabs tabs, Track track, double slopeMm) {
+    double zone = tabs.widthMm() + cutout.tool().diameterMm() + 2 * slopeMm;
+    boolean grain = setup.stock().material().kind() != Material.Kind.SHEET;
+    return TabPlan.place(track, tabs.count(), zone, cutout.tool().diameterMm(), grain)
+        .map(
+            zones ->
+                zones.stream()
+                    .map(z -> new TabPlan.Zone(z.fromMm() + slopeMm, z.toMm() - slopeMm))
+                    .toList());
+  }
+
+  private List<TabPlan.Zone> tabs(Work.Tabs tabs, Track track) {
+    Optional<List<TabPlan.Zone>> zones = place(tabs, track, 0);
+    if (zones.isEmpty()) {
+      found.error(
+          PlanCode.TABS_DO_NOT_FIT,
+          cutout.where(),
+          tabs.count()
+              + " tabs of "
+              + Amounts.length(tabs.widthMm())
+              + " do not fit on an outline "
+              + Amounts.length(track.lengthMm())
+              + " long",
+          "ask for fewer or narrower tabs");
+    }
+    return zones.orElse(List.of());
+  }
+}
