@@ -316,6 +316,37 @@ final class JobKeys {
             "The areas of a drawing, cut down to a floor.",
             List.of(ON, PICK, TOOL, DEPTH, STEPOVER, CUT));
 
+    static final Key<Double> DEEPEST =
+        Key.optional(
+            "deepest",
+            Types.length(Range.POSITIVE),
+            "as deep as the bit can",
+            "Where the area is wider than the bit carves at this depth, it gets a flat floor.");
+    static final Key<String> FLOOR_TOOL =
+        Key.optional(
+            "floor tool",
+            Types.TEXT,
+            "the largest flat bit of the shop that reaches most of the floor",
+            "The flat bit that clears the floor before the V-bit comes.");
+    static final Key<Double> RIDGES =
+        Key.withDefault(
+            "ridges",
+            Types.length(Range.POSITIVE),
+            "0.1 mm",
+            "How high the ridges may be on the part of a floor that only the V-bit reaches.");
+    static final Key<Double> LAST_PASS =
+        Key.withDefault(
+            "last pass",
+            Types.length(Range.NOT_NEGATIVE),
+            "0.2 mm",
+            "What the last pass takes, where the depth needs several.");
+    static final Section VGROOVE =
+        new Section(
+            "vgroove",
+            "The areas of a drawing, carved with a V-bit as deep as they are wide: the walls meet the"
+                + " outline.",
+            List.of(ON, PICK, TOOL, DEEPEST, FLOOR_TOOL, RIDGES, LAST_PASS, CUT));
+
     private Operation() {}
   }
 
@@ -420,6 +451,7 @@ final class JobKeys {
   /** One line of the work list. */
   static final class WorkItem {
     static final Key<Values> GROOVE = item(Operation.GROOVE);
+    static final Key<Values> VGROOVE = item(Operation.VGROOVE);
     static final Key<Values> RECESS = item(Operation.RECESS);
     static final Key<Values> CUTOUT = item(Cutout.SECTION);
     static final Key<Values> BORE = item(Bore.SECTION);
@@ -429,10 +461,10 @@ final class JobKeys {
             "One operation. They are listed in any order; Frieze cuts the panel free last.",
             List.of(
                 GROOVE,
+                VGROOVE,
                 RECESS,
                 CUTOUT,
                 BORE,
-                Key.later("vgroove", "it will carve areas with a V-bit, as deep as they are wide"),
                 Key.later("torchcut", "it will cut sheet metal on a plasma table")));
 
     private WorkItem() {}

@@ -224,7 +224,7 @@ final class PanelReader {
 
   private static List<Tool> tools(List<Work> work) {
     return work.stream()
-        .map(Work::tool)
+        .flatMap(w -> w.tools().stream())
         .distinct()
         .sorted(Comparator.comparingInt(Tool::number))
         .toList();

@@ -7,10 +7,12 @@ import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
 import frieze.shop.Stock;
 import frieze.shop.Tool;
+import frieze.shop.ToolShape;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Turns the work list of one panel into {@link Work}. */
 final class WorkReader {
@@ -49,6 +51,10 @@ final class WorkReader {
     if (groove.isPresent()) {
       return groove(groove.get());
     }
+    Optional<Values> vgroove = item.find(JobKeys.WorkItem.VGROOVE);
+    if (vgroove.isPresent()) {
+      return vgroove(vgroove.get());
+    }
     Optional<Values> recess = item.find(JobKeys.WorkItem.RECESS);
     if (recess.isPresent()) {
       return recess(recess.get());
@@ -68,6 +74,40 @@ final class WorkReader {
       return Optional.empty();
     }
     return Optional.of(new Work.Groove(on.get(), tool.get(), depth.get(), v.where()));
+  }
+
+  private Optional<Work> vgroove(Values v) {
+    Optional<Work.Target> on = target(v);
+    Optional<Tool> tool = tool(v);
+    Optional<Double> written = v.find(JobKeys.Operation.DEEPEST);
+    Optional<Double> deepest = depth(v, written, JobKeys.Operation.DEEPEST);
+    Optional<List<Tool>> floor = floorTools(v);
+    if (on.isEmpty()
+        || tool.isEmpty()
+        || floor.isEmpty()
+        || deepest.isPresent() != written.isPresent()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Work.VGroove(
+            on.get(),
+            tool.get(),
+            deepest.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+            floor.get(),
+            v.get(JobKeys.Operation.RIDGES),
+            v.get(JobKeys.Operation.LAST_PASS),
+            v.get(JobKeys.Operation.CUT),
+            v.where()));
+  }
+
+  /** The named flat bit, or all that the shop has; empty if there is none of that name. */
+  private Optional<List<Tool>> floorTools(Values v) {
+    if (v.find(JobKeys.Operation.FLOOR_TOOL).isEmpty()) {
+      return Optional.of(
+          shop.tools().stream().filter(t -> t.shape() instanceof ToolShape.Flat).toList());
+    }
+    return named(v, v.find(JobKeys.Operation.FLOOR_TOOL).get(), JobKeys.Operation.FLOOR_TOOL)
+        .map(List::of);
   }
 
   private Optional<Work> recess(Values v) {
@@ -181,12 +221,15 @@ final class WorkReader {
   }
 
   private Optional<Tool> tool(Values v) {
-    String name = v.get(JobKeys.Operation.TOOL);
+    return named(v, v.get(JobKeys.Operation.TOOL), JobKeys.Operation.TOOL);
+  }
+
+  private Optional<Tool> named(Values v, String name, Key<String> key) {
     Optional<Tool> tool = shop.tool(name);
     if (tool.isEmpty()) {
       found.error(
           JobCode.NO_SUCH_TOOL,
-          v.where(JobKeys.Operation.TOOL),
+          v.where(key),
           "no tool named \"" + name + "\" in the shop",
           Suggestion.hint(name, shop.toolNames()));
     }

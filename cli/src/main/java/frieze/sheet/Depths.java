@@ -59,6 +59,11 @@ final class Depths {
     }
 
     @Override
+    public Double vgroove(Work.VGroove vgroove) {
+      return vgroove.deepestMm().orElse(0);
+    }
+
+    @Override
     public Double cutout(Work.Cutout cutout) {
       return 0.0;
     }

@@ -50,12 +50,12 @@ final class PlanView implements Work.Visitor<Void> {
   void draw() {
     stock();
     for (Work work : panel.design().work()) {
-      if (work instanceof Work.Recess) {
+      if (isArea(work)) {
         work.accept(this);
       }
     }
     for (Work work : panel.design().work()) {
-      if (!(work instanceof Work.Recess)) {
+      if (!isArea(work)) {
         work.accept(this);
       }
     }
@@ -130,26 +130,41 @@ final class PlanView implements Work.Visitor<Void> {
   @Override
   @SuppressWarnings("NullAway") // a visit that only draws
   public Void recess(Work.Recess recess) {
+    area(recess.on(), recess.depthMm());
+    return null;
+  }
+
+  @Override
+  @SuppressWarnings("NullAway") // a visit that only draws
+  public Void vgroove(Work.VGroove vgroove) {
+    area(vgroove.on(), vgroove.deepestMm().orElse(vgroove.floorMm()));
+    return null;
+  }
+
+  private static boolean isArea(Work work) {
+    return work instanceof Work.Recess || work instanceof Work.VGroove;
+  }
+
+  private void area(Work.Target on, double depthMm) {
     List<Path> paths = new ArrayList<>();
     boolean evenOdd = false;
-    for (Piece piece : picked(recess.on())) {
+    for (Piece piece : picked(on)) {
       if (piece.fill().isPresent()) {
         paths.addAll(piece.paths());
         evenOdd |= piece.fill().get() == frieze.region.FillRule.EVEN_ODD;
       }
     }
     place(
-        recess.on(),
+        on,
         paths,
         "fill",
-        depths.tint(recess.depthMm()),
+        depths.tint(depthMm),
         "fill-rule",
         evenOdd ? "evenodd" : "nonzero",
         "stroke",
         Ink.BLACK,
         "stroke-width",
         Ink.n(0.25 * sheet.scale()));
-    return null;
   }
 
   @Override

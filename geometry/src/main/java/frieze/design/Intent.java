@@ -4,6 +4,7 @@ import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.region.Region;
 import frieze.shop.Tool;
+import frieze.shop.ToolShape;
 import java.util.List;
 
 /**
@@ -20,6 +21,8 @@ public sealed interface Intent {
   interface Visitor<R> {
     R recess(Recess recess);
 
+    R vrecess(VRecess vrecess);
+
     R groove(Groove groove);
 
     R through(Through through);
@@ -32,6 +35,35 @@ public sealed interface Intent {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.recess(this);
+    }
+  }
+
+  /**
+   * An area whose walls slope from its outline, as a V-bit makes them, down to where they meet or
+   * to a flat floor.
+   *
+   * @param floorMm the deepest that is wanted
+   * @param tool the V-bit
+   * @param floorTools the tools of which one clears the floor; elsewhere ridges may stay
+   * @param ridgeMm how high those ridges may be
+   */
+  record VRecess(
+      String name, Region region, double floorMm, Tool tool, List<Tool> floorTools, double ridgeMm)
+      implements Intent {
+    public VRecess {
+      floorTools = List.copyOf(floorTools);
+    }
+
+    /** The depth that is wanted at a distance from the outline, inside, by a sharp bit. */
+    public double depthMm(double fromOutlineMm) {
+      ToolShape.Vee vee = (ToolShape.Vee) tool.shape();
+      double sloping = fromOutlineMm / StrictMath.tan(vee.angleRad() / 2);
+      return Math.max(0, Math.min(floorMm, sloping));
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.vrecess(this);
     }
   }
 

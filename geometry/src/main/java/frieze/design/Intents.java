@@ -72,6 +72,25 @@ public final class Intents {
 
     @Override
     @SuppressWarnings("NullAway") // the result of a visit that only collects
+    public Void vgroove(Work.VGroove vgroove) {
+      Motif motif = design.motif(vgroove.on().motif());
+      for (Placement placement : design.placementsOf(motif.name())) {
+        Affine map = placement.map().affine();
+        Region region = Selection.area(motif, vgroove.on(), map, flattenMm);
+        intents.add(
+            new Intent.VRecess(
+                name(vgroove, placement),
+                region,
+                vgroove.floorMm(),
+                vgroove.tool(),
+                vgroove.floorTools(),
+                vgroove.ridgeMm()));
+      }
+      return null;
+    }
+
+    @Override
+    @SuppressWarnings("NullAway") // the result of a visit that only collects
     public Void cutout(Work.Cutout cutout) {
       Work.CutoutWay way = cutout.way();
       if (way.on().isEmpty()) {

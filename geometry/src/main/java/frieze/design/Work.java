@@ -5,6 +5,8 @@ import frieze.diagnostic.SourceSpan;
 import frieze.shop.Tool;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** One line of the work list of a panel. Depths are below the stock's top, in millimetres. */
 public sealed interface Work {
@@ -12,6 +14,11 @@ public sealed interface Work {
   String operation();
 
   Tool tool();
+
+  /** All tools that may be used, the tool itself first. */
+  default List<Tool> tools() {
+    return List.of(tool());
+  }
 
   /** Where the job asks for it. */
   SourceSpan where();
@@ -21,6 +28,8 @@ public sealed interface Work {
   /** One case for each operation. */
   interface Visitor<R> {
     R groove(Groove groove);
+
+    R vgroove(VGroove vgroove);
 
     R recess(Recess recess);
 
@@ -72,6 +81,55 @@ public sealed interface Work {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.recess(this);
+    }
+  }
+
+  /**
+   * Areas carved with a V-bit, as deep as they are wide, so that the walls meet the outline.
+   *
+   * @param deepestMm where the area is wider, a flat floor at this depth; empty for as deep as the
+   *     bit can
+   * @param floorTools flat tools, one of which clears the floor first; none leaves it to the V-bit
+   * @param ridgeMm the most that ridges may stand above the part of the floor that the V-bit takes
+   * @param lastPassMm what the last pass takes, where there are several
+   */
+  record VGroove(
+      Target on,
+      Tool tool,
+      OptionalDouble deepestMm,
+      List<Tool> floorTools,
+      double ridgeMm,
+      double lastPassMm,
+      Milling milling,
+      SourceSpan where)
+      implements Work {
+    public VGroove {
+      floorTools = List.copyOf(floorTools);
+    }
+
+    @Override
+    public String operation() {
+      return "vgroove";
+    }
+
+    @Override
+    public List<Tool> tools() {
+      return Stream.concat(Stream.of(tool), floorTools.stream()).distinct().toList();
+    }
+
+    /** The depth beyond which the floor is flat: as asked, or as deep as the bit can. */
+    public double floorMm() {
+      return Math.min(deepestMm.orElse(Double.MAX_VALUE), bitReachMm());
+    }
+
+    /** How deep the bit can go with its walls still cutting at the top. */
+    public double bitReachMm() {
+      return Math.min(tool.fluteLengthMm(), tool.shape().heightAtMm(tool.radiusMm()));
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.vgroove(this);
     }
   }
 

@@ -34,6 +34,7 @@ final class AreaLayout<R> {
   private final BiFunction<R, Affine, R> placing;
   private final Map<Double, Region> areas = new HashMap<>();
   private final Map<Double, R> results = new HashMap<>();
+  private boolean mirrorsApart;
   private int geometryCalls;
 
   /** What comes of one placement, or of several that overlap, in the panel frame. */
@@ -79,6 +80,12 @@ final class AreaLayout<R> {
     this.placing = placing;
   }
 
+  /** Works mirrored placements out on their own, so that no map given to the placing mirrors. */
+  AreaLayout<R> mirrorsApart() {
+    mirrorsApart = true;
+    return this;
+  }
+
   int geometryCalls() {
     return geometryCalls;
   }
@@ -98,24 +105,30 @@ final class AreaLayout<R> {
     return items;
   }
 
-  /** The area at the size of a placement, at the origin. */
+  /** The area at the size of a placement, at the origin; a size below 0 is a mirrored one. */
   private Region area(double size) {
     return areas.computeIfAbsent(
-        size, s -> Selection.area(motif, on, Affine.scaling(s, s), tolerances.flattenMm()));
+        size,
+        s -> Selection.area(motif, on, Affine.scaling(Math.abs(s), s), tolerances.flattenMm()));
+  }
+
+  private double size(Placement placement) {
+    Affine map = placement.map().affine();
+    return mirrorsApart && map.isMirroring() ? -map.scale() : map.scale();
   }
 
   /** What is left of a placement when its size is taken out. */
-  private static Affine rigid(Placement placement) {
-    Affine map = placement.map().affine();
-    return Affine.scaling(1 / map.scale(), 1 / map.scale()).then(map);
+  private Affine rigid(Placement placement) {
+    double size = size(placement);
+    return Affine.scaling(1 / Math.abs(size), 1 / size).then(placement.map().affine());
   }
 
   private Region placedArea(Placement placement) {
-    return area(placement.map().affine().scale()).transformed(rigid(placement));
+    return area(size(placement)).transformed(rigid(placement));
   }
 
   private Item<R> alone(Placement placement) {
-    R result = results.computeIfAbsent(placement.map().affine().scale(), s -> worked(area(s)));
+    R result = results.computeIfAbsent(size(placement), s -> worked(area(s)));
     String name = operation + " " + placement.motif() + " " + placement.number();
     return new Item<>(name, placing.apply(result, rigid(placement)));
   }
@@ -139,7 +152,7 @@ final class AreaLayout<R> {
   private Map<Placement, List<Placed>> groups() {
     List<Placed> all = new ArrayList<>();
     for (Placement placement : design.placementsOf(motif.name())) {
-      Region area = area(placement.map().affine().scale());
+      Region area = area(size(placement));
       all.add(new Placed(placement, bounds(area.bounds(), rigid(placement))));
     }
     List<Placed> byX = new ArrayList<>(all);

@@ -103,6 +103,12 @@ final class WorkCheck implements Work.Visitor<Boolean> {
   }
 
   @Override
+  public Boolean vgroove(Work.VGroove vgroove) {
+    new VGrooveCheck(design, setup, tolerances, found).check(vgroove);
+    return true;
+  }
+
+  @Override
   public Boolean recess(Work.Recess recess) {
     checkBlind(recess, recess.depthMm());
     if (!(recess.tool().shape() instanceof ToolShape.Flat

@@ -129,6 +129,15 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
   }
 
   @Override
+  public List<Planner.Batch> vgroove(Work.VGroove vgroove) {
+    VGrooveWork planned = new VGrooveWork(design, setup, tolerances, vgroove);
+    found.addAll(planned.notes());
+    leftovers.addAll(planned.leftovers());
+    geometryCalls += planned.geometryCalls();
+    return planned.batches();
+  }
+
+  @Override
   public List<Planner.Batch> groove(Work.Groove groove) {
     Motif motif = design.motif(groove.on().motif());
     Feeds feeds = feeds(groove);

@@ -105,7 +105,9 @@ public final class GougeCheck {
   public static Result check(
       List<Intent> intents, Setup setup, StockField field, SweptMoves moves, Settings settings) {
     List<Wish> wishes =
-        intents.stream().map(intent -> Wish.of(intent, setup, settings.wallMm())).toList();
+        intents.stream()
+            .flatMap(intent -> Wish.of(intent, setup, settings.wallMm()).stream())
+            .toList();
     return new GougeCheck(wishes, field, moves, settings).run();
   }
 

@@ -73,11 +73,12 @@ record Wish(
     return within ? 0 : Math.max(0, fromEdges - (enclosing() ? 0 : outsideMm));
   }
 
-  static Wish of(Intent intent, Setup setup, double wallMm) {
+  /** The wishes of an intent, at least one. */
+  static List<Wish> of(Intent intent, Setup setup, double wallMm) {
     return intent.accept(new FromIntent(setup, wallMm));
   }
 
-  private static final class FromIntent implements Intent.Visitor<Wish> {
+  private static final class FromIntent implements Intent.Visitor<List<Wish>> {
     private final Affine toStock;
     private final double through;
     private final double thickness;
@@ -94,88 +95,124 @@ record Wish(
 
     /** Straight and ball walls stand on the outline; a flank leans inwards from it. */
     @Override
-    public Wish recess(Intent.Recess r) {
+    public List<Wish> recess(Intent.Recess r) {
       Region region = r.region().transformed(toStock);
       Profile tool = Profile.of(r.tool().shape());
       double depth = r.depthMm();
       if (tool.slope() > 0) {
         double lean = depth / tool.slope() + tool.kneeMm();
-        return new Wish(
-            r,
-            Edges.of(region),
-            region.locator(),
-            lean + 2 * wall,
-            wall,
-            d -> clamp(tool.slope() * (d + wall), depth),
-            d -> clamp(tool.slope() * (d - wall - tool.kneeMm()), depth),
-            0);
+        return List.of(
+            new Wish(
+                r,
+                Edges.of(region),
+                region.locator(),
+                lean + 2 * wall,
+                wall,
+                d -> clamp(tool.slope() * (d + wall), depth),
+                d -> clamp(tool.slope() * (d - wall - tool.kneeMm()), depth),
+                0));
       }
-      return new Wish(
-          r,
-          Edges.of(region),
-          region.locator(),
-          tool.radiusMm() + 2 * wall,
-          wall,
-          d -> d >= -wall ? depth : 0,
-          d -> d + wall <= tool.radiusMm() ? depth - tool.heightAtMm(d + wall) : 0,
-          tool.radiusMm());
+      return List.of(
+          new Wish(
+              r,
+              Edges.of(region),
+              region.locator(),
+              tool.radiusMm() + 2 * wall,
+              wall,
+              d -> d >= -wall ? depth : 0,
+              d -> d + wall <= tool.radiusMm() ? depth - tool.heightAtMm(d + wall) : 0,
+              tool.radiusMm()));
+    }
+
+    /**
+     * Walls lean inwards from the outline. On the floor ridges may stay, but not where a flat tool
+     * fits: the largest that may be used is taken, so any smaller one reaches there too.
+     */
+    @Override
+    public List<Wish> vrecess(Intent.VRecess v) {
+      Region region = v.region().transformed(toStock);
+      Profile bit = Profile.of(v.tool().shape());
+      double floor = v.floorMm();
+      double lean = floor / bit.slope() + bit.kneeMm();
+      Law most = d -> clamp(bit.slope() * (d + wall), floor);
+      Law least = d -> clamp(bit.slope() * (d - wall - bit.kneeMm()), floor - v.ridgeMm());
+      Edges edges = Edges.of(region);
+      Wish sloping = new Wish(v, edges, region.locator(), lean + 2 * wall, wall, most, least, 0);
+      double flat = v.floorTools().stream().mapToDouble(t -> t.radiusMm()).max().orElse(0);
+      if (flat == 0) {
+        return List.of(sloping);
+      }
+      return List.of(
+          sloping,
+          new Wish(
+              v,
+              edges,
+              region.locator(),
+              floor / bit.slope() + flat + 2 * wall,
+              wall,
+              most,
+              d -> d + 2 * wall <= flat ? floor : 0,
+              floor / bit.slope() + flat));
     }
 
     @Override
-    public Wish groove(Intent.Groove g) {
+    public List<Wish> groove(Intent.Groove g) {
       List<Path> lines = g.lines().stream().map(p -> p.transformed(toStock)).toList();
       Profile tool = Profile.of(g.tool().shape());
       double radius = tool.radiusMm();
       double depth = g.depthMm();
-      return new Wish(
-          g,
-          Edges.of(lines, FLATTEN_MM),
-          p -> false,
-          radius + 2 * wall,
-          radius + wall,
-          d ->
-              -d <= radius + wall
-                  ? clamp(depth - tool.heightAtMm(Math.max(0, -d - wall)), depth)
-                  : 0,
-          d -> -d + wall <= radius ? clamp(depth - tool.heightAtMm(-d + wall), depth) : 0,
-          0);
+      return List.of(
+          new Wish(
+              g,
+              Edges.of(lines, FLATTEN_MM),
+              p -> false,
+              radius + 2 * wall,
+              radius + wall,
+              d ->
+                  -d <= radius + wall
+                      ? clamp(depth - tool.heightAtMm(Math.max(0, -d - wall)), depth)
+                      : 0,
+              d -> -d + wall <= radius ? clamp(depth - tool.heightAtMm(-d + wall), depth) : 0,
+              0));
     }
 
     @Override
-    public Wish through(Intent.Through t) {
+    public List<Wish> through(Intent.Through t) {
       Region part = t.part().transformed(toStock);
       double slot = t.side() == Work.Side.ON_LINE ? t.tool().radiusMm() : t.slotMm();
       double depth = t.skinMm() > 0 ? thinnest - t.skinMm() : through;
       double in = t.side() == Work.Side.OUTSIDE ? wall : slot + wall;
       double out = t.side() == Work.Side.INSIDE ? wall : slot + wall;
-      return new Wish(
-          t,
-          Edges.of(part),
-          part.locator(),
-          slot + 2 * wall,
-          slot + wall,
-          d -> d <= in && d >= -out ? depth : 0,
-          NOTHING,
-          0);
+      return List.of(
+          new Wish(
+              t,
+              Edges.of(part),
+              part.locator(),
+              slot + 2 * wall,
+              slot + wall,
+              d -> d <= in && d >= -out ? depth : 0,
+              NOTHING,
+              0));
     }
 
     @Override
-    public Wish hole(Intent.Hole h) {
+    public List<Wish> hole(Intent.Hole h) {
       Path circle = Path.circle(h.centre(), h.diameterMm() / 2).transformed(toStock);
       Region region = Region.of(List.of(circle), FillRule.NONZERO, FLATTEN_MM);
       Profile tool = Profile.of(h.tool().shape());
       double most = Math.min(h.depthMm() + tool.heightAtMm(tool.radiusMm()), through);
       double least = Math.min(h.depthMm(), thickness);
       boolean fits = tool.radiusMm() <= h.diameterMm() / 2 + wall;
-      return new Wish(
-          h,
-          Edges.of(region),
-          region.locator(),
-          2 * wall,
-          wall,
-          d -> d >= -wall ? most : 0,
-          d -> fits && d >= wall ? least : 0,
-          0);
+      return List.of(
+          new Wish(
+              h,
+              Edges.of(region),
+              region.locator(),
+              2 * wall,
+              wall,
+              d -> d >= -wall ? most : 0,
+              d -> fits && d >= wall ? least : 0,
+              0));
     }
 
     private static double clamp(double depth, double most) {

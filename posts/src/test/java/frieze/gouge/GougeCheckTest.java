@@ -465,7 +465,7 @@ class GougeCheckTest {
           Region.ofRing(
               List.of(
                   new Point(20, 2), new Point(30, level), new Point(20, 50), new Point(10, level)));
-      Wish wish = Wish.of(new Intent.Recess("kite", kite, 2, FLAT), setup(), 0.02);
+      Wish wish = Wish.of(new Intent.Recess("kite", kite, 2, FLAT), setup(), 0.02).get(0);
       Raster raster = Raster.of(wish.bounds(), 0.1, 2);
       float[] signed = raster.signedDistances(wish);
       Region.Locator inside = kite.locator();

@@ -1,0 +1,44 @@
+package frieze.plan;
+
+import frieze.shop.Tool;
+import frieze.shop.ToolShape;
+
+/**
+ * The cone of a V-bit, and how deep it may stand.
+ *
+ * @param tangent of half the bit's angle: how much wider a cut becomes for each millimetre of depth
+ * @param tipRadiusMm the radius of the flat at the tip, 0 for a point
+ * @param floorMm the deepest that the tip may stand
+ */
+record VCutter(double tangent, double tipRadiusMm, double floorMm) {
+
+  /**
+   * Takes the cone of a V-bit.
+   *
+   * @throws IllegalArgumentException if the tool has another shape
+   */
+  static VCutter of(Tool tool, double floorMm) {
+    if (!(tool.shape() instanceof ToolShape.Vee vee)) {
+      throw new IllegalArgumentException("tool must be a V-bit but was " + tool.name());
+    }
+    return new VCutter(StrictMath.tan(vee.angleRad() / 2), vee.tipMm() / 2, floorMm);
+  }
+
+  /** The depth at which the walls pass at a distance from the axis, below the deepest or not. */
+  double depthMm(double wallMm) {
+    return (wallMm - tipRadiusMm) / tangent;
+  }
+
+  /** The distance of the walls from the axis when the tip stands on the floor. */
+  double floorWallMm() {
+    return floorMm * tangent + tipRadiusMm;
+  }
+
+  /**
+   * How far apart successive offsets may be so that what is left between them is no higher. In
+   * corners a place may be this far from the nearest one, not only half as far.
+   */
+  double stepoverMm(double ridgeMm) {
+    return tipRadiusMm + tangent * ridgeMm;
+  }
+}
