@@ -51,7 +51,8 @@ final class VNetwork {
   /**
    * Finds the rails of a connected area.
    *
-   * @param loops more closed lines to follow at the floor's depth, clear of the outline
+   * @param atFloor where the tip may stand at the floor's depth
+   * @param inner more closed lines to follow at the floor's depth, within that
    */
   static VNetwork of(
       Region part, Region atFloor, List<Ring> inner, VCutter bit, Tolerances t, boolean climb) {
