@@ -26,13 +26,11 @@ final class VGroovePlanner {
 
   private static final double SAME_MM = 1e-6;
 
-  private final Tool tool;
   private final Feeds feeds;
   private final List<Cut.Move> moves = new ArrayList<>();
   private Position at;
 
-  private VGroovePlanner(Tool tool, Feeds feeds, Position start) {
-    this.tool = tool;
+  private VGroovePlanner(Feeds feeds, Position start) {
     this.feeds = feeds;
     this.at = start;
   }
@@ -42,7 +40,7 @@ final class VGroovePlanner {
     Position start = stroke.start();
     boolean inSolid = stroke.clearedZ() - start.z() > DIRECT_MM;
     double from = stroke.clearedZ() == 0 ? MoveBuilder.AIR_MM : stroke.clearedZ();
-    VGroovePlanner planner = new VGroovePlanner(tool, feeds, start.withZ(from));
+    VGroovePlanner planner = new VGroovePlanner(feeds, start.withZ(from));
     if (inSolid) {
       planner.rampIn(stroke);
     }

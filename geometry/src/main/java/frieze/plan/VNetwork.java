@@ -105,16 +105,14 @@ final class VNetwork {
       Disc b = discs.get(i);
       double ra = a.radiusMm();
       double rb = b.radiusMm();
-      double from = 0;
-      double to = 1;
       double enter = (rb > ra ? least - ra : most - ra) / (rb - ra);
       double leave = (rb > ra ? most - ra : least - ra) / (rb - ra);
       boolean level = ra == rb;
       if (level ? ra < least || ra > most : enter > 1 || leave < 0) {
         continue;
       }
-      from = level ? 0 : Math.max(0, enter);
-      to = level ? 1 : Math.min(1, leave);
+      double from = level ? 0 : Math.max(0, enter);
+      double to = level ? 1 : Math.min(1, leave);
       if (run.isEmpty() || from > 0) {
         flush(run);
         run.add(tip(between(a, b, from)));
