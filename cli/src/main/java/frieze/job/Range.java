@@ -19,6 +19,9 @@ record Range(double low, boolean lowIncluded, double high, String words) {
   static final Range TOOL_ANGLE =
       new Range(0, false, Math.toRadians(179.9), "more than 0 and below 180 deg");
 
+  /** A part of a tool's rim. */
+  static final Range RIM_ANGLE = new Range(0, false, Math.PI, "more than 0 and at most 180 deg");
+
   boolean contains(double value) {
     return (lowIncluded ? value >= low : value > low) && value <= high;
   }

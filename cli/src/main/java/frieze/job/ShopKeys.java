@@ -159,6 +159,12 @@ final class ShopKeys {
             Types.length(Range.POSITIVE),
             "by the material; half of the diameter in hardwood",
             "The most that it takes in one pass.");
+    static final Key<Double> ENGAGEMENT =
+        Key.optional(
+            "engagement",
+            Types.quantity(UnitKind.ANGLE, Range.RIM_ANGLE),
+            "180 deg up to one diameter deep, 90 deg below; common practice",
+            "The most of its rim that may stand in material as it feeds along; 180 deg is a slot.");
     static final Key<Double> CHIP_LOAD =
         Key.optional(
             "chip load",
@@ -193,6 +199,7 @@ final class ShopKeys {
                 REACH,
                 PLUNGES,
                 PASS_DEPTH,
+                ENGAGEMENT,
                 CHIP_LOAD,
                 TOP_SPEED,
                 TOP_FEED,

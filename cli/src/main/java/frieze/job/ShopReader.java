@@ -144,7 +144,8 @@ public final class ShopReader {
         optional(t, ShopKeys.Tools.CHIP_LOAD),
         t.get(ShopKeys.Tools.TOP_SPEED),
         t.get(ShopKeys.Tools.TOP_FEED),
-        t.get(ShopKeys.Tools.TOP_PLUNGE));
+        t.get(ShopKeys.Tools.TOP_PLUNGE),
+        optional(t, ShopKeys.Tools.ENGAGEMENT));
   }
 
   private static OptionalDouble optional(Values values, Key<Double> key) {

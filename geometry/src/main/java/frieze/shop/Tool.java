@@ -15,6 +15,8 @@ import java.util.OptionalDouble;
  *     material's table
  * @param maxFeedMmPerMin never faster than this
  * @param maxPlungeMmPerMin never faster than this straight down
+ * @param engagementRad the largest part of its rim that may stand in material while it feeds along;
+ *     empty leaves it to common practice
  */
 public record Tool(
     String name,
@@ -28,7 +30,8 @@ public record Tool(
     OptionalDouble chipLoadMm,
     double maxRpm,
     double maxFeedMmPerMin,
-    double maxPlungeMmPerMin) {
+    double maxPlungeMmPerMin,
+    OptionalDouble engagementRad) {
 
   public Tool {
     if (flutes < 1) {
@@ -39,6 +42,41 @@ public record Tool(
     requirePositive("maxRpm", maxRpm, "rpm");
     requirePositive("maxFeedMmPerMin", maxFeedMmPerMin, "mm/min");
     requirePositive("maxPlungeMmPerMin", maxPlungeMmPerMin, "mm/min");
+    double engaged = engagementRad.orElse(Math.PI);
+    if (!(engaged > 0 && engaged <= Math.PI)) {
+      throw new IllegalArgumentException(
+          "engagementRad must be > 0 and <= pi but was " + engaged + " rad");
+    }
+  }
+
+  /** A tool whose engagement is left to common practice. */
+  public Tool(
+      String name,
+      int number,
+      ToolShape shape,
+      int flutes,
+      double fluteLengthMm,
+      double reachMm,
+      boolean cutsAtCentre,
+      OptionalDouble passDepthMm,
+      OptionalDouble chipLoadMm,
+      double maxRpm,
+      double maxFeedMmPerMin,
+      double maxPlungeMmPerMin) {
+    this(
+        name,
+        number,
+        shape,
+        flutes,
+        fluteLengthMm,
+        reachMm,
+        cutsAtCentre,
+        passDepthMm,
+        chipLoadMm,
+        maxRpm,
+        maxFeedMmPerMin,
+        maxPlungeMmPerMin,
+        OptionalDouble.empty());
   }
 
   private static void requirePositive(String name, double value, String unit) {
@@ -69,6 +107,25 @@ public record Tool(
         chipLoadMm,
         maxRpm,
         maxFeedMmPerMin,
-        maxPlungeMmPerMin);
+        maxPlungeMmPerMin,
+        engagementRad);
+  }
+
+  /** This tool with a limit of engagement, in radians. */
+  public Tool withEngagement(double limitRad) {
+    return new Tool(
+        name,
+        number,
+        shape,
+        flutes,
+        fluteLengthMm,
+        reachMm,
+        cutsAtCentre,
+        passDepthMm,
+        chipLoadMm,
+        maxRpm,
+        maxFeedMmPerMin,
+        maxPlungeMmPerMin,
+        OptionalDouble.of(limitRad));
   }
 }

@@ -13,6 +13,7 @@ import java.util.Optional;
  *   <li>{@link SpoilboardCheck}: nothing goes deeper than the stock and the spoilboard's allowance.
  *   <li>{@link LowTravelCheck}: rapids travel at the clearance height.
  *   <li>{@link MaterialCheck}: rapids meet no material, and no pass takes too much.
+ *   <li>{@link EngagementCheck}: no tool has more of its rim in material than its limit.
  *   <li>{@link SpindleCheck}: cuts have the spindle on, or a stop to switch it on by hand.
  *   <li>{@link SpeedCheck}: speeds are within the tool's and the machine's limits.
  *   <li>{@link FeedCheck}: feed moves have a feed within the machine's and the tool's limits.
@@ -38,6 +39,7 @@ final class Checks implements Check {
             new SpoilboardCheck(known),
             new LowTravelCheck(known),
             new MaterialCheck(known),
+            new EngagementCheck(known, cutter),
             new SpindleCheck(known),
             new SpeedCheck(known),
             new FeedCheck(known),

@@ -143,6 +143,11 @@ public enum FindingCode implements Code {
       Severity.ERROR,
       "one pass takes more depth than the tool's limit",
       "take the depth in more passes"),
+  ENGAGED_TOO_FAR(
+      "DRY-033",
+      Severity.WARNING,
+      "more of the tool's rim stands in material than its limit",
+      "cut less width at a time, or less depth, and slow down in corners"),
 
   // Fixtures
   HITS_KEEP_OUT(

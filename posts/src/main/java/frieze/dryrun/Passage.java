@@ -20,6 +20,7 @@ final class Passage {
   private final Box box;
   private final Optional<Motion> cutting;
   private Optional<Met> met = Optional.empty();
+  private OptionalDouble engagedRad = OptionalDouble.empty();
 
   /**
    * @param stock where the stock lies, if that is known
@@ -95,6 +96,16 @@ final class Passage {
   /** What material the move meets or takes; empty when nobody knows. */
   Optional<Met> met() {
     return met;
+  }
+
+  /** Tells the largest part of the tool's rim that stands in material, if that was measured. */
+  void setEngagedRad(double angleRad) {
+    engagedRad = OptionalDouble.of(angleRad);
+  }
+
+  /** The largest part of the tool's rim that stands in material; empty when nobody asked. */
+  OptionalDouble engagedRad() {
+    return engagedRad;
   }
 
   /** The distance travelled in the XY plane, as far as it is known. */

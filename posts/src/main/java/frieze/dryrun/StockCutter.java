@@ -15,6 +15,7 @@ final class StockCutter {
   private final StockBox box;
   private final SweptMoves moves = new SweptMoves();
   private final boolean keepsMoves;
+  private final Engagement engagement;
   private boolean cutAll = true;
 
   /** Whether the last move was a probe's. */
@@ -24,6 +25,7 @@ final class StockCutter {
     this.field = field;
     this.box = box;
     this.keepsMoves = keepsMoves;
+    this.engagement = new Engagement(field);
   }
 
   /**
@@ -59,7 +61,11 @@ final class StockCutter {
       moves.add(path, tool.shape());
     }
     // What is only grazed does not count: a sliver of a wall is as thick as the wall is high.
-    passage.setMet(field.materialUnder(path, tool.shape()));
+    Met met = field.materialUnder(path, tool.shape());
+    passage.setMet(met);
+    if (EngagementCheck.asks(passage, tool, met.deepestMm())) {
+      passage.setEngagedRad(engagement.largestRad(path, tool, met.standingMm() - path.box().minZ()));
+    }
     field.cut(path, tool.shape());
   }
 

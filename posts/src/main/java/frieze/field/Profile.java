@@ -69,7 +69,7 @@ public record Profile(double radiusMm, double ballMm, double touchMm, double kne
    * The same surface, cut off where it rises {@code heightMm} above the tip: all of it that a tool
    * takes down to that depth below a flat top.
    */
-  Profile upTo(double heightMm) {
+  public Profile upTo(double heightMm) {
     double reached = radiusAtMm(heightMm);
     return reached >= radiusMm ? this : new Profile(reached, ballMm, touchMm, kneeMm, slope);
   }
