@@ -7,6 +7,7 @@ import frieze.dryrun.DryRun;
 import frieze.dryrun.DryRunResult;
 import frieze.dryrun.ProgramText;
 import frieze.dryrun.Surroundings;
+import frieze.field.StockField;
 import frieze.job.Build;
 import frieze.job.ChosenPost;
 import frieze.job.Job;
@@ -15,6 +16,8 @@ import frieze.job.StrangersRules;
 import frieze.post.Post;
 import frieze.post.Posts;
 import frieze.rs274.ReadingRules;
+import frieze.sheet.Pictures;
+import frieze.shop.Material;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -83,6 +86,12 @@ final class DryRunCommand implements Callable<Integer> {
   @Option(names = "--format", paramLabel = "FORM", description = "table or json (table)")
   private String format = "table";
 
+  @Option(
+      names = "--picture",
+      paramLabel = "FILE",
+      description = "draws the stock after all programs, and a map of its depths, as PNG")
+  private @Nullable String picture;
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   DryRunCommand(Console console, DiskFiles files) {
@@ -97,6 +106,9 @@ final class DryRunCommand implements Callable<Integer> {
     }
     Surroundings known = place.over(fromJob(), files);
     DryRunResult result = DryRun.in(known).run(texts(rules()));
+    if (picture != null) {
+      draw(picture, known, result);
+    }
     console
         .out()
         .print(format.equals("json") ? DryRunJson.write(result) : DryRunTable.write(result));
@@ -104,6 +116,19 @@ final class DryRunCommand implements Callable<Integer> {
       return ExitCode.BAD_INPUT.number();
     }
     return (result.mayWrite() ? ExitCode.FINE : ExitCode.FINDING).number();
+  }
+
+  private void draw(String file, Surroundings known, DryRunResult result) throws IOException {
+    boolean steel =
+        known.stock().map(s -> s.material().kind() == Material.Kind.STEEL).orElse(false);
+    StockField stock =
+        result
+            .stock()
+            .orElseThrow(
+                () ->
+                    new ParameterException(
+                        spec.commandLine(), "--picture: needs a stock; give --stock or --job"));
+    Files.write(console.path(file), Pictures.png(stock, steel));
   }
 
   private ReadingRules rules() {
@@ -180,6 +205,13 @@ final class DryRunCommand implements Callable<Integer> {
         texts.add(
             ProgramText.of(
                 name, () -> Files.newInputStream(console.path(name)), rules(rules, name)));
+      } else if (Files.isDirectory(console.path(name))) {
+        throw new BadInputException(
+            Diagnostic.error(
+                CliCode.NO_SUCH_FILE,
+                SourceSpan.file(name),
+                "this is a folder",
+                "name the programs in it, in the order in which they run"));
       } else {
         throw new BadInputException(
             Diagnostic.error(

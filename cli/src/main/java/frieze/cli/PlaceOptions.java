@@ -98,6 +98,7 @@ final class PlaceOptions {
 
   /** Adds what the options say to what is known already; an option wins. */
   Surroundings over(Surroundings known, DiskFiles files) throws IOException {
+    checkUnits();
     Shop shop = ShopCommand.load(files, Optional.ofNullable(shopFile));
     Surroundings result = known;
     if (machine != null) {
@@ -130,8 +131,14 @@ final class PlaceOptions {
   }
 
   private Length length(String option, @Nullable String text) {
-    return new Length(
-        text == null ? OptionalDouble.empty() : OptionalDouble.of(lengths(option, text, 1).get(0)));
+    if (text == null) {
+      return new Length(OptionalDouble.empty());
+    }
+    double mm = lengths(option, text, 1).get(0);
+    if (mm < 0) {
+      throw wrong(option, "must not be below 0");
+    }
+    return new Length(OptionalDouble.of(mm));
   }
 
   private Optional<Stock> stock() {
@@ -199,10 +206,13 @@ final class PlaceOptions {
   }
 
   private List<Double> lengths(String option, String text, int count) {
+    return read(option, text, t -> OptionText.lengthsMm(t, units.equals("in"), count));
+  }
+
+  private void checkUnits() {
     if (!units.equals("mm") && !units.equals("in")) {
       throw wrong("--units", "must be mm or in");
     }
-    return read(option, text, t -> OptionText.lengthsMm(t, units.equals("in"), count));
   }
 
   private <T> T read(String option, String text, Function<String, T> reader) {

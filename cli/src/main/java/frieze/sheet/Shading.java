@@ -34,6 +34,10 @@ final class Shading {
   private static final double[] WOOD = {233, 208, 168};
   private static final double[] STEEL = {176, 182, 188};
   private static final int THROUGH = 0x4b4640;
+  private static final int WHITE = 0xffffff;
+
+  /** Rows of cells between two pictures in one. */
+  private static final int GAP_ROWS = 12;
 
   /** What of the thickness counts as cut through. */
   private static final double THROUGH_SHARE = 0.999;
@@ -52,6 +56,18 @@ final class Shading {
     this.map = map;
     this.thicknessMm = thicknessMm;
     this.deepestMm = deepestMm;
+  }
+
+  /** The depths of any simulated stock, told apart down to its deepest floor that is no hole. */
+  static Shading of(DepthMap map, double thicknessMm) {
+    double deepest = 0;
+    for (int row = 0; row < map.rows(); row++) {
+      for (int column = 0; column < map.columns(); column++) {
+        double depth = map.depthMm(column, row);
+        deepest = depth < thicknessMm * THROUGH_SHARE ? Math.max(deepest, depth) : deepest;
+      }
+    }
+    return new Shading(map, thicknessMm, deepest > 0 ? deepest : thicknessMm);
   }
 
   /** Takes a stock's depths; the whole thickness is the deepest. */
@@ -87,11 +103,28 @@ final class Shading {
 
   /** The depths as colours, deep is dark, as PNG; holes are white. */
   byte[] depths() {
-    return png(
-        (column, row) ->
-            isThrough(column, row)
-                ? 0xffffff
-                : Cividis.rgb(1 - map.depthMm(column, row) / deepestMm));
+    return png(this::depthColour);
+  }
+
+  /** Both pictures in one, the stock above its depths, as PNG. */
+  byte[] reliefAndDepths(boolean steel) {
+    double[] tone = steel ? STEEL : WOOD;
+    int rows = map.rows();
+    return Png.write(
+        map.columns(),
+        2 * rows + GAP_ROWS,
+        (x, y) -> {
+          if (y < rows) {
+            return isThrough(x, rows - 1 - y) ? THROUGH : shaded(tone, x, rows - 1 - y);
+          }
+          return y < rows + GAP_ROWS ? WHITE : depthColour(x, 2 * rows + GAP_ROWS - 1 - y);
+        });
+  }
+
+  private int depthColour(int column, int row) {
+    return isThrough(column, row)
+        ? WHITE
+        : Cividis.rgb(1 - map.depthMm(column, row) / deepestMm);
   }
 
   private int shaded(double[] tone, int column, int row) {

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -94,6 +96,46 @@ class DryRunCommandTest {
     assertThat(shell.run("dryrun").code()).isEqualTo(ExitCode.USAGE.number());
     assertThat(shell.run("dryrn").code()).isEqualTo(ExitCode.USAGE.number());
     assertThat(shell.run().code()).isEqualTo(ExitCode.USAGE.number());
+  }
+
+  @Test
+  void lengths_below_0_unknown_units_and_folders_are_refused() {
+    Shell.Result clearance = shell.run("dryrun", "--clearance=-5", "square.nc");
+    assertThat(clearance.code()).isEqualTo(ExitCode.USAGE.number());
+    assertThat(clearance.err()).contains("--clearance");
+    Shell.Result units = shell.run("dryrun", "--units", "furlong", "square.nc");
+    assertThat(units.code()).isEqualTo(ExitCode.USAGE.number());
+    assertThat(units.err()).contains("--units").contains("mm or in");
+    Shell.Result here = shell.run("dryrun", ".");
+    assertThat(here.code()).isEqualTo(ExitCode.BAD_INPUT.number());
+    assertThat(here.err()).contains("is a folder");
+  }
+
+  @Test
+  void a_picture_shows_the_groove_of_the_square() throws IOException {
+    Shell.Result none = shell.run("dryrun", "--picture", "p.png", "square.nc");
+    assertThat(none.code()).isEqualTo(ExitCode.USAGE.number());
+    assertThat(none.err()).contains("--picture").contains("--stock");
+    Shell.Result result =
+        shell.run(
+            "dryrun", "--picture", "p.png", "--stock", "70 x 70 x 10 mm", "--tool", "1=flat 1/8",
+            "square.nc");
+    assertThat(result.code()).as(result.err()).isNotEqualTo(ExitCode.USAGE.number());
+    BufferedImage image = ImageIO.read(folder.resolve("p.png").toFile());
+    int side = image.getWidth();
+    assertThat(image.getHeight()).isGreaterThan(2 * side);
+    // On the groove and beside it, in the shaded stock and in the map of depths below it.
+    int bottom = image.getHeight() - 1;
+    int groove = side * 10 / 70;
+    int middle = side / 2;
+    assertThat(brightness(image, groove, middle)).isLessThan(brightness(image, middle, middle));
+    assertThat(brightness(image, groove, bottom - middle))
+        .isLessThan(brightness(image, middle, bottom - middle) / 2);
+  }
+
+  private static int brightness(BufferedImage image, int x, int y) {
+    int rgb = image.getRGB(x, y);
+    return (rgb >> 16 & 255) + (rgb >> 8 & 255) + (rgb & 255);
   }
 
   @Test

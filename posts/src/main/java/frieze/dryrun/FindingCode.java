@@ -201,6 +201,11 @@ public enum FindingCode implements Code {
       Severity.WARNING,
       "the program ends with the tool below the clearance height",
       "raise the tool before the end"),
+  SPINDLE_LEFT_ON(
+      "DRY-064",
+      Severity.WARNING,
+      "the text ends with the spindle on",
+      "stop the spindle (M5), and end the program with M2 or M30"),
 
   // Torch
   TORCH_OFF(

@@ -1,5 +1,6 @@
 package frieze.dryrun;
 
+import frieze.diagnostic.SourceSpan;
 import frieze.motion.Executed;
 import frieze.motion.Executed.Rotation;
 import frieze.shop.Machine;
@@ -8,7 +9,8 @@ import java.util.Optional;
 
 /**
  * Objects to cuts with the spindle off or turning backwards. A spindle that is switched by hand
- * counts as on after a stop with a message, until the next tool.
+ * counts as on after a stop with a message, until the next tool. Objects also to a text that ends
+ * without stopping it.
  */
 final class SpindleCheck implements Check {
   private final Optional<StockBox> stock;
@@ -18,6 +20,8 @@ final class SpindleCheck implements Check {
   private boolean objected;
   private Optional<Integer> tool = Optional.empty();
   private boolean torch;
+  private SourceSpan runsSince = SourceSpan.NONE;
+  private boolean runs;
 
   SpindleCheck(Surroundings known) {
     this.stock = StockBox.of(known);
@@ -30,6 +34,7 @@ final class SpindleCheck implements Check {
     stopped = false;
     objected = false;
     torch = false;
+    runs = false;
   }
 
   @Override
@@ -42,6 +47,11 @@ final class SpindleCheck implements Check {
       objected = false;
     } else if (event instanceof Executed.Torch) {
       torch = true;
+    } else if (event instanceof Executed.SpindleChange change) {
+      runs = change.rotation() != Rotation.STOPPED;
+      runsSince = change.span();
+    } else if (event instanceof Executed.End) {
+      runs = false;
     }
   }
 
@@ -69,6 +79,17 @@ final class SpindleCheck implements Check {
               ? "the program has not started the spindle"
               : "the program has not started the spindle, and no machine is given that has it"
                   + " switched by hand");
+    }
+  }
+
+  @Override
+  public void end(FindingLog log) {
+    if (runs) {
+      log.add(
+          FindingCode.SPINDLE_LEFT_ON,
+          runsSince,
+          Amount.NONE,
+          "the spindle that starts here still turns when the text ends; no M5, M2 or M30 stops it");
     }
   }
 

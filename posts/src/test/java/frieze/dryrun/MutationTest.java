@@ -138,6 +138,12 @@ class MutationTest {
             FindingCode.ENDS_LOW,
             "M2"),
         new Mutation(
+            "a text cut short",
+            "G0 X260 Y110\nG1 Z-19.3 F300\nG0 Z5\nM5\nG53 G0 Z0\nM2\n",
+            "",
+            FindingCode.SPINDLE_LEFT_ON,
+            "S9000 M3"),
+        new Mutation(
             "a zero left shifted",
             "G4 P3\nG0 X50",
             "G92 X50\nG4 P3\nG0 X50",
