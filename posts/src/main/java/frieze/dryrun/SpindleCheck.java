@@ -50,8 +50,10 @@ final class SpindleCheck implements Check {
     } else if (event instanceof Executed.SpindleChange change) {
       runs = change.rotation() != Rotation.STOPPED;
       runsSince = change.span();
-    } else if (event instanceof Executed.End) {
+    } else if (event instanceof Executed.End && runs) {
+      // M2 and M30 stop the spindle first, so this end is that of the text.
       runs = false;
+      objectToEnd(log);
     }
   }
 
@@ -82,15 +84,12 @@ final class SpindleCheck implements Check {
     }
   }
 
-  @Override
-  public void end(FindingLog log) {
-    if (runs) {
-      log.add(
-          FindingCode.SPINDLE_LEFT_ON,
-          runsSince,
-          Amount.NONE,
-          "the spindle that starts here still turns when the text ends; no M5, M2 or M30 stops it");
-    }
+  private void objectToEnd(FindingLog log) {
+    log.add(
+        FindingCode.SPINDLE_LEFT_ON,
+        runsSince,
+        Amount.NONE,
+        "the spindle that starts here still turns when the text ends; no M5, M2 or M30 stops it");
   }
 
   private void objectByHand(Passage passage, FindingLog log) {
