@@ -55,7 +55,9 @@ final class FieldCutter {
   }
 
   void reset() {
-    TwoThreads.share(tiles.length, () -> tile -> tiles[tile].reset());
+    for (Tile tile : tiles) {
+      tile.reset();
+    }
   }
 
   /** Visits the numbers of the tiles that a sweep may meet, in their order. */

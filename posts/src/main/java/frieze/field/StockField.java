@@ -1,5 +1,6 @@
 package frieze.field;
 
+import frieze.curve.Point;
 import frieze.motion.Motion;
 import frieze.motion.Position;
 import frieze.shop.Stock;
@@ -35,6 +36,9 @@ public final class StockField {
   /** A tool that passes a wall closer than this counts as not touching it. */
   public static final double GRAZE_MM = 0.01;
 
+  /** A move shorter than this, seen from above, takes nothing of the one before along. */
+  private static final double SHORTEST_TAKER_MM = 1e-3;
+
   private static final int MOST_PENDING = 1 << 17;
 
   private final FieldGrid grid;
@@ -42,9 +46,17 @@ public final class StockField {
   private final Tile.Scratch scratch;
   private final List<Sweep> pending = new ArrayList<>();
   private Optional<LastCut> last = Optional.empty();
+  private Optional<Open> open = Optional.empty();
 
   /** Where the last move ended, and with what tool. */
   private record LastCut(Position at, ToolShape shape, Profile profile) {}
+
+  /** A straight move that waits to learn what of its end the next one takes along. */
+  private record Open(Motion.Straight path, Profile profile, Ends.Start start) {
+    StraightSweep ending(Optional<Point> onward) {
+      return new StraightSweep(path.from(), path.to(), profile, new Ends(start, onward));
+    }
+  }
 
   private StockField(FieldGrid grid) {
     this.grid = grid;
@@ -73,6 +85,7 @@ public final class StockField {
   public void reset() {
     pending.clear();
     last = Optional.empty();
+    open = Optional.empty();
     new FieldCutter(grid, tiles).reset();
   }
 
@@ -110,7 +123,7 @@ public final class StockField {
     Profile profile = before == null ? Profile.of(shape) : before.profile();
     boolean joined = before != null && before.at().equals(path.from());
     if (path.box().minZ() < grid.topMm()) {
-      Sweeps.of(path, inStock(profile, path), joined, pending::add);
+      put(path, inStock(profile, path), joined);
       last = Optional.of(new LastCut(path.to(), shape, profile));
       if (pending.size() >= MOST_PENDING) {
         flush();
@@ -118,6 +131,25 @@ public final class StockField {
     } else {
       last = Optional.empty();
     }
+  }
+
+  private void put(Motion path, Profile profile, boolean joined) {
+    if (path instanceof Motion.Straight straight) {
+      Point way = straight.to().xy().minus(straight.from().xy());
+      double length = way.norm();
+      boolean takesOver = joined && open.isPresent() && length > SHORTEST_TAKER_MM;
+      close(takesOver ? Optional.of(way.times(1 / length)) : Optional.empty());
+      Ends.Start done = joined ? Ends.Start.DONE : Ends.Start.NEW;
+      open = Optional.of(new Open(straight, profile, takesOver ? Ends.Start.BEHIND_DONE : done));
+    } else {
+      close(Optional.empty());
+      Sweeps.of(path, profile, joined, pending::add);
+    }
+  }
+
+  private void close(Optional<Point> onward) {
+    open.ifPresent(o -> pending.add(o.ending(onward)));
+    open = Optional.empty();
   }
 
   /** Cuts a move at once and tells what it took. */
@@ -158,6 +190,7 @@ public final class StockField {
   }
 
   private void flush() {
+    close(Optional.empty());
     if (!pending.isEmpty()) {
       new FieldCutter(grid, tiles).cut(pending);
       pending.clear();

@@ -1,7 +1,9 @@
 package frieze.field;
 
 import frieze.curve.Bounds;
+import frieze.curve.Point;
 import frieze.motion.Position;
+import java.util.Optional;
 
 /**
  * The exact sweep of a straight move: level, ramping or straight up and down.
@@ -41,17 +43,17 @@ final class StraightSweep implements Sweep {
   private final double rise;
   private final Profile profile;
   private final boolean lowEndDone;
+  private final boolean discDone;
+  private final boolean slabOnly;
+  private final Slab slab;
+  private final Optional<JointWedge> wedge;
+  private final Bounds bounds;
   private final double flankFactor;
   private final double rootFactor;
   private final double rootRadius;
 
-  /**
-   * Makes a sweep.
-   *
-   * @param startDone whether the tool's shape at {@code from} has been cut already; what only it
-   *     would cut may then be left out
-   */
-  StraightSweep(Position from, Position to, Profile profile, boolean startDone) {
+  /** Makes a sweep that may leave out what others cut, as told in {@code ends}. */
+  StraightSweep(Position from, Position to, Profile profile, Ends ends) {
     boolean falls = to.z() < from.z();
     Position low = falls ? to : from;
     Position high = falls ? from : to;
@@ -69,32 +71,47 @@ final class StraightSweep implements Sweep {
     this.uy = vertical ? 0 : dy / plane;
     this.rise = vertical ? 0 : (high.z() - low.z()) / plane;
     this.profile = profile;
-    this.lowEndDone = startDone && !falls && !vertical;
-    if (rise == 0) {
-      flankFactor = 0;
-      rootFactor = 0;
-      rootRadius = 0;
-    } else if (profile.ballMm() > 0 && profile.slope() == 0) {
-      flankFactor = 0;
-      rootFactor = rise / Math.sqrt(1 + rise * rise);
-      rootRadius = profile.ballMm();
-    } else if (rise >= profile.slope()) {
-      flankFactor = 0;
-      rootFactor = 1;
-      rootRadius = profile.radiusMm();
-    } else {
-      flankFactor = rise / Math.sqrt(profile.slope() * profile.slope() - rise * rise);
-      boolean ball = profile.ballMm() > 0;
-      rootFactor = ball ? rise / Math.sqrt(1 + rise * rise) : 1;
-      rootRadius = ball ? profile.ballMm() : profile.kneeMm();
-    }
+    boolean started = ends.start() != Ends.Start.NEW;
+    boolean taken = ends.onward().isPresent() && low.z() == to.z() && !vertical;
+    this.lowEndDone = !vertical && (falls ? taken : started);
+    this.discDone = ends.start() == Ends.Start.DONE && !falls;
+    this.slabOnly = taken && started && rise == 0;
+    Point way = new Point(falls ? -ux : ux, falls ? -uy : uy);
+    this.wedge =
+        ends.onward().filter(onward -> taken).map(onward -> wedge(to, way, onward, profile));
+    this.slab = Slab.of(ux, uy, length, profile.radiusMm(), OVERLAP_MM);
+    this.bounds = slabOnly ? slabBounds() : capsuleBounds();
+    FreeMinimum free = FreeMinimum.of(profile, rise);
+    this.flankFactor = free.flankFactor();
+    this.rootFactor = free.rootFactor();
+    this.rootRadius = free.rootRadius();
+  }
+
+  private static JointWedge wedge(Position at, Point way, Point onward, Profile profile) {
+    return new JointWedge(at.xy(), way, onward, profile.radiusMm(), OVERLAP_MM);
   }
 
   @Override
   public Bounds bounds() {
+    return bounds;
+  }
+
+  private Bounds capsuleBounds() {
     double r = profile.radiusMm();
     return new Bounds(
         Math.min(x0, x1) - r, Math.min(y0, y1) - r, Math.max(x0, x1) + r, Math.max(y0, y1) + r);
+  }
+
+  private Bounds slabBounds() {
+    double besideX = profile.radiusMm() * Math.abs(uy) + OVERLAP_MM;
+    double besideY = profile.radiusMm() * Math.abs(ux) + OVERLAP_MM;
+    Bounds slab =
+        new Bounds(
+            Math.min(x0, x1) - besideX,
+            Math.min(y0, y1) - besideY,
+            Math.max(x0, x1) + besideX,
+            Math.max(y0, y1) + besideY);
+    return wedge.map(w -> slab.with(w.bounds())).orElse(slab);
   }
 
   @Override
@@ -119,6 +136,20 @@ final class StraightSweep implements Sweep {
 
   @Override
   public void intersect(double y, Row row) {
+    if (slabOnly) {
+      slab.intersect(x0, y - y0, row);
+    } else {
+      intersectCapsule(y, row);
+      if (lowEndDone) {
+        leaveOutStart(row, y - y0);
+      }
+    }
+    if (wedge.isPresent()) {
+      wedge.get().widen(y, row);
+    }
+  }
+
+  private void intersectCapsule(double y, Row row) {
     double r = profile.radiusMm();
     double d0 = y - y0;
     double d1 = y - y1;
@@ -145,13 +176,10 @@ final class StraightSweep implements Sweep {
       }
     }
     row.set(low, high);
-    if (lowEndDone) {
-      leaveOutStart(row, d0);
-    }
   }
 
   private void leaveOutStart(Row row, double d0) {
-    if (isLevelFloor()) {
+    if (discDone && isLevelFloor()) {
       double r = profile.radiusMm() - OVERLAP_MM;
       if (Math.abs(d0) < r) {
         double half = Math.sqrt(r * r - d0 * d0);
@@ -162,6 +190,9 @@ final class StraightSweep implements Sweep {
     double far = Double.POSITIVE_INFINITY;
     row.low1 = Math.max(row.low1, x0 + slabLow(ux, uy * d0, -OVERLAP_MM, far));
     row.high1 = Math.min(row.high1, x0 + slabHigh(ux, uy * d0, -OVERLAP_MM, far));
+    if (row.low1 > row.high1) {
+      row.setEmpty();
+    }
   }
 
   /** The least {@code t} with {@code from <= factor t + shift <= to}. */
@@ -253,10 +284,15 @@ final class StraightSweep implements Sweep {
       float x = xs[i];
       float across = acrossRow + acrossX * x;
       float a = Math.max(Math.min(0f, alongRow + alongX * x), pastRow + alongX * x);
-      float r = (float) Math.sqrt(a * a + across * across);
-      float on = Math.min(r, touch);
-      heights[i] =
-          z - (float) Math.sqrt((ball - on) * (ball + on)) + slope * Math.max(0f, r - knee);
+      heights[i] = (float) Math.sqrt(a * a + across * across);
+    }
+    float[] onBall = columns.work();
+    for (int i = first; i < end; i++) {
+      float on = Math.min(heights[i], touch);
+      onBall[i] = z - (float) Math.sqrt((ball - on) * (ball + on));
+    }
+    for (int i = first; i < end; i++) {
+      heights[i] = onBall[i] + slope * Math.max(0f, heights[i] - knee);
     }
   }
 
@@ -279,22 +315,38 @@ final class StraightSweep implements Sweep {
     float touch = (float) profile.touchMm();
     float slope = (float) profile.slope();
     float knee = (float) profile.kneeMm();
+    float[] across = columns.work();
     for (int i = first; i < end; i++) {
-      float x = xs[i];
-      float v = Math.abs(acrossRow + acrossX * x);
-      float w = (float) Math.sqrt(Math.max(0f, (reach - v) * (reach + v)));
+      across[i] = Math.abs(acrossRow + acrossX * xs[i]);
+    }
+    for (int i = first; i < end; i++) {
+      float v = across[i];
       float onRoot = rootBy * (float) Math.sqrt(Math.max(0f, (root - v) * (root + v)));
-      float free = Math.max(flankBy * v, onRoot);
-      float most = Math.min(Math.min(free, w), alongRow + alongX * x);
-      float a = Math.max(most, Math.max(pastRow + alongX * x, -w));
-      float r = (float) Math.sqrt(a * a + v * v);
-      float on = Math.min(r, touch);
-      heights[i] =
-          z
-              + riseX * x
-              - m * a
-              - (float) Math.sqrt((ball - on) * (ball + on))
-              + slope * Math.max(0f, r - knee);
+      heights[i] = Math.max(flankBy * v, onRoot);
+    }
+    for (int i = first; i < end; i++) {
+      float v = across[i];
+      float w = (float) Math.sqrt(Math.max(0f, (reach - v) * (reach + v)));
+      heights[i] = Math.min(heights[i], w);
+    }
+    for (int i = first; i < end; i++) {
+      float s = alongX * xs[i];
+      heights[i] = Math.max(Math.min(heights[i], alongRow + s), pastRow + s);
+    }
+    for (int i = first; i < end; i++) {
+      float a = heights[i];
+      float v = across[i];
+      heights[i] = z + riseX * xs[i] - m * a;
+      across[i] = (float) Math.sqrt(a * a + v * v);
+    }
+    if (ball > 0) {
+      for (int i = first; i < end; i++) {
+        float on = Math.min(across[i], touch);
+        heights[i] -= (float) Math.sqrt((ball - on) * (ball + on));
+      }
+    }
+    for (int i = first; i < end; i++) {
+      heights[i] += slope * Math.max(0f, across[i] - knee);
     }
   }
 }

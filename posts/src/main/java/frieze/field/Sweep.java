@@ -50,11 +50,13 @@ interface Sweep {
     private final double originMm;
     private final float[] offsets;
     private final double pitchMm;
+    private final float[] work;
 
-    private Columns(double originMm, float[] offsets, double pitchMm) {
+    private Columns(double originMm, float[] offsets, double pitchMm, float[] work) {
       this.originMm = originMm;
       this.offsets = offsets;
       this.pitchMm = pitchMm;
+      this.work = work;
     }
 
     /** Makes points at the middles of cells of which the first starts at the origin. */
@@ -63,7 +65,7 @@ interface Sweep {
       for (int i = 0; i < count; i++) {
         offsets[i] = (float) ((i + 0.5) * pitchMm);
       }
-      return new Columns(originMm, offsets, pitchMm);
+      return new Columns(originMm, offsets, pitchMm, new float[count]);
     }
 
     double originMm() {
@@ -75,9 +77,17 @@ interface Sweep {
       return offsets;
     }
 
-    /** The same pattern elsewhere. */
+    /**
+     * Room for one number for each point, of use within one call. Rows are computed in several
+     * short loops, one after the other, because the compiler makes vector code of short ones only.
+     */
+    float[] work() {
+      return work;
+    }
+
+    /** The same pattern elsewhere, with the same room: for one thread at a time. */
     Columns at(double newOriginMm) {
-      return new Columns(newOriginMm, offsets, pitchMm);
+      return new Columns(newOriginMm, offsets, pitchMm, work);
     }
 
     /** The first point at or right of {@code x}, not below 0. */

@@ -39,7 +39,7 @@ final class Sweeps {
         new Motion.Visitor<Boolean>() {
           @Override
           public Boolean straight(Motion.Straight m) {
-            into.accept(new StraightSweep(m.from(), m.to(), profile, startDone));
+            into.accept(new StraightSweep(m.from(), m.to(), profile, Ends.startDone(startDone)));
             return true;
           }
 
@@ -64,7 +64,7 @@ final class Sweeps {
   private static void circle(
       Motion.Turn m, Profile profile, boolean startDone, Consumer<Sweep> into) {
     if (!startDone) {
-      into.accept(new StraightSweep(m.from(), m.from(), profile, false));
+      into.accept(new StraightSweep(m.from(), m.from(), profile, Ends.FREE));
     }
     double total = Math.min(Math.abs(m.sweepRad()), 2 * Math.PI);
     double from = m.sweepRad() > 0 ? m.startAngleRad() : m.startAngleRad() - total;
@@ -74,7 +74,7 @@ final class Sweeps {
       double start = from + total * i / pieces;
       into.accept(new ArcSweep(centre, m.radiusMm(), start, total / pieces, m.from().z(), profile));
     }
-    into.accept(new StraightSweep(m.to(), m.to(), profile, false));
+    into.accept(new StraightSweep(m.to(), m.to(), profile, Ends.FREE));
   }
 
   private static void chords(
@@ -83,7 +83,7 @@ final class Sweeps {
     Position before = m.from();
     for (int i = 1; i <= pieces; i++) {
       Position next = m.at((double) i / pieces);
-      into.accept(new StraightSweep(before, next, profile, startDone || i > 1));
+      into.accept(new StraightSweep(before, next, profile, Ends.startDone(startDone || i > 1)));
       before = next;
     }
   }

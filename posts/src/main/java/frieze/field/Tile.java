@@ -23,6 +23,7 @@ final class Tile {
   private final float top;
   private final float bottom;
   private float[] heights = new float[0];
+  private boolean untouched = true;
 
   /** Makes the tile in a column and a row of tiles of a field. */
   Tile(FieldGrid grid, int tileColumn, int tileRow) {
@@ -39,15 +40,13 @@ final class Tile {
     return new Bounds(originX, originY, originX + columns * cell, originY + rows * cell);
   }
 
-  /** Puts the uncut top back. */
+  /** Puts the uncut top back; the cells follow when something cuts them. */
   void reset() {
-    if (!isUntouched()) {
-      Arrays.fill(heights, top);
-    }
+    untouched = true;
   }
 
   boolean isUntouched() {
-    return heights.length == 0;
+    return untouched;
   }
 
   float height(int column, int row) {
@@ -64,12 +63,17 @@ final class Tile {
   }
 
   private void touch() {
-    if (isUntouched()) {
-      heights = new float[SPAN * rows];
-      if (top != 0) {
-        Arrays.fill(heights, top);
-      }
+    if (!untouched) {
+      return;
     }
+    boolean isNew = heights.length == 0;
+    if (isNew) {
+      heights = new float[SPAN * rows];
+    }
+    if (!isNew || top != 0) {
+      Arrays.fill(heights, top);
+    }
+    untouched = false;
   }
 
   /** Working memory of one thread. */

@@ -48,7 +48,7 @@ public final class Window {
    * @param joined whether the way starts where the last one ended, with the same tool
    */
   public void lower(Position from, Position to, Profile tool, boolean joined) {
-    lower(new StraightSweep(from, to, tool, joined));
+    lower(new StraightSweep(from, to, tool, Ends.startDone(joined)));
   }
 
   /** Lowers what the sweep passes. */

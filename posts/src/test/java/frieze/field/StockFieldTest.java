@@ -175,31 +175,72 @@ class StockFieldTest {
     }
   }
 
+  /**
+   * Seeded: a path of short moves, each of which leaves to its neighbours what they cut as well.
+   */
+  @Test
+  void short_joined_moves_leave_nothing_out_between_them() {
+    long seed = Seeds.seed(20262);
+    SplittableRandom random = new SplittableRandom(seed);
+    for (int round = 0; round < 12; round++) {
+      ToolShape shape = randomShape(random);
+      double sharpest = round % 3 == 0 ? 2 * Math.PI : 0.8;
+      boolean square = round % 4 == 0;
+      List<BruteForce.Cut> cuts = new ArrayList<>();
+      StockField field = StockField.of(stock(60, 40, 18), 0.1);
+      Position at = new Position(30.05, 20.05, -4);
+      double heading = 0;
+      for (int i = 0; i < 12; i++) {
+        heading += sharpest * (random.nextDouble() - 0.5);
+        double way = square ? Math.PI / 2 * Math.rint(heading / (Math.PI / 2)) : heading;
+        double length = 0.05 + 1.5 * random.nextDouble();
+        double dz = random.nextInt(3) == 0 ? 0.4 * (random.nextDouble() - 0.5) : 0;
+        Position to = at.plus(length * Math.cos(way), length * Math.sin(way), dz);
+        Motion path = new Motion.Straight(at, to);
+        cuts.add(new BruteForce.Cut(path, shape));
+        field.cut(path, shape);
+        at = to;
+      }
+      String what = "seed " + seed + ", round " + round + ", " + cuts;
+      for (BruteForce.Cut cut : cuts) {
+        Point joint = cut.path().to().xy();
+        double reach = 0.5 * shape.diameterMm() * Math.sqrt(random.nextDouble());
+        Point near = Point.polar(joint, reach, 2 * Math.PI * random.nextDouble());
+        int column = (int) Math.max(0, Math.min(field.columns() - 1, near.x() / 0.1));
+        int row = (int) Math.max(0, Math.min(field.rows() - 1, near.y() / 0.1));
+        assertCell(field, column, row, cuts, what);
+      }
+    }
+  }
+
   /** Compares 40 cells; where a wall passes within a micrometre, either side of it will do. */
   private static void assertWindow(
       StockField field, List<BruteForce.Cut> cuts, SplittableRandom random, String what) {
-    double step = 0.001;
     for (int n = 0; n < 40; n++) {
-      int column = random.nextInt(field.columns());
-      int row = random.nextInt(field.rows());
-      double x = (column + 0.5) * 0.1;
-      double y = (row + 0.5) * 0.1;
-      double height = field.cellHeightMm(column, row);
-      double exact = BruteForce.heightMm(cuts, x, y);
-      if (Math.abs(height - exact) > step) {
-        double low = exact;
-        double high = exact;
-        for (int k = 0; k < 16; k++) {
-          double around =
-              BruteForce.heightMm(
-                  cuts, x + step * Math.cos(k * Math.PI / 8), y + step * Math.sin(k * Math.PI / 8));
-          low = Math.min(low, around);
-          high = Math.max(high, around);
-        }
-        assertThat(height)
-            .as("%s at %s, %s: exact %s", what, x, y, exact)
-            .isBetween(low - step, high + step);
+      assertCell(field, random.nextInt(field.columns()), random.nextInt(field.rows()), cuts, what);
+    }
+  }
+
+  private static void assertCell(
+      StockField field, int column, int row, List<BruteForce.Cut> cuts, String what) {
+    double step = 0.001;
+    double x = (column + 0.5) * 0.1;
+    double y = (row + 0.5) * 0.1;
+    double height = field.cellHeightMm(column, row);
+    double exact = BruteForce.heightMm(cuts, x, y);
+    if (Math.abs(height - exact) > step) {
+      double low = exact;
+      double high = exact;
+      for (int k = 0; k < 16; k++) {
+        double around =
+            BruteForce.heightMm(
+                cuts, x + step * Math.cos(k * Math.PI / 8), y + step * Math.sin(k * Math.PI / 8));
+        low = Math.min(low, around);
+        high = Math.max(high, around);
       }
+      assertThat(height)
+          .as("%s at %s, %s: exact %s", what, x, y, exact)
+          .isBetween(low - step, high + step);
     }
   }
 
