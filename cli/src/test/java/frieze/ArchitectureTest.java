@@ -26,6 +26,7 @@ class ArchitectureTest {
     "frieze.layout..",
     "frieze.shop..",
     "frieze.wood..",
+    "frieze.opening..",
     "frieze.design..",
     "frieze.motion..",
     "frieze.plan.."
@@ -176,6 +177,15 @@ class ArchitectureTest {
           .resideInAnyPackage("org.apache.batik..")
           .because("drawings are millimetres once they are read");
 
+  private static final ArchRule LEAST_SQUARES_STAY_IN_OPENING =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("frieze.opening..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.hipparchus..")
+          .because("what was measured is fitted in one place");
+
   private static final ArchRule PICOCLI_STAYS_IN_CLI =
       noClasses()
           .that()
@@ -212,6 +222,7 @@ class ArchitectureTest {
         NO_CLOCK_AND_NO_CHANCE,
         ONE_PACKAGE_FOR_EACH_LIBRARY,
         BATIK_STAYS_IN_ARTWORK,
+        LEAST_SQUARES_STAY_IN_OPENING,
         PICOCLI_STAYS_IN_CLI,
         NO_CIRCLES);
   }

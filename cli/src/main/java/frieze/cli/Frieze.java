@@ -48,6 +48,7 @@ final class Frieze implements Runnable {
     CommandLine line = new CommandLine(new Frieze());
     line.addSubcommand(new MakeCommand(console, files));
     line.addSubcommand(new DryRunCommand(console, files));
+    line.addSubcommand(new FitCommand(console));
     line.addSubcommand(new NewCommand(console));
     line.addSubcommand(new PostsCommand(console));
     line.addSubcommand(new ShopCommand(console, files));

@@ -1,0 +1,253 @@
+package frieze.cli;
+
+import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.Diagnostic;
+import frieze.diagnostic.SourceSpan;
+import frieze.job.OptionText;
+import frieze.opening.FittedOpening;
+import frieze.opening.Measured;
+import frieze.opening.OpeningFitter;
+import frieze.wood.Allowances;
+import frieze.wood.Moisture;
+import frieze.wood.Sawn;
+import frieze.wood.SideFit;
+import frieze.wood.Species;
+import frieze.wood.WoodCode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** From an opening, as measured, to the size of the panel that goes in and stays in. */
+@Command(
+    name = "fit",
+    description = {
+      "Finds the outline of an opening from what a tape said, and the size to cut a panel of wood"
+          + " so that it neither binds when wet nor is cut too small.",
+      "Lengths: 28-5/8 in, 727 mm; one unit behind the last counts for the whole list."
+    },
+    mixinStandardHelpOptions = true,
+    usageHelpAutoWidth = true)
+final class FitCommand implements Callable<Integer> {
+  private static final double HALF_MM_TAPE = 0.5;
+
+  private final Console console;
+
+  @Option(
+      names = "--sides",
+      required = true,
+      paramLabel = "LENGTHS",
+      description = "bottom, right, top, left, from the front")
+  private String sides = "";
+
+  @Option(
+      names = "--diagonals",
+      required = true,
+      paramLabel = "LENGTHS",
+      description = "from the lower left corner, from the lower right corner")
+  private String diagonals = "";
+
+  @Option(
+      names = "--height",
+      paramLabel = "LENGTHS",
+      description = "a place from the left and the height there; three or more tell the bow")
+  private List<String> heights = new ArrayList<>();
+
+  @Option(names = "--bead", paramLabel = "RADIUS", description = "the weld's radius in the corners")
+  private @Nullable String bead;
+
+  @Option(
+      names = "--into-bead",
+      description = "the diagonals were taken into the bead, where a tape stops short")
+  private boolean intoBead;
+
+  @Option(
+      names = "--tape",
+      paramLabel = "LENGTH",
+      description = "how far one measurement is to be trusted (0.5 mm)")
+  private @Nullable String tape;
+
+  @Option(
+      names = "--species",
+      required = true,
+      paramLabel = "NAME",
+      description = "of the Wood Handbook: white ash, black cherry, ...")
+  private String species = "";
+
+  @Option(names = "--sawn", paramLabel = "HOW", description = "flat or quarter (flat)")
+  private String sawn = "flat";
+
+  @Option(names = "--grain", paramLabel = "WAY", description = "lengthwise or upright (lengthwise)")
+  private String grain = "lengthwise";
+
+  @Option(
+      names = "--moisture",
+      paramLabel = "PERCENT",
+      description = "now, lowest and highest in use (8, 6, 10)")
+  private String moisture = "8, 6, 10";
+
+  @Option(
+      names = "--play",
+      paramLabel = "LENGTH",
+      description = "what must be left on each side at the wettest (0.5 mm)")
+  private @Nullable String play;
+
+  @Option(
+      names = "--gap",
+      paramLabel = "LENGTH",
+      description = "check this gap on each side, instead of the one that is needed")
+  private @Nullable String gap;
+
+  @Option(names = "--coating", paramLabel = "LENGTH", description = "paint on each steel surface")
+  private @Nullable String coating;
+
+  @Option(
+      names = "--sanded",
+      paramLabel = "LENGTH",
+      description = "taken off each edge after cutting")
+  private @Nullable String sanded;
+
+  @Option(names = "--units", paramLabel = "mm|in", description = "of bare numbers and the report")
+  private String units = "mm";
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  FitCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    Measured measured = measured();
+    Moisture range = moisture();
+    Species wood = species();
+    double across = wood.acrossPerPct(word("--sawn", sawn, "flat", "quarter") ? Sawn.FLAT : Sawn.QUARTER);
+    boolean lengthwise = word("--grain", grain, "lengthwise", "upright");
+    FittedOpening fitted = OpeningFitter.fit(measured, SourceSpan.NONE);
+    SideFit width =
+        side(fitted.clearWidthMm(), lengthwise ? Species.ALONG_GRAIN_PER_PCT : across, range);
+    SideFit height =
+        side(fitted.clearHeightMm(), lengthwise ? across : Species.ALONG_GRAIN_PER_PCT, range);
+    FitReport report = new FitReport(console.out(), units.equals("in"));
+    report.opening(fitted, measured);
+    report.panel(width, height, measured.beadRadiusMm());
+    if (range.beyondRule()) {
+      console.err().println(FitReport.beyondRule(range));
+    }
+    List<Diagnostic> binding = new ArrayList<>();
+    report.binding("width", width, length("--play", play, 0.5)).ifPresent(binding::add);
+    report.binding("height", height, length("--play", play, 0.5)).ifPresent(binding::add);
+    if (!binding.isEmpty()) {
+      throw new BadInputException(binding);
+    }
+    return ExitCode.FINE.number();
+  }
+
+  private SideFit side(double openingMm, double perPct, Moisture range) {
+    Allowances allowances =
+        new Allowances(length("--coating", coating, 0), length("--sanded", sanded, 0));
+    try {
+      return gap == null
+          ? SideFit.withPlay(openingMm, perPct, range, length("--play", play, 0.5), allowances)
+          : SideFit.ofCut(
+              openingMm, perPct, range, openingMm - 2 * length("--gap", gap, 0), allowances);
+    } catch (IllegalArgumentException e) {
+      throw wrong(gap == null ? "--play" : "--gap", String.valueOf(e.getMessage()));
+    }
+  }
+
+  private Measured measured() {
+    List<Measured.Station> stations = new ArrayList<>();
+    for (String text : heights) {
+      List<Double> mm = lengths("--height", text, 2);
+      stations.add(new Measured.Station(mm.get(0), mm.get(1)));
+    }
+    if (stations.size() == 1 || stations.size() == 2) {
+      throw wrong("--height", "give it three times or more, or not at all");
+    }
+    return new Measured(
+        lengths("--sides", sides, 4),
+        stations,
+        lengths("--diagonals", diagonals, 2),
+        length("--bead", bead, 0),
+        intoBead,
+        tape == null ? HALF_MM_TAPE : read("--tape", tape, t -> OptionText.heightMm(t, inches())));
+  }
+
+  private Species species() {
+    return Species.named(species.strip())
+        .orElseThrow(
+            () ->
+                new BadInputException(
+                    Diagnostic.error(
+                        WoodCode.UNKNOWN_SPECIES,
+                        SourceSpan.NONE,
+                        "no species named \"" + species + "\"",
+                        String.join(", ", Species.all().stream().map(Species::name).toList()))));
+  }
+
+  private Moisture moisture() {
+    String[] parts = moisture.replace("%", "").split("[,\\s]+", -1);
+    try {
+      if (parts.length == 3) {
+        return new Moisture(
+            Double.parseDouble(parts[0]),
+            Double.parseDouble(parts[1]),
+            Double.parseDouble(parts[2]));
+      }
+    } catch (IllegalArgumentException e) {
+      throw new BadInputException(
+          Diagnostic.error(
+              WoodCode.BAD_MOISTURE, SourceSpan.NONE, String.valueOf(e.getMessage()), ""));
+    }
+    throw wrong("--moisture", "must be three numbers: now, lowest, highest");
+  }
+
+  private boolean word(String option, String text, String first, String second) {
+    if (!text.equals(first) && !text.equals(second)) {
+      throw wrong(option, "must be " + first + " or " + second);
+    }
+    return text.equals(first);
+  }
+
+  private boolean inches() {
+    return word("--units", units, "in", "mm");
+  }
+
+  private double length(String option, @Nullable String text, double otherwiseMm) {
+    if (text == null) {
+      return otherwiseMm;
+    }
+    double mm = lengths(option, text, 1).get(0);
+    if (mm < 0) {
+      throw wrong(option, "must be 0 or more");
+    }
+    return mm;
+  }
+
+  private List<Double> lengths(String option, String text, int count) {
+    List<Double> mm = read(option, text, t -> OptionText.lengthsMm(t, inches(), count));
+    if (count > 1 && mm.stream().anyMatch(v -> v <= 0)) {
+      throw wrong(option, "all lengths must be more than 0");
+    }
+    return mm;
+  }
+
+  private <T> T read(String option, String text, Function<String, T> reader) {
+    try {
+      return reader.apply(text);
+    } catch (IllegalArgumentException e) {
+      throw wrong(option, String.valueOf(e.getMessage()));
+    }
+  }
+
+  private ParameterException wrong(String option, String message) {
+    return new ParameterException(spec.commandLine(), option + ": " + message);
+  }
+}

@@ -1,0 +1,74 @@
+package frieze.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FitCommandTest {
+  @TempDir Path folder;
+
+  /** A perfect rectangle of 727 by 133, and the sum of the handbook done by hand. */
+  @Test
+  void every_number_of_the_report_is_the_one_worked_out_by_hand() {
+    Shell.Result result = run("--moisture", "8, 6, 10", "--play", "0.5 mm");
+    double tall = (133 - 1) / (1 + 0.00274 * 2);
+    double wide = (727 - 1) / (1 + 0.002 / 30 * 2);
+    assertThat(result.code()).as(result.err()).isZero();
+    assertThat(result.out()).contains("misfit 0.00 mm").contains("more than 1.50 mm");
+    assertThat(result.out()).contains("727.00 mm wide, 133.00 mm high");
+    assertThat(result.out()).containsPattern(row("width", 727, wide, 0.002 / 30));
+    assertThat(result.out()).containsPattern(row("height", 133, tall, 0.00274));
+  }
+
+  private static String row(String name, double opening, double cut, double perPct) {
+    return String.format(
+        Locale.ROOT,
+        "%s +%.2f mm +%.2f mm +%.2f mm +%.2f mm +0.50 mm",
+        name,
+        cut,
+        (opening - cut) / 2,
+        (opening - cut) / 2,
+        (opening - cut * (1 - perPct * 2)) / 2);
+  }
+
+  @Test
+  void a_panel_that_would_bind_is_refused_with_the_figure() {
+    Shell.Result result = run("--moisture", "6, 6, 13", "--gap", "0.5 mm");
+    // 132 mm, 7 % more moisture: 132 * 0.00274 * 7 = 2.53 mm, of which 1 mm is free.
+    assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT.number());
+    assertThat(result.err()).contains("WOOD-001").contains("1.53 mm");
+  }
+
+  @Test
+  void moisture_beyond_the_published_range_is_said_to_be_an_extrapolation() {
+    assertThat(run("--moisture", "8, 4, 16").err()).contains("WOOD-002").contains("extrapolation");
+  }
+
+  @Test
+  void an_unknown_wood_is_refused() {
+    Shell.Result result = runWith("iron");
+    assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT.number());
+    assertThat(result.err()).contains("WOOD-003").contains("white ash");
+  }
+
+  private Shell.Result run(String... more) {
+    return runWith("white ash", more);
+  }
+
+  private Shell.Result runWith(String species, String... more) {
+    String diagonal = String.valueOf(Math.hypot(727, 133));
+    String[] all = new String[more.length + 7];
+    all[0] = "fit";
+    all[1] = "--sides";
+    all[2] = "727, 133, 727, 133 mm";
+    all[3] = "--diagonals";
+    all[4] = diagonal + ", " + diagonal + " mm";
+    all[5] = "--species";
+    all[6] = species;
+    System.arraycopy(more, 0, all, 7, more.length);
+    return new Shell(folder).run(all);
+  }
+}

@@ -1,0 +1,41 @@
+package frieze.opening;
+
+import java.util.List;
+
+/**
+ * What a tape said about an opening with four sides, seen from the front.
+ *
+ * @param sidesMm bottom, right, top, left; between the sharp corners, or where they would be
+ * @param heights square to the bottom rail, at other places than the corners; they tell the bow
+ * @param diagonalsMm from the lower left corner to the upper right, then the other
+ * @param beadRadiusMm of the weld in the corners; 0 for sharp ones
+ * @param diagonalsIntoBead whether the diagonals were taken into the bead, where a tape stops short
+ * @param tapeMm the standard uncertainty of one measurement
+ */
+public record Measured(
+    List<Double> sidesMm,
+    List<Station> heights,
+    List<Double> diagonalsMm,
+    double beadRadiusMm,
+    boolean diagonalsIntoBead,
+    double tapeMm) {
+  /** A height of the opening at a distance from its lower left corner. */
+  public record Station(double fromLeftMm, double heightMm) {}
+
+  public Measured {
+    sidesMm = List.copyOf(sidesMm);
+    heights = List.copyOf(heights);
+    diagonalsMm = List.copyOf(diagonalsMm);
+    if (sidesMm.size() != 4 || diagonalsMm.size() != 2) {
+      throw new IllegalArgumentException(
+          "four sides and two diagonals are needed but there were "
+              + sidesMm.size()
+              + " and "
+              + diagonalsMm.size());
+    }
+    if (!(beadRadiusMm >= 0 && tapeMm > 0)) {
+      throw new IllegalArgumentException(
+          "beadRadiusMm must be >= 0 and tapeMm > 0 but were " + beadRadiusMm + ", " + tapeMm);
+    }
+  }
+}

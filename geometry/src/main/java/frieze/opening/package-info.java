@@ -1,0 +1,11 @@
+/**
+ * The opening as it was welded.
+ *
+ * <p>In: {@link frieze.opening.Measured}, what a tape said. Out: {@link
+ * frieze.opening.FittedOpening}, the outline that agrees best with it, how well, and how far it is
+ * out of square. Read them in that order; {@link frieze.opening.OpeningFitter} does the work.
+ */
+@NullMarked
+package frieze.opening;
+
+import org.jspecify.annotations.NullMarked;
