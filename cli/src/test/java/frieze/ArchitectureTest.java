@@ -23,6 +23,7 @@ class ArchitectureTest {
     "frieze.curve..",
     "frieze.region..",
     "frieze.artwork..",
+    "frieze.trace..",
     "frieze.layout..",
     "frieze.shop..",
     "frieze.wood..",
@@ -46,11 +47,11 @@ class ArchitectureTest {
     "frieze.rs274..", "frieze.field..", "frieze.clock..", "frieze.gouge..", "frieze.dryrun.."
   };
 
-  private static final String[] CLI = {"frieze.cli..", "frieze.job..", "frieze.sheet.."};
+  private static final String[] CLI = {"frieze.cli..", "frieze.job..", "frieze.sheet..", "frieze.image.."};
 
   /** What a check may see of the rest: facts and intents, never how a cut was planned. */
   private static final DescribedPredicate<JavaClass> PLANNING =
-      resideInAnyPackage("frieze.plan..", "frieze.layout..", "frieze.artwork..")
+      resideInAnyPackage("frieze.plan..", "frieze.layout..", "frieze.artwork..", "frieze.trace..")
           .or(
               resideInAPackage("frieze.region..")
                   .and(not(simpleNameIn("Region", "Region$Locator", "Ring", "FillRule"))))
@@ -112,7 +113,7 @@ class ArchitectureTest {
           .resideInAnyPackage("frieze.lower..", "frieze.post..")
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage("frieze.plan..", "frieze.layout..", "frieze.artwork..")
+          .resideInAnyPackage("frieze.plan..", "frieze.layout..", "frieze.artwork..", "frieze.trace..")
           .because("a post only writes what it is told");
 
   private static final ArchRule INTENTS_KNOW_NO_TOOLPATH =

@@ -1,0 +1,124 @@
+package frieze.cli;
+
+import frieze.artwork.Artwork;
+import frieze.curve.Bounds;
+import frieze.diagnostic.Amounts;
+import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.Diagnostic;
+import frieze.diagnostic.SourceSpan;
+import frieze.image.ImageFile;
+import frieze.sheet.TracedDrawing;
+import frieze.trace.GreyImage;
+import frieze.trace.TraceSettings;
+import frieze.trace.Traced;
+import frieze.trace.Tracer;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Turns a picture into outlines. */
+@Command(
+    name = "trace",
+    description = {
+      "Traces the outlines of a picture (PNG, JPEG, BMP, GIF, TIFF) and writes them as an SVG"
+          + " drawing that you can edit.",
+      "Say how large the outlines are in reality: by their height or width, by the scanner's dots to"
+          + " the inch, or by the corners of the sheet."
+    },
+    mixinStandardHelpOptions = true,
+    usageHelpAutoWidth = true)
+final class TraceCommand implements Callable<Integer> {
+  private final Console console;
+  private final DiskFiles files;
+
+  @Parameters(paramLabel = "IMAGE", description = "the picture")
+  private String image = "";
+
+  @Mixin private TraceOptions options = new TraceOptions();
+
+  @Option(
+      names = "--to",
+      paramLabel = "FILE",
+      description = "the drawing to write (IMAGE with the ending .svg)")
+  private @Nullable String to;
+
+  @Option(
+      names = "--picture",
+      paramLabel = "FILE",
+      description = "also writes a PNG with the outlines over the picture")
+  private @Nullable String picture;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  TraceCommand(Console console, DiskFiles files) {
+    this.console = console;
+    this.files = files;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    TraceSettings settings = options.settings();
+    if (!files.exists(image)) {
+      throw new BadInputException(
+          Diagnostic.error(
+              CliCode.NO_SUCH_FILE, SourceSpan.file(image), "there is no such file", ""));
+    }
+    GreyImage grey = ImageFile.read(image, files.read(image));
+    Traced traced = Tracer.trace(image, grey, settings);
+    new Messages(console.err(), files).print(traced.artwork().notes());
+    String target = to == null ? image.replaceFirst("\\.[^.]*$", "") + ".svg" : to;
+    refuseSame(target);
+    write(target, TracedDrawing.svg(traced.artwork()).getBytes(StandardCharsets.UTF_8));
+    if (picture != null) {
+      refuseSame(picture);
+      write(picture, TracedDrawing.over(grey, traced));
+    }
+    report(target, traced);
+    return ExitCode.FINE.number();
+  }
+
+  private void refuseSame(String target) {
+    if (console.path(target).normalize().equals(console.path(image).normalize())) {
+      throw new ParameterException(
+          spec.commandLine(), target + " is the picture itself; name another file");
+    }
+  }
+
+  private void write(String name, byte[] content) throws IOException {
+    Path target = console.path(name);
+    Path parent = target.toAbsolutePath().getParent();
+    if (parent != null) {
+      Files.createDirectories(parent);
+    }
+    Files.write(target, content);
+  }
+
+  private void report(String target, Traced traced) {
+    Artwork art = traced.artwork();
+    Bounds b = art.bounds();
+    long holes = art.pieces().stream().mapToLong(p -> p.paths().size() - 1).sum();
+    Table table = new Table("traced", target);
+    Stream.of(
+            new String[] {
+              "size", Amounts.length(b.width()) + " x " + Amounts.length(b.height())
+            },
+            new String[] {"size from", art.sizeAssumed()},
+            new String[] {"outlines", art.pieces().size() + ", with " + holes + " holes"},
+            new String[] {"corners", String.valueOf(traced.corners().size())},
+            new String[] {"lines and arcs", String.valueOf(traced.segments())},
+            new String[] {"within", Amounts.length(traced.toleranceMm()) + " of the outline found"})
+        .forEach(row -> table.row(java.util.List.of(row)));
+    console.out().print(table);
+  }
+}

@@ -1,0 +1,71 @@
+package frieze.sheet;
+
+import frieze.artwork.Artwork;
+import frieze.artwork.Piece;
+import frieze.curve.Affine;
+import frieze.curve.Bounds;
+import frieze.curve.Path;
+import frieze.curve.Point;
+import frieze.trace.GreyImage;
+import frieze.trace.Traced;
+import java.util.List;
+
+/** Shows traced outlines: as a drawing that a person can edit, and over the picture. */
+public final class TracedDrawing {
+  private static final int INK = 0xd55e00;
+  private static final double STEP = 0.25;
+
+  private TracedDrawing() {}
+
+  /** An SVG in millimetres: one path for each outline with its holes. */
+  public static String svg(Artwork artwork) {
+    Bounds b = artwork.bounds();
+    Affine down = Affine.translation(-b.minX(), -b.maxY()).then(Affine.scaling(1, -1));
+    String w = SvgPath.number(b.width());
+    String h = SvgPath.number(b.height());
+    StringBuilder svg = new StringBuilder();
+    svg.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+    svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"").append(w);
+    svg.append("mm\" height=\"").append(h).append("mm\" viewBox=\"0 0 ");
+    svg.append(w).append(' ').append(h).append("\">\n");
+    for (Piece piece : artwork.pieces()) {
+      List<Path> paths = piece.paths().stream().map(p -> p.transformed(down)).toList();
+      svg.append("  <path id=\"").append(piece.id()).append("\" class=\"");
+      svg.append(String.join(" ", piece.classes()));
+      svg.append("\" fill=\"#333333\" fill-rule=\"evenodd\" d=\"");
+      svg.append(SvgPath.data(paths)).append("\"/>\n");
+    }
+    return svg.append("</svg>\n").toString();
+  }
+
+  /** A PNG of the picture, paled, with the outlines over it. */
+  public static byte[] over(GreyImage image, Traced traced) {
+    int w = image.width();
+    int h = image.height();
+    boolean[] line = new boolean[w * h];
+    for (List<Point> ring : traced.overPicture()) {
+      for (int i = 0; i < ring.size(); i++) {
+        draw(line, w, h, ring.get(i), ring.get((i + 1) % ring.size()));
+      }
+    }
+    return Png.write(
+        w,
+        h,
+        (x, y) -> {
+          int grey = 96 + (int) (159 * Math.max(0, Math.min(1, image.value(y * w + x))));
+          return line[y * w + x] ? INK : grey * 0x10101;
+        });
+  }
+
+  private static void draw(boolean[] line, int w, int h, Point a, Point b) {
+    int steps = Math.max(1, (int) Math.ceil(a.distance(b) / STEP));
+    for (int k = 0; k < steps; k++) {
+      Point p = a.towards(b, (double) k / steps);
+      int x = (int) Math.floor(p.x());
+      int y = (int) Math.floor(p.y());
+      if (x >= 0 && y >= 0 && x < w && y < h) {
+        line[y * w + x] = true;
+      }
+    }
+  }
+}

@@ -1,0 +1,55 @@
+package frieze.trace;
+
+/** Smooths a picture with a Gaussian; beyond the picture its border goes on. */
+final class Blur {
+  /** The kernel ends where less than a thousandth of it is left. */
+  private static final double REACH = 3.5;
+
+  private Blur() {}
+
+  static GreyImage gaussian(GreyImage image, double sigmaPx) {
+    float[] kernel = kernel(sigmaPx);
+    int w = image.width();
+    int h = image.height();
+    float[] out = new float[w * h];
+    float[] line = new float[Math.max(w, h)];
+    float[] from = image.values();
+    for (int y = 0; y < h; y++) {
+      System.arraycopy(from, y * w, line, 0, w);
+      smooth(line, w, kernel, out, y * w, 1);
+    }
+    for (int x = 0; x < w; x++) {
+      for (int y = 0; y < h; y++) {
+        line[y] = out[y * w + x];
+      }
+      smooth(line, h, kernel, out, x, w);
+    }
+    return new GreyImage(w, h, out);
+  }
+
+  private static float[] kernel(double sigma) {
+    int reach = Math.max(1, (int) Math.ceil(REACH * sigma));
+    double[] exact = new double[reach + 1];
+    double sum = 0;
+    for (int i = 0; i <= reach; i++) {
+      exact[i] = StrictMath.exp(-i * i / (2 * sigma * sigma));
+      sum += i == 0 ? exact[i] : 2 * exact[i];
+    }
+    float[] kernel = new float[reach + 1];
+    for (int i = 0; i <= reach; i++) {
+      kernel[i] = (float) (exact[i] / sum);
+    }
+    return kernel;
+  }
+
+  private static void smooth(float[] line, int n, float[] kernel, float[] out, int at, int step) {
+    int reach = kernel.length - 1;
+    for (int i = 0; i < n; i++) {
+      float sum = kernel[0] * line[i];
+      for (int k = 1; k <= reach; k++) {
+        sum += kernel[k] * (line[Math.max(0, i - k)] + line[Math.min(n - 1, i + k)]);
+      }
+      out[at + i * step] = sum;
+    }
+  }
+}

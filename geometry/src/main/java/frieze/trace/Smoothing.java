@@ -1,0 +1,166 @@
+package frieze.trace;
+
+import frieze.curve.Point;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Smooths one outline between its corners, and puts the corners back where blur has rounded them.
+ *
+ * <p>Each point is replaced by the parabola through its neighbours of the same run, and moved away
+ * from the centre of curvature by what the blur has taken: half the curvature times the variance. A
+ * corner is where the curves of its two sides meet.
+ */
+final class Smoothing {
+  /** A corner is no farther than this from the rounded tip, in blurs. */
+  private static final double FARTHEST_TIP = 8;
+
+  private static final int NEWTON_STEPS = 20;
+
+  /** A side is straight if a line fits nearly as well as a parabola. */
+  private static final double NEARLY = 1.3;
+
+  private static final double STRAIGHT_PX = 0.03;
+
+  private final List<Point> points;
+  private final int n;
+  private final double step;
+  private final double sigma;
+  private final int half;
+
+  Smoothing(List<Point> points, double stepPx, double sigmaPx, double halfWindowPx) {
+    this.points = points;
+    this.n = points.size();
+    this.step = stepPx;
+    this.sigma = sigmaPx;
+    this.half = Math.max(2, (int) Math.round(halfWindowPx / stepPx));
+  }
+
+  /** Smooths an outline without corners. */
+  List<Point> closed() {
+    List<Point> smooth = new ArrayList<>(n);
+    int reach = Math.min(half, Math.max(2, n / 8));
+    for (int i = 0; i < n; i++) {
+      smooth.add(corrected(Stretch.fit(points, i, i - reach, i + reach, 2), 0));
+    }
+    return smooth;
+  }
+
+  /**
+   * Smooths the runs between corners.
+   *
+   * @param tips the indices of the corners, in order
+   * @return one run for each corner, from it to the next one; ends that meet are the same point
+   */
+  List<List<Point>> runs(List<Integer> tips) {
+    int count = tips.size();
+    List<Run> runs = new ArrayList<>();
+    for (int k = 0; k < count; k++) {
+      int from = tips.get(k);
+      int to = k + 1 < count ? tips.get(k + 1) : tips.get(0) + n;
+      runs.add(new Run(from, to, spoilt(from), spoilt(to)));
+    }
+    List<Point> corners = new ArrayList<>();
+    for (int k = 0; k < count; k++) {
+      corners.add(meeting(runs.get((k + count - 1) % count), runs.get(k), tips.get(k)));
+    }
+    List<List<Point>> smooth = new ArrayList<>();
+    for (int k = 0; k < count; k++) {
+      smooth.add(smooth(runs.get(k), corners.get(k), corners.get((k + 1) % count)));
+    }
+    return smooth;
+  }
+
+  /** A run of points between two corners, and how many at each end are of no use. */
+  private record Run(int from, int to, int spoiltAtStart, int spoiltAtEnd) {
+    int first() {
+      return Math.min(from + spoiltAtStart, from + (to - from) / 3);
+    }
+
+    int last() {
+      return Math.max(to - spoiltAtEnd, to - (to - from) / 3);
+    }
+  }
+
+  /** How many points beside a corner the blur has spoilt: the sharper, the more. */
+  private int spoilt(int tip) {
+    int k = (int) Math.ceil(4 * sigma / step);
+    Point before = at(tip).minus(at(tip - k));
+    Point after = at(tip + k).minus(at(tip));
+    double inner = Math.PI - Math.abs(Corners.angle(before, after));
+    double sine = Math.max(0.25, StrictMath.sin(inner / 2));
+    return (int) Math.ceil(2 * sigma / sine / step);
+  }
+
+  private Point at(int i) {
+    return points.get(Math.floorMod(i, n));
+  }
+
+  private Stretch end(Run run, boolean start, int centre) {
+    int reach = Math.max(3, 2 * half);
+    int from = start ? run.first() : Math.max(run.first(), run.last() - reach);
+    int to = start ? Math.min(run.last(), run.first() + reach) : run.last();
+    Stretch line = Stretch.fit(points, centre, from, to, 1);
+    if (to - from < 5) {
+      return line;
+    }
+    Stretch parabola = Stretch.fit(points, centre, from, to, 2);
+    return line.rms() <= NEARLY * parabola.rms() + STRAIGHT_PX ? line : parabola;
+  }
+
+  private Point meeting(Run before, Run after, int tip) {
+    Stretch a = end(before, false, before.to());
+    Stretch b = end(after, true, after.from());
+    double u = 0;
+    double v = 0;
+    for (int i = 0; i < NEWTON_STEPS; i++) {
+      Point miss = b.at(v).minus(a.at(u));
+      Point du = a.velocity(u);
+      Point dv = b.velocity(v);
+      double det = du.cross(dv);
+      if (det == 0) {
+        break;
+      }
+      u += miss.cross(dv) / det;
+      v += miss.cross(du) / det;
+      if (!(Math.abs(u) < n && Math.abs(v) < n)) {
+        return at(tip);
+      }
+    }
+    Point met = a.at(u);
+    boolean found = met.distance(b.at(v)) < STRAIGHT_PX;
+    return found && met.distance(at(tip)) <= FARTHEST_TIP * sigma ? met : at(tip);
+  }
+
+  private List<Point> smooth(Run run, Point start, Point end) {
+    List<Point> smooth = new ArrayList<>();
+    smooth.add(start);
+    int first = run.first();
+    int last = run.last();
+    if (last - first >= 2) {
+      for (int i = first; i <= last; i++) {
+        smooth.add(smoothed(i, first, last));
+      }
+    }
+    smooth.add(end);
+    return smooth;
+  }
+
+  private Point smoothed(int i, int first, int last) {
+    int from = Math.max(first, i - half);
+    int to = Math.min(last, i + half);
+    if (to - from < 2 * half) {
+      from = Math.max(first, Math.min(from, to - 2 * half));
+      to = Math.min(last, Math.max(to, from + 2 * half));
+    }
+    return corrected(Stretch.fit(points, i, from, to, to - from < 4 ? 1 : 2), 0);
+  }
+
+  private Point corrected(Stretch fitted, double u) {
+    Point along = fitted.direction(u);
+    double inward = fitted.curvature(u) * sigma * sigma / 2;
+    double most = sigma / 2;
+    double by = Math.max(-most, Math.min(most, inward));
+    return fitted.at(u).plus(new Point(along.y(), -along.x()).times(by));
+  }
+}

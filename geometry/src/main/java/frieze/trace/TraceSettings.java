@@ -1,0 +1,58 @@
+package frieze.trace;
+
+/**
+ * How a picture is to be traced.
+ *
+ * @param smallestMm what is smaller in both directions is a speck and left out
+ * @param toleranceMm by how much the lines and arcs may leave the smoothed outline; 0 to choose it
+ *     from the picture
+ * @param paperOnInk whether the figure is light and the ground is dark
+ * @param ruled whether the paper has printed lines that are to be taken out
+ * @param lensBend by which part the lens moves the corner of the picture outwards; 0 for none
+ */
+public record TraceSettings(
+    RealSize size,
+    double smallestMm,
+    double toleranceMm,
+    boolean paperOnInk,
+    boolean ruled,
+    double lensBend) {
+  /** The smallest feature unless a caller has a reason: finer than most bits can cut. */
+  public static final double SMALLEST_MM = 0.5;
+
+  public TraceSettings {
+    if (!(smallestMm >= 0) || !(toleranceMm >= 0)) {
+      throw new IllegalArgumentException(
+          "smallestMm and toleranceMm must be >= 0 but were " + smallestMm + ", " + toleranceMm
+              + " mm");
+    }
+    if (!(Math.abs(lensBend) <= 0.2)) {
+      throw new IllegalArgumentException("lensBend must be within 0.2 but was " + lensBend);
+    }
+  }
+
+  /** Dark ink on plain light paper. */
+  public static TraceSettings of(RealSize size) {
+    return new TraceSettings(size, SMALLEST_MM, 0, false, false, 0);
+  }
+
+  public TraceSettings withSmallest(double mm) {
+    return new TraceSettings(size, mm, toleranceMm, paperOnInk, ruled, lensBend);
+  }
+
+  public TraceSettings withTolerance(double mm) {
+    return new TraceSettings(size, smallestMm, mm, paperOnInk, ruled, lensBend);
+  }
+
+  public TraceSettings withPaperOnInk(boolean light) {
+    return new TraceSettings(size, smallestMm, toleranceMm, light, ruled, lensBend);
+  }
+
+  public TraceSettings withRuled(boolean lines) {
+    return new TraceSettings(size, smallestMm, toleranceMm, paperOnInk, lines, lensBend);
+  }
+
+  public TraceSettings withLensBend(double bend) {
+    return new TraceSettings(size, smallestMm, toleranceMm, paperOnInk, ruled, bend);
+  }
+}

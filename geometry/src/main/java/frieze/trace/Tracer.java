@@ -1,0 +1,268 @@
+package frieze.trace;
+
+import frieze.artwork.Artwork;
+import frieze.artwork.Piece;
+import frieze.curve.Affine;
+import frieze.curve.Bounds;
+import frieze.curve.Path;
+import frieze.curve.Point;
+import frieze.diagnostic.Amounts;
+import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.Diagnostic;
+import frieze.diagnostic.Diagnostics;
+import frieze.diagnostic.SourceSpan;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Traces the outlines of a picture.
+ *
+ * <p>Grey values, light evened out, share of ink, a slight blur, the line of half ink between the
+ * pixels, corners, smooth runs between them, lines and arcs.
+ *
+ * <p><i>Guarantees:</i> outlines are closed, ink to their left, holes kept; what is left out is
+ * counted in the notes.
+ *
+ * <p><i>Approximation:</i> lines and arcs within the stated tolerance of the smoothed outline; how
+ * far that lies from what was drawn depends on the picture, and is measured in the tests.
+ *
+ * <p><i>Cost:</i> linear in the pixels; about 20 bytes of memory a pixel.
+ */
+public final class Tracer {
+  private static final double QUIET = 0.02;
+  private static final double QUIET_BLUR_PX = 0.7;
+  private static final double NOISY_BLUR_PX = 1;
+  private static final double QUIET_WINDOW_PX = 3.5;
+  private static final double NOISY_WINDOW_PX = 6;
+
+  /** The tolerance of lines and arcs, in pixels, where none is asked for. */
+  private static final double QUIET_FIT_PX = 0.06;
+
+  private static final double NOISY_FIT_PX = 0.15;
+  private static final int SIZE_ROUNDS = 6;
+
+  /** A line nearer to the border than this was closed along it. */
+  private static final double BORDER_PX = 0.6;
+
+  private final String source;
+  private final GreyImage image;
+  private final TraceSettings settings;
+  private final Diagnostics found = new Diagnostics();
+
+  private Tracer(String source, GreyImage image, TraceSettings settings) {
+    this.source = source;
+    this.image = image;
+    this.settings = settings;
+  }
+
+  /**
+   * Traces a picture.
+   *
+   * @param source the name to use in diagnostics
+   * @throws BadInputException if there is nothing to trace
+   */
+  public static Traced trace(String source, GreyImage image, TraceSettings settings) {
+    return new Tracer(source, image, settings).trace();
+  }
+
+  private Traced trace() {
+    Paper.Ink ink = Paper.ink(settings.paperOnInk() ? negative(image) : image);
+    if (!(ink.contrast() >= Paper.LEAST_CONTRAST)) {
+      throw refused(
+          TraceCode.NO_CONTRAST,
+          "ink and paper can't be told apart",
+          "take the picture in better light, or draw with a darker pen");
+    }
+    double noise = Edges.noise(ink.share());
+    boolean quiet = noise < QUIET;
+    double blur = quiet ? QUIET_BLUR_PX : NOISY_BLUR_PX;
+    GreyImage soft = Blur.gaussian(ink.share(), blur);
+    List<List<Point>> lines = Contours.of(soft);
+    PixelMap map = map(lines);
+    List<List<Point>> kept = withoutSpecks(lines, map);
+    List<Outline> outlines = new ArrayList<>();
+    for (List<Point> line : kept) {
+      double sigma = Edges.blurPx(soft, line);
+      double scatter = noise / (2 * Math.sqrt(Math.PI) * blur) * Math.sqrt(2 * Math.PI) * sigma;
+      outlines.add(
+          Outline.of(
+              line, new Outline.Grain(sigma, scatter, quiet ? QUIET_WINDOW_PX : NOISY_WINDOW_PX)));
+    }
+    return result(outlines, map, quiet ? QUIET_FIT_PX : NOISY_FIT_PX);
+  }
+
+  private static GreyImage negative(GreyImage image) {
+    float[] values = image.values().clone();
+    for (int i = 0; i < values.length; i++) {
+      values[i] = 1 - values[i];
+    }
+    return new GreyImage(image.width(), image.height(), values);
+  }
+
+  private BadInputException refused(TraceCode code, String message, String hint) {
+    return new BadInputException(
+        Diagnostic.error(code, SourceSpan.file(source), message, hint));
+  }
+
+  /** The map to millimetres, without a shift to the origin. */
+  private PixelMap map(List<List<Point>> lines) {
+    return settings
+        .size()
+        .accept(
+            new RealSize.Visitor<PixelMap>() {
+              @Override
+              public PixelMap height(RealSize.Height height) {
+                return toFit(lines, true, height.mm());
+              }
+
+              @Override
+              public PixelMap width(RealSize.Width width) {
+                return toFit(lines, false, width.mm());
+              }
+
+              @Override
+              public PixelMap pixel(RealSize.Pixel pixel) {
+                return straight(PixelMap.scale(pixel.mm()));
+              }
+
+              @Override
+              public PixelMap sheet(RealSize.Sheet sheet) {
+                return squared(sheet);
+              }
+            });
+  }
+
+  private PixelMap straight(PixelMap map) {
+    return PixelMap.straightened(map, settings.lensBend(), image);
+  }
+
+  private PixelMap squared(RealSize.Sheet sheet) {
+    List<Point> upright = new ArrayList<>();
+    for (int i = sheet.corners().size() - 1; i >= 0; i--) {
+      Point p = sheet.corners().get(i);
+      upright.add(new Point(p.x(), image.height() - p.y()));
+    }
+    try {
+      return straight(PixelMap.squared(upright, sheet.widthMm(), sheet.heightMm()));
+    } catch (IllegalArgumentException e) {
+      throw refused(
+          TraceCode.NOT_A_SHEET,
+          "the corners do not go round the sheet",
+          "give them in this order: upper left, upper right, lower right, lower left");
+    }
+  }
+
+  /** The scale that makes all outlines but specks so large; what is a speck depends on it. */
+  private PixelMap toFit(List<List<Point>> lines, boolean high, double mm) {
+    double mmPerPixel = 0;
+    for (int round = 0; round < SIZE_ROUNDS; round++) {
+      Bounds all = Bounds.EMPTY;
+      for (List<Point> line : lines) {
+        Bounds b = bounds(line, straight(p -> p));
+        if (Math.max(b.width(), b.height()) * mmPerPixel >= settings.smallestMm()
+            || mmPerPixel == 0) {
+          all = all.with(b);
+        }
+      }
+      if (all.isEmpty()) {
+        break;
+      }
+      mmPerPixel = mm / (high ? all.height() : all.width());
+    }
+    return straight(PixelMap.scale(mmPerPixel == 0 ? 1 : mmPerPixel));
+  }
+
+  private static Bounds bounds(List<Point> line, PixelMap map) {
+    Bounds b = Bounds.EMPTY;
+    for (Point p : line) {
+      b = b.with(map.toMm(p));
+    }
+    return b;
+  }
+
+  private List<List<Point>> withoutSpecks(List<List<Point>> lines, PixelMap map) {
+    List<List<Point>> kept = new ArrayList<>();
+    for (List<Point> line : lines) {
+      Bounds b = bounds(line, map);
+      if (line.size() > 3 && Math.max(b.width(), b.height()) >= settings.smallestMm()) {
+        kept.add(line);
+      }
+    }
+    if (kept.stream().anyMatch(this::leavesPicture)) {
+      found.warning(
+          TraceCode.AT_THE_EDGE,
+          SourceSpan.file(source),
+          "an outline runs out of the picture and is closed along its border",
+          "take the picture with some paper all round");
+    }
+    if (kept.isEmpty()) {
+      throw refused(
+          TraceCode.NOTHING_TRACED,
+          "nothing in the picture is larger than " + Amounts.length(settings.smallestMm()),
+          "check the size that you gave, or allow smaller features");
+    }
+    if (kept.size() < lines.size()) {
+      found.note(
+          TraceCode.SPECKS_LEFT_OUT,
+          SourceSpan.file(source),
+          (lines.size() - kept.size()) + " specks and pinholes smaller than "
+              + Amounts.length(settings.smallestMm()) + " are left out");
+    }
+    return kept;
+  }
+
+  private boolean leavesPicture(List<Point> line) {
+    Bounds b = bounds(line, p -> p);
+    return b.minX() < BORDER_PX
+        || b.minY() < BORDER_PX
+        || b.maxX() > image.width() - BORDER_PX
+        || b.maxY() > image.height() - BORDER_PX;
+  }
+
+  private Traced result(List<Outline> outlines, PixelMap map, double fitPx) {
+    List<Outline> mapped = outlines.stream().map(o -> o.mapped(map)).toList();
+    Bounds all = Bounds.EMPTY;
+    for (Outline outline : mapped) {
+      all = all.with(bounds(outline.ring(), p -> p));
+    }
+    double fitMm = fitPx * mmPerPixel(outlines, mapped);
+    Affine toOrigin = Affine.translation(-all.minX(), -all.minY());
+    double tolerance = settings.toleranceMm() > 0 ? settings.toleranceMm() : fitMm;
+    List<Path> paths = new ArrayList<>();
+    List<Point> corners = new ArrayList<>();
+    List<List<Point>> over = new ArrayList<>();
+    for (int i = 0; i < mapped.size(); i++) {
+      Outline moved = mapped.get(i).mapped(toOrigin::apply);
+      paths.add(moved.fitted(tolerance));
+      corners.addAll(moved.corners());
+      over.add(outlines.get(i).mapped(p -> new Point(p.x(), image.height() - p.y())).ring());
+    }
+    String size = settings.size().accept(SizeWords.INSTANCE);
+    List<Piece> pieces = Nesting.pieces(paths, tolerance);
+    Artwork artwork = sized(new Artwork(source, pieces, size, found.sorted()));
+    double grown = artwork.bounds().width() / all.width();
+    corners.replaceAll(p -> p.times(grown));
+    return new Traced(artwork, new Point(all.minX(), all.minY()), tolerance, corners, over);
+  }
+
+  /** The size of a pixel where it is largest. */
+  private static double mmPerPixel(List<Outline> pixels, List<Outline> mapped) {
+    double most = 0;
+    for (int i = 0; i < mapped.size(); i++) {
+      double scale =
+          Outline.length(mapped.get(i).ring()) / Outline.length(pixels.get(i).ring());
+      most = Math.max(most, scale);
+    }
+    return most;
+  }
+
+  /** Makes a height or a width that was asked for exact: smoothing has changed it a little. */
+  private Artwork sized(Artwork artwork) {
+    if (settings.size() instanceof RealSize.Height height) {
+      return artwork.withHeight(height.mm());
+    }
+    return settings.size() instanceof RealSize.Width width
+        ? artwork.withWidth(width.mm())
+        : artwork;
+  }
+}
