@@ -16,6 +16,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -80,9 +81,10 @@ final class TraceCommand implements Callable<Integer> {
     String target = to == null ? image.replaceFirst("\\.[^.]*$", "") + ".svg" : to;
     refuseSame(target);
     write(target, TracedDrawing.svg(traced.artwork()).getBytes(StandardCharsets.UTF_8));
-    if (picture != null) {
-      refuseSame(picture);
-      write(picture, TracedDrawing.over(grey, traced));
+    String shown = picture;
+    if (shown != null) {
+      refuseSame(shown);
+      write(shown, TracedDrawing.over(grey, traced));
     }
     report(target, traced);
     return ExitCode.FINE.number();
@@ -118,7 +120,7 @@ final class TraceCommand implements Callable<Integer> {
             new String[] {"corners", String.valueOf(traced.corners().size())},
             new String[] {"lines and arcs", String.valueOf(traced.segments())},
             new String[] {"within", Amounts.length(traced.toleranceMm()) + " of the outline found"})
-        .forEach(row -> table.row(java.util.List.of(row)));
+        .forEach(row -> table.row(List.of(row)));
     console.out().print(table);
   }
 }

@@ -128,7 +128,7 @@ public final class ImageFile {
   private static float grey(int argb) {
     double alpha = (argb >>> 24) / 255.0;
     double bright =
-        RED * (argb >> 16 & 0xff) + GREEN * (argb >> 8 & 0xff) + BLUE * (argb & 0xff);
+        RED * ((argb >> 16) & 0xff) + GREEN * ((argb >> 8) & 0xff) + BLUE * (argb & 0xff);
     return (float) (1 - alpha + alpha * bright / 255);
   }
 

@@ -78,12 +78,11 @@ final class Corners {
   }
 
   private Stretch side(int i, int sign) {
-    Stretch fitted = null;
     for (double length : SIDES_PX) {
       int reach = Math.max(3, (int) Math.round(length / step));
       int near = i + sign * gap;
       int far = near + sign * reach;
-      fitted = Stretch.fit(points, i, Math.min(near, far), Math.max(near, far), 2);
+      Stretch fitted = Stretch.fit(points, i, Math.min(near, far), Math.max(near, far), 2);
       if (fitted.rms() <= fits) {
         return fitted;
       }

@@ -68,7 +68,7 @@ final class Nesting {
     for (int i = 0; i < ring.size(); i++) {
       Point a = ring.get(i);
       Point b = ring.get((i + 1) % ring.size());
-      if (a.y() > p.y() != b.y() > p.y()
+      if ((a.y() > p.y()) != (b.y() > p.y())
           && p.x() < a.x() + (p.y() - a.y()) / (b.y() - a.y()) * (b.x() - a.x())) {
         odd = !odd;
       }

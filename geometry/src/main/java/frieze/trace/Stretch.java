@@ -8,7 +8,21 @@ import java.util.List;
  *
  * <p>u counts points from the one that the fit was asked for.
  */
-record Stretch(double[] x, double[] y, double rms) {
+final class Stretch {
+  private final double[] x;
+  private final double[] y;
+  private final double rms;
+
+  private Stretch(double[] x, double[] y, double rms) {
+    this.x = x;
+    this.y = y;
+    this.rms = rms;
+  }
+
+  /** By how much the points leave it across its direction, as a root of mean squares. */
+  double rms() {
+    return rms;
+  }
 
   /**
    * Fits points {@code from .. to} of a closed row.

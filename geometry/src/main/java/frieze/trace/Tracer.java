@@ -239,8 +239,9 @@ public final class Tracer {
     }
     String size = settings.size().accept(SizeWords.INSTANCE);
     List<Piece> pieces = Nesting.pieces(paths, tolerance);
-    Artwork artwork = sized(new Artwork(source, pieces, size, found.sorted()));
-    double grown = artwork.bounds().width() / all.width();
+    Artwork asSeen = new Artwork(source, pieces, size, found.sorted());
+    Artwork artwork = sized(asSeen);
+    double grown = artwork.bounds().width() / asSeen.bounds().width();
     corners.replaceAll(p -> p.times(grown));
     return new Traced(artwork, new Point(all.minX(), all.minY()), tolerance, corners, over);
   }
