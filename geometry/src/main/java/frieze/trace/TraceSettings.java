@@ -7,7 +7,6 @@ package frieze.trace;
  * @param toleranceMm by how much the lines and arcs may leave the smoothed outline; 0 to choose it
  *     from the picture
  * @param paperOnInk whether the figure is light and the ground is dark
- * @param ruled whether the paper has printed lines that are to be taken out
  * @param lensBend by which part the lens moves the corner of the picture outwards; 0 for none
  */
 public record TraceSettings(
@@ -15,7 +14,6 @@ public record TraceSettings(
     double smallestMm,
     double toleranceMm,
     boolean paperOnInk,
-    boolean ruled,
     double lensBend) {
   /** The smallest feature unless a caller has a reason: finer than most bits can cut. */
   public static final double SMALLEST_MM = 0.5;
@@ -33,26 +31,22 @@ public record TraceSettings(
 
   /** Dark ink on plain light paper. */
   public static TraceSettings of(RealSize size) {
-    return new TraceSettings(size, SMALLEST_MM, 0, false, false, 0);
+    return new TraceSettings(size, SMALLEST_MM, 0, false, 0);
   }
 
   public TraceSettings withSmallest(double mm) {
-    return new TraceSettings(size, mm, toleranceMm, paperOnInk, ruled, lensBend);
+    return new TraceSettings(size, mm, toleranceMm, paperOnInk, lensBend);
   }
 
   public TraceSettings withTolerance(double mm) {
-    return new TraceSettings(size, smallestMm, mm, paperOnInk, ruled, lensBend);
+    return new TraceSettings(size, smallestMm, mm, paperOnInk, lensBend);
   }
 
   public TraceSettings withPaperOnInk(boolean light) {
-    return new TraceSettings(size, smallestMm, toleranceMm, light, ruled, lensBend);
-  }
-
-  public TraceSettings withRuled(boolean lines) {
-    return new TraceSettings(size, smallestMm, toleranceMm, paperOnInk, lines, lensBend);
+    return new TraceSettings(size, smallestMm, toleranceMm, light, lensBend);
   }
 
   public TraceSettings withLensBend(double bend) {
-    return new TraceSettings(size, smallestMm, toleranceMm, paperOnInk, ruled, bend);
+    return new TraceSettings(size, smallestMm, toleranceMm, paperOnInk, bend);
   }
 }
