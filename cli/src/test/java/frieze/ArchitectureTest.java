@@ -47,7 +47,9 @@ class ArchitectureTest {
     "frieze.rs274..", "frieze.field..", "frieze.clock..", "frieze.gouge..", "frieze.dryrun.."
   };
 
-  private static final String[] CLI = {"frieze.cli..", "frieze.job..", "frieze.sheet..", "frieze.image.."};
+  private static final String[] CLI = {
+    "frieze.cli..", "frieze.job..", "frieze.sheet..", "frieze.image.."
+  };
 
   /** What a check may see of the rest: facts and intents, never how a cut was planned. */
   private static final DescribedPredicate<JavaClass> PLANNING =
@@ -113,7 +115,8 @@ class ArchitectureTest {
           .resideInAnyPackage("frieze.lower..", "frieze.post..")
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage("frieze.plan..", "frieze.layout..", "frieze.artwork..", "frieze.trace..")
+          .resideInAnyPackage(
+              "frieze.plan..", "frieze.layout..", "frieze.artwork..", "frieze.trace..")
           .because("a post only writes what it is told");
 
   private static final ArchRule INTENTS_KNOW_NO_TOOLPATH =

@@ -127,7 +127,8 @@ final class FitCommand implements Callable<Integer> {
     Measured measured = measured();
     Moisture range = moisture();
     Species wood = species();
-    double across = wood.acrossPerPct(word("--sawn", sawn, "flat", "quarter") ? Sawn.FLAT : Sawn.QUARTER);
+    double across =
+        wood.acrossPerPct(word("--sawn", sawn, "flat", "quarter") ? Sawn.FLAT : Sawn.QUARTER);
     boolean lengthwise = word("--grain", grain, "lengthwise", "upright");
     FittedOpening fitted = OpeningFitter.fit(measured, SourceSpan.NONE);
     SideFit width =

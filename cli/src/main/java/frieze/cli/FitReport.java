@@ -30,15 +30,17 @@ final class FitReport {
   void opening(FittedOpening fitted, Measured measured) {
     Table table = new Table("measured", "tape", "best outline", "difference");
     for (FittedOpening.Residual r : fitted.residuals()) {
-      table.row(
-          List.of(
-              r.name(), text(r.tapeMm()), text(r.outlineMm()), text(r.differenceMm())));
+      table.row(List.of(r.name(), text(r.tapeMm()), text(r.outlineMm()), text(r.differenceMm())));
     }
     out.println(table);
     out.println(
         fitted.spare() > 0
-            ? "misfit " + text(fitted.misfitMm()) + ", tape trusted to " + text(measured.tapeMm())
-                + "; more than " + text(OpeningFitter.CONTRADICTION * measured.tapeMm())
+            ? "misfit "
+                + text(fitted.misfitMm())
+                + ", tape trusted to "
+                + text(measured.tapeMm())
+                + "; more than "
+                + text(OpeningFitter.CONTRADICTION * measured.tapeMm())
                 + " would be refused"
             : "nothing measured to spare: the tape can't be checked");
     out.println(
@@ -144,8 +146,7 @@ final class FitReport {
       below /= 2;
     }
     String share = above == 0 ? "" : above + "/" + below;
-    String number =
-        whole == 0 && above > 0 ? share : whole + (share.isEmpty() ? "" : "-" + share);
+    String number = whole == 0 && above > 0 ? share : whole + (share.isEmpty() ? "" : "-" + share);
     return (in < 0 && parts > 0 ? "-" : "") + number;
   }
 }

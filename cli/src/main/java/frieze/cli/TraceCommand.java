@@ -112,9 +112,7 @@ final class TraceCommand implements Callable<Integer> {
     long holes = art.pieces().stream().mapToLong(p -> p.paths().size() - 1).sum();
     Table table = new Table("traced", target);
     Stream.of(
-            new String[] {
-              "size", Amounts.length(b.width()) + " x " + Amounts.length(b.height())
-            },
+            new String[] {"size", Amounts.length(b.width()) + " x " + Amounts.length(b.height())},
             new String[] {"size from", art.sizeAssumed()},
             new String[] {"outlines", art.pieces().size() + ", with " + holes + " holes"},
             new String[] {"corners", String.valueOf(traced.corners().size())},

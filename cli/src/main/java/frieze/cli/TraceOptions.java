@@ -42,9 +42,7 @@ final class TraceOptions {
       description = "how far lines and arcs may leave the outline that was found")
   private @Nullable String tolerance;
 
-  @Option(
-      names = "--light-on-dark",
-      description = "the figure is light and the ground is dark")
+  @Option(names = "--light-on-dark", description = "the figure is light and the ground is dark")
   private boolean lightOnDark;
 
   @Option(

@@ -48,8 +48,7 @@ public final class ImageFile {
    * @throws BadInputException if it can't be read
    */
   public static GreyImage read(String name, byte[] content) {
-    try (ImageInputStream in =
-        new MemoryCacheImageInputStream(new ByteArrayInputStream(content))) {
+    try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(content))) {
       Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
       if (!readers.hasNext()) {
         throw bad(

@@ -122,9 +122,7 @@ final class Shading {
   }
 
   private int depthColour(int column, int row) {
-    return isThrough(column, row)
-        ? WHITE
-        : Cividis.rgb(1 - map.depthMm(column, row) / deepestMm);
+    return isThrough(column, row) ? WHITE : Cividis.rgb(1 - map.depthMm(column, row) / deepestMm);
   }
 
   private int shaded(double[] tone, int column, int row) {

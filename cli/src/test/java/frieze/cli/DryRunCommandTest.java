@@ -118,7 +118,13 @@ class DryRunCommandTest {
     assertThat(none.err()).contains("--picture").contains("--stock");
     Shell.Result result =
         shell.run(
-            "dryrun", "--picture", "p.png", "--stock", "70 x 70 x 10 mm", "--tool", "1=flat 1/8",
+            "dryrun",
+            "--picture",
+            "p.png",
+            "--stock",
+            "70 x 70 x 10 mm",
+            "--tool",
+            "1=flat 1/8",
             "square.nc");
     assertThat(result.code()).as(result.err()).isNotEqualTo(ExitCode.USAGE.number());
     BufferedImage image = ImageIO.read(folder.resolve("p.png").toFile());

@@ -49,8 +49,7 @@ class TraceCommandTest {
   void each_kind_of_file_gives_a_drawing_of_known_size(String kind) throws IOException {
     ring(kind);
     Shell.Result result =
-        new Shell(folder)
-            .run("trace", "ring." + kind, "--height", "20", "--picture", "over.png");
+        new Shell(folder).run("trace", "ring." + kind, "--height", "20", "--picture", "over.png");
     assertThat(result.code()).as(result.err()).isZero();
     Artwork art = new SvgReader().read("ring.svg", Files.readAllBytes(folder.resolve("ring.svg")));
     assertThat(art.pieces()).hasSize(1);

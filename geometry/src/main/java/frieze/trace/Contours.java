@@ -88,7 +88,9 @@ final class Contours {
     boolean crossesBefore = corner[before] != corner[entered];
     if (crossesNext && crossesBefore) {
       boolean middle =
-          image.at(x, y, 0) + image.at(x + 1, y, 0) + image.at(x, y + 1, 0)
+          image.at(x, y, 0)
+                  + image.at(x + 1, y, 0)
+                  + image.at(x, y + 1, 0)
                   + image.at(x + 1, y + 1, 0)
               >= 4 * LEVEL;
       return corner[next] != middle ? next : before;

@@ -12,7 +12,9 @@ import java.util.List;
  * there is a corner; the sharpest place of such a stretch is its tip.
  */
 final class Corners {
-  /** A turn between the sides that counts. Corners of 30 degrees are to be found in spite of noise. */
+  /**
+   * A turn between the sides that counts. Corners of 30 degrees are to be found in spite of noise.
+   */
   private static final double LEAST_TURN_RAD = Math.toRadians(24);
 
   /** Lengths of a side, in pixels; the longest that a parabola fits is taken. */

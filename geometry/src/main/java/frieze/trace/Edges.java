@@ -44,7 +44,9 @@ final class Edges {
 
   private static double mask(GreyImage g, int x, int y) {
     double corners =
-        g.at(x - 1, y - 1, 0) + g.at(x + 1, y - 1, 0) + g.at(x - 1, y + 1, 0)
+        g.at(x - 1, y - 1, 0)
+            + g.at(x + 1, y - 1, 0)
+            + g.at(x - 1, y + 1, 0)
             + g.at(x + 1, y + 1, 0);
     double sides = g.at(x, y - 1, 0) + g.at(x - 1, y, 0) + g.at(x + 1, y, 0) + g.at(x, y + 1, 0);
     return corners - 2 * sides + 4 * g.at(x, y, 0);

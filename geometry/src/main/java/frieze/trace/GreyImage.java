@@ -21,7 +21,11 @@ public final class GreyImage {
   public GreyImage(int width, int height, float[] values) {
     if (width < 1 || height < 1 || (long) width * height > MAX_PIXELS) {
       throw new IllegalArgumentException(
-          "width and height must be 1 .. " + MAX_PIXELS + " pixels but were " + width + ", "
+          "width and height must be 1 .. "
+              + MAX_PIXELS
+              + " pixels but were "
+              + width
+              + ", "
               + height);
     }
     if (values.length != width * height) {

@@ -72,9 +72,7 @@ interface PixelMap {
     double k = d1.cross(sum) / det;
     Point e1 = q.get(1).minus(q.get(0)).plus(q.get(1).times(g));
     Point e2 = q.get(3).minus(q.get(0)).plus(q.get(3).times(k));
-    return new double[] {
-      e1.x(), e2.x(), q.get(0).x(), e1.y(), e2.y(), q.get(0).y(), g, k, 1
-    };
+    return new double[] {e1.x(), e2.x(), q.get(0).x(), e1.y(), e2.y(), q.get(0).y(), g, k, 1};
   }
 
   private static double[] adjugate(double[] m) {

@@ -28,7 +28,9 @@ final class SizeWords implements RealSize.Visitor<String> {
 
   @Override
   public String sheet(RealSize.Sheet sheet) {
-    return "four corners of a sheet of " + Amounts.length(sheet.widthMm()) + " by "
+    return "four corners of a sheet of "
+        + Amounts.length(sheet.widthMm())
+        + " by "
         + Amounts.length(sheet.heightMm());
   }
 }

@@ -10,18 +10,17 @@ package frieze.trace;
  * @param lensBend by which part the lens moves the corner of the picture outwards; 0 for none
  */
 public record TraceSettings(
-    RealSize size,
-    double smallestMm,
-    double toleranceMm,
-    boolean paperOnInk,
-    double lensBend) {
+    RealSize size, double smallestMm, double toleranceMm, boolean paperOnInk, double lensBend) {
   /** The smallest feature unless a caller has a reason: finer than most bits can cut. */
   public static final double SMALLEST_MM = 0.5;
 
   public TraceSettings {
     if (!(smallestMm >= 0) || !(toleranceMm >= 0)) {
       throw new IllegalArgumentException(
-          "smallestMm and toleranceMm must be >= 0 but were " + smallestMm + ", " + toleranceMm
+          "smallestMm and toleranceMm must be >= 0 but were "
+              + smallestMm
+              + ", "
+              + toleranceMm
               + " mm");
     }
     if (!(Math.abs(lensBend) <= 0.2)) {

@@ -18,7 +18,8 @@ public record Traced(
     Artwork artwork,
     Point originMm,
     double toleranceMm,
-    List<Point> corners, List<List<Point>> overPicture) {
+    List<Point> corners,
+    List<List<Point>> overPicture) {
   public Traced {
     corners = List.copyOf(corners);
     overPicture = List.copyOf(overPicture);

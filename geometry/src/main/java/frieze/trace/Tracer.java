@@ -100,8 +100,7 @@ public final class Tracer {
   }
 
   private BadInputException refused(TraceCode code, String message, String hint) {
-    return new BadInputException(
-        Diagnostic.error(code, SourceSpan.file(source), message, hint));
+    return new BadInputException(Diagnostic.error(code, SourceSpan.file(source), message, hint));
   }
 
   /** The map to millimetres, without a shift to the origin. */
@@ -205,8 +204,10 @@ public final class Tracer {
       found.note(
           TraceCode.SPECKS_LEFT_OUT,
           SourceSpan.file(source),
-          (lines.size() - kept.size()) + " specks and pinholes smaller than "
-              + Amounts.length(settings.smallestMm()) + " are left out");
+          (lines.size() - kept.size())
+              + " specks and pinholes smaller than "
+              + Amounts.length(settings.smallestMm())
+              + " are left out");
     }
     return kept;
   }
@@ -250,8 +251,7 @@ public final class Tracer {
   private static double mmPerPixel(List<Outline> pixels, List<Outline> mapped) {
     double most = 0;
     for (int i = 0; i < mapped.size(); i++) {
-      double scale =
-          Outline.length(mapped.get(i).ring()) / Outline.length(pixels.get(i).ring());
+      double scale = Outline.length(mapped.get(i).ring()) / Outline.length(pixels.get(i).ring());
       most = Math.max(most, scale);
     }
     return most;

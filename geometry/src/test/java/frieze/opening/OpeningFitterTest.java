@@ -9,8 +9,8 @@ import frieze.diagnostic.SourceSpan;
 import frieze.fixtures.Seeds;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.DoubleSupplier;
 import java.util.SplittableRandom;
+import java.util.function.DoubleSupplier;
 import org.junit.jupiter.api.Test;
 
 class OpeningFitterTest {
@@ -26,7 +26,9 @@ class OpeningFitterTest {
               Math.hypot(x3 - x4, y3 - y4) + error.getAsDouble(),
               Math.hypot(x4, y4) + error.getAsDouble());
       List<Double> diagonals =
-          List.of(Math.hypot(x3, y3) + error.getAsDouble(), Math.hypot(x4 - w, y4) + error.getAsDouble());
+          List.of(
+              Math.hypot(x3, y3) + error.getAsDouble(),
+              Math.hypot(x4 - w, y4) + error.getAsDouble());
       List<Measured.Station> heights = new ArrayList<>();
       for (double share : new double[] {0.25, 0.5, 0.75}) {
         double x = x4 + share * (x3 - x4);
@@ -78,7 +80,12 @@ class OpeningFitterTest {
       FittedOpening fit =
           OpeningFitter.fit(
               new Measured(
-                  measured.sidesMm(), measured.heights(), measured.diagonalsMm(), 0, false, tape * 4),
+                  measured.sidesMm(),
+                  measured.heights(),
+                  measured.diagonalsMm(),
+                  0,
+                  false,
+                  tape * 4),
               SourceSpan.NONE);
       double error = (fit.outOfSquareLeftMm() - truth.x4) / (fit.squareUncertaintyMm() / 4);
       squares += error * error;

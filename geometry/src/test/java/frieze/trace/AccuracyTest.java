@@ -30,8 +30,13 @@ class AccuracyTest {
     if (Boolean.getBoolean("frieze.tell")) {
       Agreement all = Agreement.together(trials.stream().map(t -> t.agreement).toList());
       System.out.println(
-          "TOTAL 95 % within " + all.percentile(0.95) + " mm, all within " + all.worst()
-              + ", segments " + trials.stream().mapToInt(t -> t.segments).sum() + " exact "
+          "TOTAL 95 % within "
+              + all.percentile(0.95)
+              + " mm, all within "
+              + all.worst()
+              + ", segments "
+              + trials.stream().mapToInt(t -> t.segments).sum()
+              + " exact "
               + trials.stream().mapToInt(t -> t.segmentsOfExact).sum());
     }
     return trials;

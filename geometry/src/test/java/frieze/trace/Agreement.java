@@ -50,8 +50,7 @@ final class Agreement {
   }
 
   static Agreement together(List<Agreement> several) {
-    return new Agreement(
-        several.stream().flatMapToDouble(a -> Arrays.stream(a.away)).toArray());
+    return new Agreement(several.stream().flatMapToDouble(a -> Arrays.stream(a.away)).toArray());
   }
 
   static List<Point> samples(List<List<Point>> rings) {
@@ -105,8 +104,7 @@ final class Agreement {
       double least = CELL_MM;
       for (int dx = -1; dx <= 1; dx++) {
         for (int dy = -1; dy <= 1; dy++) {
-          for (Point[] e :
-              cells.getOrDefault(key(cell(p.x()) + dx, cell(p.y()) + dy), List.of())) {
+          for (Point[] e : cells.getOrDefault(key(cell(p.x()) + dx, cell(p.y()) + dy), List.of())) {
             least = Math.min(least, toEdge(p, e[0], e[1]));
           }
         }

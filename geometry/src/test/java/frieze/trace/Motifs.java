@@ -63,7 +63,8 @@ final class Motifs {
   }
 
   static Motif circle() {
-    return Motif.of("circle", Region.of(List.of(Path.circle(Point.ORIGIN, 20.03)), NONZERO, FLAT_MM));
+    return Motif.of(
+        "circle", Region.of(List.of(Path.circle(Point.ORIGIN, 20.03)), NONZERO, FLAT_MM));
   }
 
   private static final frieze.region.FillRule NONZERO = frieze.region.FillRule.NONZERO;
@@ -94,8 +95,7 @@ final class Motifs {
   /** Open icons, 60 mm in their larger direction. */
   static List<Motif> icons(int count) {
     List<Motif> motifs = new ArrayList<>();
-    for (Map.Entry<String, byte[]> icon :
-        new LinkedHashMap<>(OpenIcons.sample(count)).entrySet()) {
+    for (Map.Entry<String, byte[]> icon : new LinkedHashMap<>(OpenIcons.sample(count)).entrySet()) {
       try {
         Artwork art = SvgReader.withScale(1).read(icon.getKey(), icon.getValue());
         Bounds b = art.bounds();

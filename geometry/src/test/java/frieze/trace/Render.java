@@ -122,7 +122,6 @@ final class Render {
 
   /** Grey on grey with noise; {@code noise} is a part of the contrast. */
   GreyImage noisy(double paper, double dark, double noise, SplittableRandom random) {
-    return shades(
-        i -> paper - (paper - dark) * (ink[i] + noise * random.nextGaussian()));
+    return shades(i -> paper - (paper - dark) * (ink[i] + noise * random.nextGaussian()));
   }
 }

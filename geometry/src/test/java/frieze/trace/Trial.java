@@ -64,13 +64,11 @@ final class Trial {
       Motif motif, Function<Render, GreyImage> picture, TraceSettings settings, Lens lens) {
     int w = (int) Math.ceil(motif.bounds().width() * PX_PER_MM) + 2 * MARGIN_PX + 1;
     int h = (int) Math.ceil(motif.bounds().height() * PX_PER_MM) + 2 * MARGIN_PX + 1;
-    UnaryOperator<Point> ideal =
-        p -> new Point(p.x() * PX_PER_MM + DX, h - p.y() * PX_PER_MM - DY);
+    UnaryOperator<Point> ideal = p -> new Point(p.x() * PX_PER_MM + DX, h - p.y() * PX_PER_MM - DY);
     Render render = Render.of(motif.rings(), w, h, p -> lens.seen(ideal.apply(p), w, h));
     Traced traced = Tracer.trace(motif.name(), picture.apply(render), settings);
     Point origin = traced.originMm();
-    return new Trial(
-        motif, traced, origin.minus(new Point(DX / PX_PER_MM, DY / PX_PER_MM)));
+    return new Trial(motif, traced, origin.minus(new Point(DX / PX_PER_MM, DY / PX_PER_MM)));
   }
 
   static TraceSettings scan() {

@@ -49,7 +49,10 @@ final class EngagementCheck implements Check {
 
   @Override
   public void move(Passage passage, FindingLog log) {
-    allMet &= passage.met().isPresent() || passage.isRapid() || passage.isPlaced() && passage.belowTop().isEmpty();
+    allMet &=
+        passage.met().isPresent()
+            || passage.isRapid()
+            || passage.isPlaced() && passage.belowTop().isEmpty();
     if (passage.engagedRad().isEmpty()) {
       return;
     }

@@ -64,7 +64,8 @@ final class StockCutter {
     Met met = field.materialUnder(path, tool.shape());
     passage.setMet(met);
     if (EngagementCheck.asks(passage, tool, met.deepestMm())) {
-      passage.setEngagedRad(engagement.largestRad(path, tool, met.standingMm() - path.box().minZ()));
+      passage.setEngagedRad(
+          engagement.largestRad(path, tool, met.standingMm() - path.box().minZ()));
     }
     field.cut(path, tool.shape());
   }

@@ -112,8 +112,7 @@ class EngagementTest {
     cut(-10, 20 - off, 70, 20 - off);
     double expected = Math.toDegrees(2 * StrictMath.asin(width / (2 * R)));
     double most = Math.toDegrees(2 * StrictMath.asin((width + 2 * CELL) / (2 * R)));
-    assertThat(degrees(line(-8, 20, 68, 20)))
-        .isCloseTo(expected, within(most - expected + 2.01));
+    assertThat(degrees(line(-8, 20, 68, 20))).isCloseTo(expected, within(most - expected + 2.01));
   }
 
   @Test
@@ -142,9 +141,7 @@ class EngagementTest {
   }
 
   private static List<Finding> engaged(DryRunResult result) {
-    return result.findings().stream()
-        .filter(f -> f.code() == FindingCode.ENGAGED_TOO_FAR)
-        .toList();
+    return result.findings().stream().filter(f -> f.code() == FindingCode.ENGAGED_TOO_FAR).toList();
   }
 
   @Test
@@ -181,8 +178,7 @@ class EngagementTest {
     String ring = "G0 X80 Y60\nG1 Z-2 F300\nG1 X80 Y39 F900\nG1 X111\nG1 Y81\nG0 Z5\n";
     DryRunResult all = run(limited, rough + ring);
     int first = (int) (START + rough).lines().count();
-    List<Finding> found =
-        engaged(all).stream().filter(f -> f.line() > first + 3).toList();
+    List<Finding> found = engaged(all).stream().filter(f -> f.line() > first + 3).toList();
     assertThat(found).as(engaged(all).toString()).isNotEmpty();
     // acos(1 - 1/3) is 48.2 deg: the side is fine; the corner has 48.2 + 90.
     assertThat(found.get(0).message()).contains("may have 70 deg");
