@@ -17,7 +17,6 @@ final class Contours {
   private static final int TOP = 0;
   private static final int RIGHT = 1;
   private static final int BOTTOM = 2;
-  private static final int LEFT = 3;
   private static final int NEWTON_STEPS = 4;
 
   private final GreyImage image;

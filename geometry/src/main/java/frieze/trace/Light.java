@@ -87,12 +87,14 @@ final class Light {
 
   private double[] terms(int b) {
     double x = ends(b % columns, columns);
-    double y = ends(b / columns, rows);
+    int row = b / columns;
+    double y = ends(row, rows);
     return new double[] {1, x, y, x * x, x * y, y * y};
   }
 
   private double value(double[] surface, int b) {
-    return value(surface, b % columns, b / columns);
+    int row = b / columns;
+    return value(surface, b % columns, row);
   }
 
   private double value(double[] s, double column, double row) {

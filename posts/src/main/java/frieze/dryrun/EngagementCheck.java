@@ -52,7 +52,7 @@ final class EngagementCheck implements Check {
     allMet &=
         passage.met().isPresent()
             || passage.isRapid()
-            || passage.isPlaced() && passage.belowTop().isEmpty();
+            || (passage.isPlaced() && passage.belowTop().isEmpty());
     if (passage.engagedRad().isEmpty()) {
       return;
     }

@@ -50,20 +50,21 @@ class PlasmaTouchTest extends PostContractTest {
         .contains(
             String.join(
                 "\n",
-                "X100 Y40",
-                "G38.2 Z-5 F400",
-                "G92 Z0",
-                "G0 Z3.8",
-                "M9",
-                "M3",
-                "G4 P0.6",
-                "G1 X100 Y40 Z1.5 F1000",
-                "M8",
-                "G1 X150 Y40.5 Z1.5 F2000",
-                "M9",
-                "M5",
-                "G4 P1.5",
-                "G0 Z12"));
+                List.of(
+                    "X100 Y40",
+                    "G38.2 Z-5 F400",
+                    "G92 Z0",
+                    "G0 Z3.8",
+                    "M9",
+                    "M3",
+                    "G4 P0.6",
+                    "G1 X100 Y40 Z1.5 F1000",
+                    "M8",
+                    "G1 X150 Y40.5 Z1.5 F2000",
+                    "M9",
+                    "M5",
+                    "G4 P1.5",
+                    "G0 Z12")));
   }
 
   @Test
