@@ -8,6 +8,7 @@ import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
 import frieze.shop.Machine;
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -187,6 +188,15 @@ public final class JobReader {
   private byte[] content(String file, SourceSpan where) {
     try {
       return files.read(file);
+    } catch (FileSystemException e) {
+      String hint =
+          Optional.ofNullable(e.getReason())
+              .map(reason -> "it " + reason)
+              .orElse(
+                  files.exists(file)
+                      ? "check the permissions of the file"
+                      : "there is no such file");
+      throw bad(JobCode.FILE_NOT_READ, where, "can't read " + file, hint);
     } catch (IOException e) {
       throw bad(
           JobCode.FILE_NOT_READ,

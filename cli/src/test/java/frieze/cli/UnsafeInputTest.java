@@ -137,8 +137,8 @@ class UnsafeInputTest {
   @Test
   void a_folder_is_called_a_folder() {
     Shell.Result result = shell.run("make", "b");
-    assertThat(result.code()).isEqualTo(ExitCode.DISK.number());
-    assertThat(result.err()).contains("is a folder");
+    refused(result, "b:", "JOB-016");
+    assertThat(result.err()).contains("it is a folder");
   }
 
   @Test
