@@ -15,32 +15,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class MakeCommandTest {
-  /** Small, so that a make takes a second or two: one leaf on a short board. */
-  private static final String SMALL =
-      """
-      job: Small
-      units: mm
-      artwork:
-        leaf: {file: leaf.svg, height: 40}
-      panels:
-        front:
-          size: {width: 70, height: 60, corner: 5}
-          stock: {material: white ash, length: 100, width: 90, thickness: 10}
-          design:
-            - place: leaf
-              along: {count: 1}
-          work:
-            - groove: {on: leaf, tool: vee 60, depth: 1.5}
-            - cutout: {tool: flat 1/4, hold: {tabs: 4, width: 6, thickness: 3}}
-      """;
-
   @TempDir Path folder;
   private Shell shell;
 
   @BeforeEach
   void write_the_job() throws IOException {
-    Files.write(folder.resolve("leaf.svg"), NewCommand.starter("leaf.svg"));
-    Files.writeString(folder.resolve("job.yaml"), SMALL);
+    SmallJob.write(folder);
     shell = new Shell(folder);
   }
 
@@ -103,7 +83,7 @@ class MakeCommandTest {
     // A clamp in the middle of the leaf, taller than the clearance.
     Files.writeString(
         folder.resolve("job.yaml"),
-        SMALL.replace(
+        SmallJob.TEXT.replace(
             "    design:",
             "    clamps: [{name: clamp, x: 45, y: 40, width: 10, depth: 10, above: 20}]\n"
                 + "    design:"));
@@ -121,16 +101,18 @@ class MakeCommandTest {
     assertThat(second).exists();
     Path own = Files.writeString(folder.resolve("small/front/own.nc"), "(mine)\n");
     Files.writeString(
-        folder.resolve("job.yaml"), SMALL.substring(0, SMALL.indexOf("      - cutout")));
+        folder.resolve("job.yaml"),
+        SmallJob.TEXT.substring(0, SmallJob.TEXT.indexOf("      - cutout")));
     assertThat(shell.run("make", "job.yaml").code()).isZero();
     assertThat(second).doesNotExist();
     assertThat(own).exists();
 
-    Files.writeString(folder.resolve("job.yaml"), SMALL);
+    Files.writeString(folder.resolve("job.yaml"), SmallJob.TEXT);
     assertThat(shell.run("make", "job.yaml").code()).isZero();
     Files.writeString(second, "(changed by hand)\n");
     Files.writeString(
-        folder.resolve("job.yaml"), SMALL.substring(0, SMALL.indexOf("      - cutout")));
+        folder.resolve("job.yaml"),
+        SmallJob.TEXT.substring(0, SmallJob.TEXT.indexOf("      - cutout")));
     assertThat(shell.run("make", "job.yaml").code()).isZero();
     assertThat(second).hasContent("(changed by hand)");
   }

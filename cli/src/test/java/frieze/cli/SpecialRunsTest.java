@@ -12,31 +12,12 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Passes in the air, and programs that go on where a run broke off. */
 class SpecialRunsTest {
-  private static final String SMALL =
-      """
-      job: Small
-      units: mm
-      artwork:
-        leaf: {file: leaf.svg, height: 40}
-      panels:
-        front:
-          size: {width: 70, height: 60, corner: 5}
-          stock: {material: white ash, length: 100, width: 90, thickness: 10}
-          design:
-            - place: leaf
-              along: {count: 1}
-          work:
-            - groove: {on: leaf, tool: vee 60, depth: 1.5}
-            - cutout: {tool: flat 1/4, hold: {tabs: 4, width: 6, thickness: 3}}
-      """;
-
   @TempDir Path folder;
   private Shell shell;
 
   @BeforeEach
   void write_the_job() throws IOException {
-    Files.write(folder.resolve("leaf.svg"), NewCommand.starter("leaf.svg"));
-    Files.writeString(folder.resolve("job.yaml"), SMALL);
+    SmallJob.write(folder);
     shell = new Shell(folder);
   }
 
@@ -92,7 +73,8 @@ class SpecialRunsTest {
   @Test
   void a_rescue_of_another_program_than_the_one_on_the_disk_is_refused() throws IOException {
     assertThat(shell.run("make", "job.yaml").code()).isZero();
-    Files.writeString(folder.resolve("job.yaml"), SMALL.replace("depth: 1.5", "depth: 1.2"));
+    Files.writeString(
+        folder.resolve("job.yaml"), SmallJob.TEXT.replace("depth: 1.5", "depth: 1.2"));
     Shell.Result result = shell.run("make", "job.yaml", "--resume-from", "front-01.nc:60");
     assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT.number());
     assertThat(result.err()).contains("CLI-002").contains("small/front/front-01.nc");
@@ -137,7 +119,8 @@ class SpecialRunsTest {
   @Test
   void a_line_can_be_named_by_its_n_word() throws IOException {
     Files.writeString(
-        folder.resolve("job.yaml"), SMALL.replace("artwork:", "post: iso-blocks\nartwork:"));
+        folder.resolve("job.yaml"),
+        SmallJob.TEXT.replace("artwork:", "post: iso-blocks\nartwork:"));
     assertThat(shell.run("make", "job.yaml").code()).isZero();
     assertThat(shell.run("make", "job.yaml", "--resume-from", "front-02.nc:N300").code()).isZero();
     try (var made = Files.list(folder.resolve("small"))) {

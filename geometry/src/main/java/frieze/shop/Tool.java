@@ -95,6 +95,15 @@ public record Tool(
 
   /** This tool under another T number. */
   public Tool withNumber(int newNumber) {
+    return with(newNumber, engagementRad);
+  }
+
+  /** This tool with a limit of engagement, in radians. */
+  public Tool withEngagement(double limitRad) {
+    return with(number, OptionalDouble.of(limitRad));
+  }
+
+  private Tool with(int newNumber, OptionalDouble newEngagementRad) {
     return new Tool(
         name,
         newNumber,
@@ -108,24 +117,6 @@ public record Tool(
         maxRpm,
         maxFeedMmPerMin,
         maxPlungeMmPerMin,
-        engagementRad);
-  }
-
-  /** This tool with a limit of engagement, in radians. */
-  public Tool withEngagement(double limitRad) {
-    return new Tool(
-        name,
-        number,
-        shape,
-        flutes,
-        fluteLengthMm,
-        reachMm,
-        cutsAtCentre,
-        passDepthMm,
-        chipLoadMm,
-        maxRpm,
-        maxFeedMmPerMin,
-        maxPlungeMmPerMin,
-        OptionalDouble.of(limitRad));
+        newEngagementRad);
   }
 }
