@@ -11,6 +11,7 @@ import frieze.curve.FrameMap;
 import frieze.curve.Path;
 import frieze.curve.Tolerances;
 import frieze.design.Design;
+import frieze.design.Intent;
 import frieze.design.Intents;
 import frieze.design.Motif;
 import frieze.design.Work;
@@ -19,6 +20,7 @@ import frieze.diagnostic.SourceSpan;
 import frieze.dryrun.DryRun;
 import frieze.dryrun.DryRunResult;
 import frieze.dryrun.Finding;
+import frieze.dryrun.ProgramText;
 import frieze.dryrun.Surroundings;
 import frieze.fixtures.OpenIcons;
 import frieze.layout.Opening;
@@ -32,7 +34,6 @@ import frieze.plan.Sequencer;
 import frieze.post.Post;
 import frieze.post.Posting;
 import frieze.post.Posts;
-import frieze.post.ProgramText;
 import frieze.region.Region;
 import frieze.region.Ring;
 import frieze.shop.Setup;
@@ -124,18 +125,14 @@ class IconsEndToEndTest {
         LARGE, Optional.of(new Work.Tabs(4, 5, 2)), Work.Milling.CONVENTIONAL, HERE);
   }
 
-  private static DryRunResult dryRun(Design design, Post post) {
-    Setup setup = setup(design.panel());
+  private static Sequence sequence(Design design, Setup setup) {
     Plan plan = Planner.plan(design, setup, Tolerances.DEFAULT);
-    Sequence sequence = Sequencer.sequence(plan, setup, "panel");
-    List<ProgramText> programs =
-        Posting.write(sequence, setup, post, List.of(), new FileNames(post.capabilities().files()));
-    DryRun dryRun = DryRun.in(Surroundings.of(setup));
-    boolean first = post.equals(POSTS.get(0));
-    return (first
-            ? dryRun.comparedWith(setup, Intents.of(design, Tolerances.DEFAULT.flattenMm()))
-            : dryRun)
-        .run(ReadBack.texts(programs, post));
+    return Sequencer.sequence(plan, setup, "panel");
+  }
+
+  private static List<ProgramText> texts(Sequence sequence, Setup setup, Post post) {
+    FileNames names = new FileNames(post.capabilities().files());
+    return ReadBack.texts(Posting.write(sequence, setup, post, List.of(), names), post);
   }
 
   private static Setup setup(Panel panel) {
@@ -181,8 +178,15 @@ class IconsEndToEndTest {
     private void attempt(String what, Supplier<Design> design) {
       asked += POSTS.size();
       try {
+        Design asDrawn = design.get();
+        Setup setup = setup(asDrawn.panel());
+        Sequence sequence = sequence(asDrawn, setup);
+        DryRun dryRun = DryRun.in(Surroundings.of(setup));
+        List<Intent> intents = Intents.of(asDrawn, Tolerances.DEFAULT.flattenMm());
         for (Post post : POSTS) {
-          judge(what + " " + post.id(), dryRun(design.get(), post));
+          boolean first = post.equals(POSTS.get(0));
+          DryRun with = first ? dryRun.comparedWith(setup, intents) : dryRun;
+          judge(what + " " + post.id(), with.run(texts(sequence, setup, post)));
         }
       } catch (BadInputException e) {
         refused.put(what, e.getMessage());

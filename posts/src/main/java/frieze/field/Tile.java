@@ -148,19 +148,28 @@ final class Tile {
     for (int j = firstRow(b); j < end; j++) {
       double y = originY + (j + 0.5) * cell;
       sweep.intersect(y, row);
-      measure(sweep, scratch, j, at.firstFrom(row.low1), at.endAt(row.high1, columns), meeting);
+      measure(sweep, scratch, at, j, row.low1, row.high1, meeting);
       if (row.low2 <= row.high2) {
-        measure(sweep, scratch, j, at.firstFrom(row.low2), at.endAt(row.high2, columns), meeting);
+        measure(sweep, scratch, at, j, row.low2, row.high2, meeting);
       }
     }
   }
 
-  private void measure(Sweep sweep, Scratch scratch, int j, int first, int end, Meeting meeting) {
+  private void measure(
+      Sweep sweep,
+      Scratch scratch,
+      Sweep.Columns at,
+      int j,
+      double low,
+      double high,
+      Meeting meeting) {
+    int first = at.firstFrom(low);
+    int end = at.endAt(high, columns);
     if (first >= end) {
       return;
     }
     double y = originY + (j + 0.5) * cell;
-    sweep.heights(y, scratch.pattern.at(originX), first, end, scratch.swept);
+    sweep.heights(y, at, first, end, scratch.swept);
     for (int i = first; i < end; i++) {
       float standing = height(i, j);
       float thick = standing - Math.max(bottom, scratch.swept[i]);

@@ -9,6 +9,7 @@ import frieze.region.Ring;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Straight pieces of outlines or lines, and distances from them. */
 final class Edges {
@@ -17,8 +18,12 @@ final class Edges {
 
   private final double[] ends;
 
-  private Edges(double[] ends) {
+  /** Whether an area changes to the other side at each edge. */
+  private final boolean enclose;
+
+  private Edges(double[] ends, boolean enclose) {
     this.ends = ends;
+    this.enclose = enclose;
   }
 
   /** The boundary of a region; the area lies on the left of each edge. */
@@ -31,7 +36,7 @@ final class Edges {
         pairs.add(points.get((i + 1) % points.size()));
       }
     }
-    return ofPairs(pairs);
+    return ofPairs(pairs, true);
   }
 
   /**
@@ -49,16 +54,16 @@ final class Edges {
         pairs.add(points.get((i + 1) % points.size()));
       }
     }
-    return ofPairs(pairs);
+    return ofPairs(pairs, false);
   }
 
-  private static Edges ofPairs(List<Point> pairs) {
+  private static Edges ofPairs(List<Point> pairs, boolean enclose) {
     double[] ends = new double[2 * pairs.size()];
     for (int i = 0; i < pairs.size(); i++) {
       ends[2 * i] = pairs.get(i).x();
       ends[2 * i + 1] = pairs.get(i).y();
     }
-    return new Edges(ends);
+    return new Edges(ends, enclose);
   }
 
   int count() {
@@ -107,24 +112,44 @@ final class Edges {
         n += EACH;
       }
     }
-    return new Edges(Arrays.copyOf(kept, n));
+    return new Edges(Arrays.copyOf(kept, n), enclose);
+  }
+
+  /** The edges that are nearest to some point of a rectangle, and perhaps some more. */
+  Edges nearestOf(Bounds rectangle) {
+    Point centre = rectangle.centre();
+    double reach = 2 * centre.distance(new Point(rectangle.minX(), rectangle.minY()));
+    double most = distance(centre.x(), centre.y()) + reach;
+    double[] kept = new double[ends.length];
+    int n = 0;
+    for (int i = 0; i < ends.length; i += EACH) {
+      if (squaredDistance(i, centre.x(), centre.y()) <= most * most) {
+        System.arraycopy(ends, i, kept, n, EACH);
+        n += EACH;
+      }
+    }
+    return new Edges(Arrays.copyOf(kept, n), enclose);
   }
 
   /** The distance from the nearest edge, by trying them all; positive infinity without edges. */
   double distance(double x, double y) {
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < ends.length; i += EACH) {
-      double ex = ends[i + 2] - ends[i];
-      double ey = ends[i + 3] - ends[i + 1];
-      double px = x - ends[i];
-      double py = y - ends[i + 1];
-      double square = ex * ex + ey * ey;
-      double t = square > 0 ? Math.max(0, Math.min(1, (px * ex + py * ey) / square)) : 0;
-      double dx = px - t * ex;
-      double dy = py - t * ey;
-      least = Math.min(least, dx * dx + dy * dy);
+      least = Math.min(least, squaredDistance(i, x, y));
     }
     return Math.sqrt(least);
+  }
+
+  private double squaredDistance(int i, double x, double y) {
+    double ex = ends[i + 2] - ends[i];
+    double ey = ends[i + 3] - ends[i + 1];
+    double px = x - ends[i];
+    double py = y - ends[i + 1];
+    double square = ex * ex + ey * ey;
+    double t = square > 0 ? Math.max(0, Math.min(1, (px * ex + py * ey) / square)) : 0;
+    double dx = px - t * ex;
+    double dy = py - t * ey;
+    return dx * dx + dy * dy;
   }
 
   /** Whether an edge crosses the level {@code y}; of its ends only the lower one counts. */
@@ -135,6 +160,18 @@ final class Edges {
   double crossingX(int edge, double y) {
     int i = EACH * edge;
     return ends[i] + (y - ends[i + 1]) / (ends[i + 3] - ends[i + 1]) * (ends[i + 2] - ends[i]);
+  }
+
+  /**
+   * Where the level {@code y} enters or leaves the area that the edges enclose, from left to right;
+   * nowhere if they are lines.
+   */
+  double[] crossings(double y) {
+    return IntStream.range(0, enclose ? count() : 0)
+        .filter(e -> crosses(e, y))
+        .mapToDouble(e -> crossingX(e, y))
+        .sorted()
+        .toArray();
   }
 
   double lowY(int edge) {

@@ -67,7 +67,7 @@ final class FineCheck {
     List<Near> near = new ArrayList<>();
     for (Wish w : wishes) {
       if (overlap(w.bounds(), window)) {
-        near.add(new Near(w, w.edges().near(window, w.reachMm())));
+        near.add(Near.of(w, window));
       }
     }
     Point axis = axis(wish, edges, edge, at);
@@ -82,10 +82,9 @@ final class FineCheck {
         double most = 0;
         double least = fits ? wish.least().depthMm(q.distance(axis)) : 0;
         for (Near n : near) {
-          double signed = n.signed(q);
-          most = Math.max(most, n.wish().most().depthMm(signed));
-          least =
-              n.wish().openingMm() > 0 ? least : Math.max(least, n.wish().least().depthMm(signed));
+          double signed = n.signed(q, j * CELLS + i);
+          most = Math.max(most, n.wish.most().depthMm(signed));
+          least = n.wish.openingMm() > 0 ? least : Math.max(least, n.wish.least().depthMm(signed));
         }
         deep.add(q, depth - most);
         left.add(q, Math.min(least, thickness) - depth);
@@ -122,11 +121,38 @@ final class FineCheck {
         && b.minY() <= a.maxY();
   }
 
-  /** A wish and those of its edges that matter in a window. */
-  private record Near(Wish wish, Edges edges) {
-    double signed(Point q) {
+  /** A wish, those of its edges that matter in a window, and which cells lie inside it. */
+  private static final class Near {
+    private final Wish wish;
+    private final Edges edges;
+    private final boolean[] inside;
+
+    private Near(Wish wish, Edges edges, boolean[] inside) {
+      this.wish = wish;
+      this.edges = edges;
+      this.inside = inside;
+    }
+
+    static Near of(Wish wish, Bounds window) {
+      Edges edges = wish.edges().near(window, wish.reachMm()).nearestOf(window);
+      boolean[] inside = new boolean[CELLS * CELLS];
+      for (int j = 0; j < CELLS; j++) {
+        double y = window.minY() + (j + 0.5) * CELL_MM;
+        double[] crossings = wish.edges().crossings(y);
+        for (int i = 0, passed = 0; i < CELLS; i++) {
+          double x = window.minX() + (i + 0.5) * CELL_MM;
+          while (passed < crossings.length && crossings[passed] <= x) {
+            passed++;
+          }
+          inside[j * CELLS + i] = passed % 2 != 0;
+        }
+      }
+      return new Near(wish, edges, inside);
+    }
+
+    double signed(Point q, int cell) {
       double distance = Math.min(wish.reachMm(), edges.distance(q.x(), q.y()));
-      return wish.inside().contains(q) ? distance : -distance;
+      return inside[cell] ? distance : -distance;
     }
   }
 
