@@ -154,4 +154,30 @@ public final class Motions {
     }
     return Math.max(Math.abs(StrictMath.cos(low)), Math.abs(StrictMath.cos(high)));
   }
+
+  /** The direction of travel at an end of a path that has a length: a unit vector by X, Y, Z. */
+  public static double[] direction(Motion path, boolean atStart) {
+    if (path instanceof Turn turn) {
+      return direction(turn, atStart);
+    }
+    double length = path.lengthMm();
+    double[] direction = new double[3];
+    for (int axis = 0; axis < 3; axis++) {
+      direction[axis] = (path.to().get(axis) - path.from().get(axis)) / length;
+    }
+    return direction;
+  }
+
+  private static double[] direction(Turn turn, boolean atStart) {
+    Plane plane = turn.plane();
+    double angle = turn.startAngleRad() + (atStart ? 0 : turn.sweepRad());
+    double length = turn.lengthMm();
+    double around = turn.radiusMm() * turn.sweepRad() / length;
+    double along = (turn.to().get(plane.normal()) - turn.from().get(plane.normal())) / length;
+    double[] direction = new double[3];
+    direction[plane.first()] = -StrictMath.sin(angle) * around;
+    direction[plane.second()] = StrictMath.cos(angle) * around;
+    direction[plane.normal()] = along;
+    return direction;
+  }
 }

@@ -5,7 +5,6 @@ import frieze.motion.Executed.Kind;
 import frieze.motion.Motion;
 import frieze.motion.Motion.Turn;
 import frieze.motion.Motions;
-import frieze.motion.Plane;
 import frieze.shop.Machine;
 import java.util.Optional;
 
@@ -31,8 +30,8 @@ final class Leg {
     this.isRapid = move.kind() == Kind.RAPID;
     this.isStraight = !(path instanceof Turn);
     this.lengthMm = path.lengthMm();
-    this.entry = direction(path, true);
-    this.exit = direction(path, false);
+    this.entry = Motions.direction(path, true);
+    this.exit = Motions.direction(path, false);
     this.cruiseMmPerS = cruise;
     this.accelerationMmPerS2 = acceleration;
   }
@@ -100,30 +99,5 @@ final class Leg {
           (rapid ? limits.rapidMmPerMin() : limits.maxFeedMmPerMin()) / SECONDS_PER_MINUTE;
     }
     return speeds;
-  }
-
-  private static double[] direction(Motion path, boolean atStart) {
-    if (path instanceof Turn turn) {
-      return direction(turn, atStart);
-    }
-    double length = path.lengthMm();
-    double[] direction = new double[3];
-    for (int axis = 0; axis < 3; axis++) {
-      direction[axis] = (path.to().get(axis) - path.from().get(axis)) / length;
-    }
-    return direction;
-  }
-
-  private static double[] direction(Turn turn, boolean atStart) {
-    Plane plane = turn.plane();
-    double angle = turn.startAngleRad() + (atStart ? 0 : turn.sweepRad());
-    double length = turn.lengthMm();
-    double around = turn.radiusMm() * turn.sweepRad() / length;
-    double along = (turn.to().get(plane.normal()) - turn.from().get(plane.normal())) / length;
-    double[] direction = new double[3];
-    direction[plane.first()] = -StrictMath.sin(angle) * around;
-    direction[plane.second()] = StrictMath.cos(angle) * around;
-    direction[plane.normal()] = along;
-    return direction;
   }
 }

@@ -1,6 +1,7 @@
 package frieze.dryrun;
 
 import frieze.motion.Executed;
+import frieze.rs274.ReadingRules.Paths;
 import java.util.List;
 
 /**
@@ -8,6 +9,9 @@ import java.util.List;
  * no more than it needs.
  */
 interface Check {
+  /** A program starts, on a machine that moves in its own way between the points it is told. */
+  default void paths(Paths habits) {}
+
   /** A program starts. */
   default void start(String program) {}
 

@@ -1,5 +1,6 @@
 package frieze.dryrun;
 
+import frieze.rs274.ReadingRules.Paths;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import java.util.Optional;
  *   <li>{@link FeedCheck}: feed moves have a feed within the machine's and the tool's limits.
  *   <li>{@link PlungeCheck}: tools go down as fast and as steeply as they can.
  *   <li>{@link ReachCheck}: no cut is deeper than flutes and reach.
+ *   <li>{@link CornerCheck}: rounded corners stay near the path.
  *   <li>{@link KeepOutCheck}: tool and holder stay clear of clamps.
  *   <li>{@link ToolCheck}: the shop knows the tools, and the machine can change them.
  *   <li>{@link FreePieceCheck}: pieces are held when they come free, and are not cut afterwards.
@@ -45,6 +47,7 @@ final class Checks implements Check {
             new FeedCheck(known),
             new PlungeCheck(known),
             new ReachCheck(known),
+            new CornerCheck(known),
             new KeepOutCheck(known),
             new ToolCheck(known),
             new FreePieceCheck(known, cutter),
@@ -52,6 +55,11 @@ final class Checks implements Check {
             new TouchOffCheck(known, cutter),
             new TorchCheck(),
             new EndCheck(known));
+  }
+
+  @Override
+  public void paths(Paths habits) {
+    checks.forEach(c -> c.paths(habits));
   }
 
   @Override

@@ -153,7 +153,7 @@ public final class DryRun {
   /** Runs one program; false when its text could not be read to its end. */
   private boolean read(ProgramText program, DryRunPass pass) {
     ReadingRules rules = withZero(program.rules());
-    pass.start(program.name(), rules.start().tool());
+    pass.start(program.name(), rules);
     ProgramSummary summary;
     try (InputStream in = program.open()) {
       summary = Interpreter.run(program.name(), in, rules, pass::accept);

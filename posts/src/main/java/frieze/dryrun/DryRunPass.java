@@ -6,10 +6,11 @@ import frieze.clock.MotionClock;
 import frieze.clock.TimeSpent;
 import frieze.diagnostic.SourceSpan;
 import frieze.field.DepthMap;
-import frieze.motion.Box;
 import frieze.motion.Executed;
 import frieze.motion.Executed.Rotation;
 import frieze.rs274.ProgramSummary;
+import frieze.rs274.ReadingRules;
+import frieze.rs274.ReadingRules.Rapids;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -28,6 +29,7 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
   private Optional<Integer> toolOfLastProgram = Optional.empty();
   private Rotation rotation = Rotation.STOPPED;
   private SourceSpan offsetSpan = SourceSpan.NONE;
+  private Rapids rapids = Rapids.UNSAID;
   private boolean moved;
 
   DryRunPass(Surroundings known, ClockSettings settings, boolean keepsMoves, int pictureColumns) {
@@ -52,11 +54,14 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
   /**
    * A program starts.
    *
-   * @param inSpindle the tool that the operator was told to put in; empty if nobody said
+   * @param rules how the controller reads and moves, and what the operator was told to put in
    */
-  void start(String program, OptionalInt inSpindle) {
+  void start(String program, ReadingRules rules) {
+    OptionalInt inSpindle = rules.start().tool();
+    rapids = rules.paths().rapids();
     log.startProgram(program);
     ledger.startProgram();
+    checks.paths(rules.paths());
     checks.start(program);
     tool = new ToolInSpindle(known, inSpindle);
     rotation = Rotation.STOPPED;
@@ -122,13 +127,20 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
   @Override
   public Boolean move(Executed.Move move) {
     moved = true;
-    Passage passage = tool.passage(move, stock);
-    Box onMachine = MachineBox.of(passage);
-    ledger.add(passage, onMachine);
+    Passage whole = tool.passage(move, stock);
     clock.move(move, account());
+    if (rapids == Rapids.EACH_AXIS && whole.isRapid() && whole.isPlaced()) {
+      Dogleg.legs(move, known.machine()).forEach(leg -> pass(tool.passage(leg, stock)));
+    } else {
+      pass(whole);
+    }
+    return true;
+  }
+
+  private void pass(Passage passage) {
+    ledger.add(passage, MachineBox.of(passage));
     cutter.ifPresent(c -> c.move(passage));
     checks.move(passage, log);
-    return true;
   }
 
   @Override

@@ -150,6 +150,11 @@ public enum FindingCode implements Code {
       "cut less width at a time, or less depth, and slow down in corners"),
 
   // Fixtures
+  ROUNDED_CORNER(
+      "DRY-034",
+      Severity.WARNING,
+      "the controller rounds a corner of a cut by more than a wall may be off",
+      "ask for the exact path (G61) where the controller has it, or feed slower"),
   HITS_KEEP_OUT(
       "DRY-040",
       Severity.ERROR,

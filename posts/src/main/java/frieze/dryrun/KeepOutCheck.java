@@ -3,6 +3,8 @@ package frieze.dryrun;
 import frieze.motion.Box;
 import frieze.motion.Motion;
 import frieze.motion.Motions;
+import frieze.rs274.ReadingRules.Paths;
+import frieze.rs274.ReadingRules.Rapids;
 import frieze.shop.KeepOut;
 import frieze.shop.Tool;
 import java.util.List;
@@ -10,7 +12,8 @@ import java.util.Optional;
 
 /**
  * Objects to moves of the tool or its holder through keep-outs, and to rapids that could run
- * through one if their axes do not arrive together.
+ * through one if their axes do not arrive together and nobody said how they move. Where the axes
+ * are known not to wait, the legs of a rapid come here as moves of their own.
  *
  * <p><em>Approximation:</em> the tool counts as a cylinder of its largest diameter, the holder as
  * one of {@link #HOLDER_DIAMETER_MM} above its reach. A tool that is not known has no size.
@@ -21,10 +24,16 @@ final class KeepOutCheck implements Check {
 
   private final List<KeepOut> boxes;
   private final Optional<StockBox> stock;
+  private Rapids rapids = Rapids.UNSAID;
 
   KeepOutCheck(Surroundings known) {
     this.boxes = known.keepOuts();
     this.stock = StockBox.of(known);
+  }
+
+  @Override
+  public void paths(Paths habits) {
+    rapids = habits.rapids();
   }
 
   @Override
@@ -36,7 +45,9 @@ final class KeepOutCheck implements Check {
       if (passage.isPlaced() && straightHits(passage, box, log)) {
         continue;
       }
-      if (passage.isRapid()) {
+      boolean mayBend =
+          rapids == Rapids.UNSAID || (rapids == Rapids.EACH_AXIS && !passage.isPlaced());
+      if (passage.isRapid() && mayBend) {
         doglegHits(passage, box, log);
       }
     }

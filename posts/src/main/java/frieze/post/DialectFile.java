@@ -9,11 +9,14 @@ import frieze.lower.Capabilities.Cycle;
 import frieze.lower.Capabilities.DwellWord;
 import frieze.lower.Capabilities.ToolChanging;
 import frieze.motion.Plane;
+import frieze.rs274.ReadingRules.Paths;
+import frieze.rs274.ReadingRules.Rapids;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -83,13 +86,14 @@ public final class DialectFile {
     String id = file.required("post");
     String summary = file.required("suits");
     Capabilities capabilities = capabilities(file);
+    Paths paths = paths(file.map("motion"));
     Map<Moment, List<YamlMap.Text>> lines = lines(file);
     file.refuseOthers();
     new DialectCheck(file, capabilities, problems).check(lines);
     problems.throwIfErrors();
     Map<Moment, List<String>> texts = new EnumMap<>(Moment.class);
     lines.forEach((m, l) -> texts.put(m, l.stream().map(YamlMap.Text::value).toList()));
-    return new DialectPost(new Dialect(id, summary, capabilities, texts));
+    return new DialectPost(new Dialect(id, summary, capabilities, paths, texts));
   }
 
   private static Capabilities capabilities(YamlMap file) {
@@ -157,6 +161,16 @@ public final class DialectFile {
     if (there) {
       cycles.add(cycle);
     }
+  }
+
+  private static Paths paths(YamlMap map) {
+    OptionalDouble corners =
+        map.text("corners").isPresent()
+            ? OptionalDouble.of(map.lengthMm("corners", 0))
+            : OptionalDouble.empty();
+    Paths paths = new Paths(map.choice("rapids", Rapids.UNSAID), corners);
+    map.refuseOthers();
+    return paths;
   }
 
   private static Capabilities.Torch torch(YamlMap file) {

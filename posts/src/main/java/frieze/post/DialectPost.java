@@ -2,6 +2,7 @@ package frieze.post;
 
 import frieze.lower.Capabilities;
 import frieze.lower.Program;
+import frieze.rs274.ReadingRules;
 
 /** Writes programs as a dialect says. */
 final class DialectPost implements Post {
@@ -24,6 +25,11 @@ final class DialectPost implements Post {
   @Override
   public Capabilities capabilities() {
     return dialect.capabilities();
+  }
+
+  @Override
+  public ReadingRules reading() {
+    return CapabilityRules.of(dialect.capabilities()).but().paths(dialect.paths()).build();
   }
 
   @Override

@@ -1,5 +1,6 @@
 package frieze.rs274;
 
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -12,15 +13,18 @@ import java.util.Set;
  * @param grammar what a line may look like
  * @param codes which codes there are
  * @param meaning what they mean where controllers differ
+ * @param paths how the machine moves between the points that it is told
  * @param start what is known when the program starts
  */
-public record ReadingRules(Grammar grammar, Codes codes, Meaning meaning, Start start) {
+public record ReadingRules(
+    Grammar grammar, Codes codes, Meaning meaning, Paths paths, Start start) {
   /** The report NISTIR 6556, with nothing known of the machine. */
   public static final ReadingRules REPORT =
       new ReadingRules(
           new Grammar(256, 5, false, false, true, true, false, ""),
           new Codes(Set.of(), Set.of(), Set.of(), Set.of(), Set.of(), Set.of()),
           new Meaning(DwellWord.P_SECONDS, 0.002, 0.0002, 0.1, ProbeEnd.UNKNOWN, "XYZABC", false),
+          new Paths(Rapids.UNSAID, OptionalDouble.empty()),
           Start.UNKNOWN);
 
   /**
@@ -120,6 +124,32 @@ public record ReadingRules(Grammar grammar, Codes codes, Meaning meaning, Start 
         throw new IllegalArgumentException(name + " must be > 0 but was " + value + " " + unit);
       }
     }
+  }
+
+  /**
+   * How the machine moves between the points that it is told.
+   *
+   * @param rapids whether the axes of a rapid arrive together
+   * @param cornersMm how far the tool may pass from a corner of its path in continuous mode (G64);
+   *     empty if nobody said. The report, 2.1.2.16, says only that corners may be rounded slightly.
+   */
+  public record Paths(Rapids rapids, OptionalDouble cornersMm) {
+    public Paths {
+      if (cornersMm.isPresent() && !(cornersMm.getAsDouble() >= 0)) {
+        throw new IllegalArgumentException(
+            "cornersMm must be >= 0 but was " + cornersMm.getAsDouble() + " mm");
+      }
+    }
+  }
+
+  /** How the axes of a rapid move. */
+  public enum Rapids {
+    /** Along the straight line, as in the report (3.5.1); but nobody has said so. */
+    UNSAID,
+    /** Along the straight line, by the controller's manual. */
+    STRAIGHT,
+    /** Each axis as fast as it can until it is there, so that the path has bends. */
+    EACH_AXIS
   }
 
   /** Which word of a dwell tells the time. */

@@ -4,6 +4,7 @@ import frieze.rs274.ReadingRules.Codes;
 import frieze.rs274.ReadingRules.DwellWord;
 import frieze.rs274.ReadingRules.Grammar;
 import frieze.rs274.ReadingRules.Meaning;
+import frieze.rs274.ReadingRules.Paths;
 import frieze.rs274.ReadingRules.ProbeEnd;
 import java.util.Set;
 import java.util.TreeSet;
@@ -27,6 +28,7 @@ public final class RulesBuilder {
   private ProbeEnd probeEnd;
   private String axes;
   private boolean pathTolerance;
+  private Paths paths;
   private Start start;
 
   RulesBuilder(ReadingRules rules) {
@@ -48,6 +50,7 @@ public final class RulesBuilder {
     probeEnd = meaning.probeEnd();
     axes = meaning.axes();
     pathTolerance = meaning.pathTolerance();
+    paths = rules.paths();
     start = rules.start();
   }
 
@@ -203,6 +206,12 @@ public final class RulesBuilder {
     return this;
   }
 
+  /** Tells how the machine moves between the points that it is told. */
+  public RulesBuilder paths(Paths habits) {
+    paths = habits;
+    return this;
+  }
+
   public RulesBuilder start(Start known) {
     start = known;
     return this;
@@ -222,6 +231,7 @@ public final class RulesBuilder {
         codes,
         new Meaning(
             dwell, arcToleranceMm, arcToleranceInch, peckBackOffMm, probeEnd, axes, pathTolerance),
+        paths,
         start);
   }
 

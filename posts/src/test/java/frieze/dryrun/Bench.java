@@ -140,6 +140,13 @@ final class Bench {
     return DryRun.in(known).run(programs);
   }
 
+  /** The same, on a machine that moves in its own way. */
+  static DryRunResult run(Surroundings known, ReadingRules.Paths paths, String text) {
+    ReadingRules rules = ReadingRules.REPORT.but().paths(paths).build();
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    return DryRun.in(known).run(List.of(ProgramText.of("p1.nc", bytes, rules)));
+  }
+
   /** The same with a known zero on the machine. */
   static Surroundings withZeroAt(double x, double y, double z) {
     return KNOWN.withZeroOnMachine(

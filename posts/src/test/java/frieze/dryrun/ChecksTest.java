@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import frieze.diagnostic.Code;
+import frieze.rs274.ReadingRules.Paths;
+import frieze.rs274.ReadingRules.Rapids;
 import frieze.shop.KeepOut;
 import frieze.shop.Stock;
 import frieze.shop.Tool;
@@ -208,7 +210,9 @@ class ChecksTest {
 
   @Test
   void everything_known_leaves_nothing_unchecked() {
-    assertThat(Bench.run(Bench.withZeroAt(100, 100, -40), Bench.GOOD).notChecked()).isEmpty();
+    Paths exact = new Paths(Rapids.STRAIGHT, OptionalDouble.of(0.01));
+    assertThat(Bench.run(Bench.withZeroAt(100, 100, -40), exact, Bench.GOOD).notChecked())
+        .isEmpty();
   }
 
   @Test

@@ -6,10 +6,13 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
+import frieze.rs274.ReadingRules.Paths;
+import frieze.rs274.ReadingRules.Rapids;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,6 +46,18 @@ class DialectFileTest {
     assertThat(post.capabilities().cycles()).isEmpty();
     assertThat(post.capabilities().spindle()).isFalse();
     assertThat(post.capabilities().coordinates().machine()).isFalse();
+  }
+
+  @Test
+  void how_the_machine_moves_is_said_for_the_dry_run() {
+    Post unsaid = DialectFile.read("mine.yaml", SMALLEST);
+    Post said =
+        DialectFile.read("mine.yaml", SMALLEST + "motion: {rapids: each axis, corners: 0.02 in}\n");
+
+    assertThat(unsaid.reading().paths())
+        .isEqualTo(new Paths(Rapids.UNSAID, OptionalDouble.empty()));
+    assertThat(said.reading().paths())
+        .isEqualTo(new Paths(Rapids.EACH_AXIS, OptionalDouble.of(0.508)));
   }
 
   static Stream<String> builtIn() {
