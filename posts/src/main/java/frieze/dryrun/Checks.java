@@ -19,7 +19,7 @@ import java.util.Optional;
  *   <li>{@link SpeedCheck}: speeds are within the tool's and the machine's limits.
  *   <li>{@link FeedCheck}: feed moves have a feed within the machine's and the tool's limits.
  *   <li>{@link PlungeCheck}: tools go down as fast and as steeply as they can.
- *   <li>{@link ReachCheck}: no cut is deeper than flutes and reach.
+ *   <li>{@link ReachCheck}: neither shank nor collet rubs on what stands beside a cut.
  *   <li>{@link CornerCheck}: rounded corners stay near the path.
  *   <li>{@link KeepOutCheck}: tool and holder stay clear of clamps.
  *   <li>{@link ToolCheck}: the shop knows the tools, and the machine can change them.
@@ -46,7 +46,7 @@ final class Checks implements Check {
             new SpeedCheck(known),
             new FeedCheck(known),
             new PlungeCheck(known),
-            new ReachCheck(known),
+            new ReachCheck(known, cutter),
             new CornerCheck(known),
             new KeepOutCheck(known),
             new ToolCheck(known),

@@ -3,12 +3,19 @@ package frieze.dryrun;
 import frieze.shop.Tool;
 import java.util.Optional;
 
-/** Objects to cuts deeper than the tool's flutes, or so deep that the collet would rub. */
+/**
+ * Objects to cuts in which the shank or the collet would rub: where material beside the tool stands
+ * higher above its tip than the flutes are long, or than the tool sticks out.
+ *
+ * <p>Without a simulated stock, material is taken to stand everywhere up to the stock's top.
+ */
 final class ReachCheck implements Check {
   private final Optional<StockBox> stock;
+  private final Optional<StockCutter> cutter;
 
-  ReachCheck(Surroundings known) {
+  ReachCheck(Surroundings known, Optional<StockCutter> cutter) {
     this.stock = StockBox.of(known);
+    this.cutter = cutter;
   }
 
   @Override
@@ -19,22 +26,44 @@ final class ReachCheck implements Check {
     Tool tool = passage.tool().get();
     double depth = stock.get().topMm() - passage.belowTop().get().box().minZ();
     if (depth > tool.reachMm() + Slack.LENGTH_MM) {
-      report(passage, FindingCode.DEEPER_THAN_REACH, depth, tool.reachMm(), log);
-    } else if (depth > tool.fluteLengthMm() + Slack.LENGTH_MM) {
-      report(passage, FindingCode.DEEPER_THAN_FLUTES, depth, tool.fluteLengthMm(), log);
+      double collet = KeepOutCheck.HOLDER_DIAMETER_MM / 2;
+      double high = besideMm(passage, depth, Math.max(collet, tool.radiusMm()));
+      if (high > tool.reachMm() + Slack.LENGTH_MM) {
+        report(passage, FindingCode.DEEPER_THAN_REACH, high, tool.reachMm(), log);
+        return;
+      }
+    }
+    if (depth > tool.fluteLengthMm() + Slack.LENGTH_MM) {
+      double high = Math.max(metMm(passage), besideMm(passage, depth, tool.radiusMm()));
+      if (high > tool.fluteLengthMm() + Slack.LENGTH_MM) {
+        report(passage, FindingCode.DEEPER_THAN_FLUTES, high, tool.fluteLengthMm(), log);
+      }
     }
   }
 
+  /** How far what the move itself has cut stood above the tip. */
+  private static double metMm(Passage passage) {
+    return passage.met().map(m -> m.deepestMm()).orElse(0.0);
+  }
+
+  /** How far material stands above the tip, beside a tool of a radius. */
+  private double besideMm(Passage passage, double depth, double radius) {
+    if (cutter.isEmpty() || passage.met().isEmpty()) {
+      return depth;
+    }
+    return cutter.get().besideMm(passage.path(), radius);
+  }
+
   private static void report(
-      Passage passage, FindingCode code, double depth, double limit, FindingLog log) {
+      Passage passage, FindingCode code, double high, double limit, FindingLog log) {
     String what = code == FindingCode.DEEPER_THAN_REACH ? "sticks out " : "has flutes of ";
     log.add(
         code,
         passage,
-        Amount.mm(depth - limit),
+        Amount.mm(high - limit),
         "the tip is "
-            + Words.mm(depth)
-            + " below the stock's top; "
+            + Words.mm(high)
+            + " below material beside it; "
             + passage.tool().map(Tool::name).orElse("the tool")
             + " "
             + what

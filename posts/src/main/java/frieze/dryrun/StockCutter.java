@@ -85,6 +85,16 @@ final class StockCutter {
     return probe || back;
   }
 
+  /**
+   * How far material stands above the tip on a path, within a distance of the axis and a cell.
+   *
+   * @param path in the program's frame, already cut
+   */
+  double besideMm(Motion path, double distanceMm) {
+    field.settle();
+    return new Beside(field).highestAboveTipMm(inStock(path), distanceMm + 2 * field.cellMm());
+  }
+
   /** A path of the program in the stock frame. */
   Motion inStock(Motion path) {
     return Motions.shifted(path, -box.minXMm(), -box.minYMm(), -box.topMm());

@@ -145,9 +145,7 @@ class ChecksTest {
     assertThat(codes(Bench.run(Bench.KNOWN, fresh))).contains(FindingCode.PLUNGE_OFF_CENTRE);
   }
 
-  @Test
-  void flutes_and_reach_are_compared_with_the_depth() {
-    Tool shortOne =
+  private static final Tool SHORT_ONE =
         new Tool(
             "short",
             1,
@@ -161,7 +159,10 @@ class ChecksTest {
             20000,
             2000,
             400);
-    Surroundings known = Bench.KNOWN.withTools(List.of(shortOne));
+
+  @Test
+  void flutes_and_reach_are_compared_with_the_depth() {
+    Surroundings known = Bench.KNOWN.withTools(List.of(SHORT_ONE));
     String text = START + "G0 Z5\nG0 X100 Y40\nG1 Z-8 F300\nG0 Z5\nM2\n";
     assertThat(only(Bench.run(known, text), FindingCode.DEEPER_THAN_FLUTES).amount().value())
         .isCloseTo(3, within(1e-9));
@@ -170,6 +171,25 @@ class ChecksTest {
                 .amount()
                 .value())
         .isCloseTo(2, within(1e-9));
+  }
+
+  @Test
+  void a_shank_that_stands_free_is_not_rubbed() {
+    StringBuilder text = new StringBuilder(START + "G0 Z5\n");
+    for (double y = 40; y <= 50; y += 2.5) {
+      text.append("G0 X100 Y").append(y).append("\nG1 Z0 F300\nG1 X140 Z-3 F800\nG1 X100\nG0 Z5\n");
+    }
+    String between = "G0 X120 Y45\nG1 Z-3 F300\nG1 X130 Z-7 F800\nG0 Z5\nM2\n";
+    Surroundings known = Bench.KNOWN.withTools(List.of(SHORT_ONE));
+    assertThat(codes(Bench.run(known, text + between)))
+        .doesNotContain(FindingCode.DEEPER_THAN_FLUTES, FindingCode.DEEPER_THAN_REACH);
+    // The wall beside it stands 7 mm above the tip, of which the flutes cut 5.
+    String atTheWall = between.replace("Y45", "Y50");
+    assertThat(
+            only(Bench.run(known, text + atTheWall), FindingCode.DEEPER_THAN_FLUTES)
+                .amount()
+                .value())
+        .isCloseTo(2, within(1e-6));
   }
 
   @Test
