@@ -31,8 +31,7 @@ final class Beside {
    * @param distanceMm from the axis, seen from above
    */
   double highestAboveTipMm(Motion path, double distanceMm) {
-    int steps =
-        (int) Math.max(1, Math.ceil(path.lengthMm() * STEPS_PER_DISTANCE / distanceMm));
+    int steps = (int) Math.max(1, Math.ceil(path.lengthMm() * STEPS_PER_DISTANCE / distanceMm));
     double highest = 0;
     for (int i = 0; i <= steps; i++) {
       Position tip = path.at((double) i / steps);

@@ -115,46 +115,33 @@ public final class GougeCheck {
     short[] offences = new CoarseCheck(wishes, field, settings).run();
     GougeMap map = map(offences);
     List<Blobs.Blob> blobs = new Blobs(offences, field.columns()).gather();
-    List<Discrepancy> found = new ArrayList<>();
-    blobs.stream().filter(b -> b.worst() > 0).limit(settings.most()).forEach(b -> add(b, found));
-    blobs.stream().filter(b -> b.worst() < 0).limit(settings.most()).forEach(b -> add(b, found));
     FineCheck fine = new FineCheck(wishes, field.thicknessMm(), moves, settings);
     List<Discrepancy> close = fine.run();
-    close.stream().limit(settings.most()).forEach(found::add);
+    close.sort(Comparator.comparingDouble(d -> -d.amountMm()));
+    Places deep = new Places(settings.most());
+    Places left = new Places(settings.most());
+    blobs.forEach(blob -> (blob.worst() > 0 ? deep : left).offer(discrepancy(blob)));
+    close.forEach(d -> (d.kind() == Discrepancy.Kind.TOO_DEEP ? deep : left).offer(d));
+    List<Discrepancy> found = new ArrayList<>(deep.kept());
+    found.addAll(left.kept());
     for (Wish wish : wishes) {
       found.addAll(new FreedCheck(wish, field, settings.longestTabMm()).run());
     }
-    found.sort(Comparator.comparing(Discrepancy::kind));
-    return new Result(
-        found,
-        count(blobs, 1) + count(close, Discrepancy.Kind.TOO_DEEP),
-        count(blobs, -1) + count(close, Discrepancy.Kind.LEFT),
-        map,
-        field.cells(),
-        fine.windows());
+    return new Result(found, deep.count(), left.count(), map, field.cells(), fine.windows());
   }
 
-  private static int count(List<Blobs.Blob> blobs, int sign) {
-    return (int) blobs.stream().filter(b -> Integer.signum(b.worst()) == sign).count();
-  }
-
-  private static int count(List<Discrepancy> list, Discrepancy.Kind kind) {
-    return (int) list.stream().filter(d -> d.kind() == kind).count();
-  }
-
-  private void add(Blobs.Blob blob, List<Discrepancy> found) {
+  private Discrepancy discrepancy(Blobs.Blob blob) {
     double cell = field.cellMm();
     Point place = new Point((blob.worstColumn() + 0.5) * cell, (blob.worstRow() + 0.5) * cell);
     Nearby nearby = Nearby.of(wishes, place);
     boolean deep = blob.worst() > 0;
-    found.add(
-        new Discrepancy(
-            deep ? Discrepancy.Kind.TOO_DEEP : Discrepancy.Kind.LEFT,
-            nearby.name(),
-            place,
-            Math.abs(blob.worst()) / MICROMETRES,
-            blob.cells() * cell * cell,
-            deep ? nearby.sidewaysMm() : 0));
+    return new Discrepancy(
+        deep ? Discrepancy.Kind.TOO_DEEP : Discrepancy.Kind.LEFT,
+        nearby.name(),
+        place,
+        Math.abs(blob.worst()) / MICROMETRES,
+        blob.cells() * cell * cell,
+        deep ? nearby.sidewaysMm() : 0);
   }
 
   /** Marks each cell of the map that holds an offence; too deep goes before left. */

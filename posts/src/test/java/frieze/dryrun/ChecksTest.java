@@ -146,19 +146,19 @@ class ChecksTest {
   }
 
   private static final Tool SHORT_ONE =
-        new Tool(
-            "short",
-            1,
-            Bench.FLAT.shape(),
-            2,
-            5,
-            12,
-            true,
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            20000,
-            2000,
-            400);
+      new Tool(
+          "short",
+          1,
+          Bench.FLAT.shape(),
+          2,
+          5,
+          12,
+          true,
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          20000,
+          2000,
+          400);
 
   @Test
   void flutes_and_reach_are_compared_with_the_depth() {
