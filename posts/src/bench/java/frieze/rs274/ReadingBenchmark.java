@@ -65,13 +65,16 @@ public class ReadingBenchmark {
   /** Splits and parses, and checks nothing. */
   @Benchmark
   public double regularExpressions() {
-    double sum = 0;
-    for (String line : new String(text, StandardCharsets.US_ASCII).split("\n")) {
-      Matcher word = WORD.matcher(line);
-      while (word.find()) {
-        sum += word.group(1).charAt(0) + Double.parseDouble(word.group(2));
-      }
-    }
-    return sum;
+    double[] sum = {0};
+    new String(text, StandardCharsets.US_ASCII)
+        .lines()
+        .forEach(
+            line -> {
+              Matcher word = WORD.matcher(line);
+              while (word.find()) {
+                sum[0] += word.group(1).charAt(0) + Double.parseDouble(word.group(2));
+              }
+            });
+    return sum[0];
   }
 }

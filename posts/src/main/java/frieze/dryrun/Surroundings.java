@@ -98,6 +98,12 @@ public record Surroundings(
 
   /** The tool with a number. */
   Optional<Tool> tool(int number) {
-    return tools.stream().filter(t -> t.number() == number).findFirst();
+    // Asked for every move: no stream.
+    for (Tool tool : tools) {
+      if (tool.number() == number) {
+        return Optional.of(tool);
+      }
+    }
+    return Optional.empty();
   }
 }
