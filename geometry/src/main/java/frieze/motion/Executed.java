@@ -147,7 +147,8 @@ public sealed interface Executed {
    * The program waits for the operator.
    *
    * @param optional only if the operator has switched optional stops on
-   * @param message the last comment or message before the stop; empty if there was none
+   * @param message the last comment or message before the stop, lines that follow one another
+   *     joined; empty if there was none
    */
   record Stop(boolean optional, String message, SourceSpan span) implements Executed {
     @Override

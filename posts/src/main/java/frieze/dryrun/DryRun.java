@@ -143,6 +143,8 @@ public final class DryRun {
                               program.name(), passage, cutter.inStock(move.path()), t.shape()));
             } else if (event instanceof Executed.ToolChange change) {
               tool.change(change.toolNumber());
+            } else if (event instanceof Executed.Stop stop) {
+              tool.changedAt(stop);
             }
           });
     } catch (IOException e) {

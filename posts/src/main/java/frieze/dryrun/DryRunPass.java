@@ -170,7 +170,9 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
 
   @Override
   public Boolean stop(Executed.Stop stop) {
-    if (!stop.optional()) {
+    if (tool.changedAt(stop)) {
+      clock.toolChange(account());
+    } else if (!stop.optional()) {
       clock.operatorStop(account());
     }
     return other(stop);

@@ -164,6 +164,12 @@ final class DialectCheck {
         && !texts(lines, Moment.STOP).isEmpty()) {
       contradiction("write", "a stop must say why: {message} is missing", "");
     }
+    if (has.toolChanging() == ToolChanging.STOP && has.layout().comments() == CommentForm.NONE) {
+      contradiction(
+          "tool change",
+          "without comments nobody is told which tool to put in at a stop",
+          "tool change: separate programs");
+    }
   }
 
   private void torch(Map<Moment, List<YamlMap.Text>> lines) {

@@ -13,6 +13,9 @@ import java.util.function.Consumer;
  * has the place of the other motions.
  */
 final class Executor {
+  /** Lines of comments are told as one up to here. */
+  private static final int LONG_ENOUGH = 500;
+
   private static final String MESSAGE = "MSG,";
 
   private final ReadingRules rules;
@@ -99,10 +102,16 @@ final class Executor {
     }
     String packed = comment.stripLeading();
     String letters = packed.replace(" ", "").replace("\t", "").toUpperCase(Locale.ROOT);
-    modes.lastComment =
+    String text =
         letters.startsWith(MESSAGE)
             ? packed.substring(packed.indexOf(',') + 1).strip()
             : packed.strip();
+    boolean goesOn =
+        block.isEmpty()
+            && modes.commentLine == block.line() - 1
+            && modes.lastComment.length() < LONG_ENOUGH;
+    modes.lastComment = goesOn ? modes.lastComment + " " + text : text;
+    modes.commentLine = block.isEmpty() ? block.line() : Modes.NO_LINE;
   }
 
   private void extras(Block block) {

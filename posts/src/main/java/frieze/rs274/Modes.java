@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * (NISTIR 6556, 3.6.1): G1, G17, G54, G90, G94, G40; also G49 and G98.
  */
 final class Modes {
+  static final int NO_LINE = -2;
   static final int G0 = 0;
   static final int G1 = 10;
   static final int G2 = 20;
@@ -49,6 +50,10 @@ final class Modes {
   boolean mist;
   boolean flood;
   String lastComment = "";
+
+  /** The line of the last comment, if nothing else was on it. */
+  int commentLine = NO_LINE;
+
   private @Nullable State state;
 
   Modes(Start start) {

@@ -86,6 +86,13 @@ class DialectFileTest {
     return Stream.of(
         new Bad("unknown key", "suits:", "suitz:", PostCode.UNKNOWN_KEY, 2, 1),
         new Bad(
+            "tool change without words",
+            "codes:",
+            "tool change: stop\ncodes:",
+            PostCode.CONTRADICTION,
+            3,
+            14),
+        new Bad(
             "unknown key inside",
             "  stop: M0",
             "  halt: M0\n  stop: M0",

@@ -87,6 +87,17 @@ class LineGrammarTest {
   }
 
   @Test
+  void a_message_may_take_several_lines_of_comments() {
+    ReadingRules rules = Programs.ZEROED.but().semicolonComments(true).build();
+    Programs.Run run =
+        Programs.run(
+            rules, "; made in the hall", "G21", "; turn the panel", "(and clamp it)", "M0", "M0");
+    assertThat(run.all(Executed.Stop.class))
+        .extracting(Executed.Stop::message)
+        .containsExactly("turn the panel and clamp it", "");
+  }
+
+  @Test
   void program_numbers_are_for_dialects_that_have_them() {
     assertThat(only("O1234").code()).isEqualTo(ProgramCode.NOT_A_WORD);
     ReadingRules rules = Programs.ZEROED.but().programNumbers(true).build();
