@@ -99,13 +99,13 @@ public final class Build {
    * @throws BadInputException if it does not lie on the stock
    */
   public static Setup setup(Job job, Job.PanelJob asked) {
-    Panel panel = asked.opening().panel(asked.name(), asked.gapMm(), asked.whereSize());
+    Panel panel = asked.panel();
     return PanelSetup.of(job.machine(), asked, panel);
   }
 
   /** From one panel of a job to what a machine is to do. */
   private PlannedPanel plan(Job.PanelJob asked) {
-    Panel panel = asked.opening().panel(asked.name(), asked.gapMm(), asked.whereSize());
+    Panel panel = asked.panel();
     Setup setup = PanelSetup.of(job.machine(), asked, panel);
     Design design = design(asked, panel);
     Plan plan = Planner.plan(design, setup, Tolerances.DEFAULT);
@@ -129,15 +129,16 @@ public final class Build {
     PanelFacts facts =
         new PanelFacts(
             design,
-            asked.opening(),
-            asked.gapMm(),
+            asked.insert().opening(),
+            asked.insert().gapMm(),
             setup,
             intents,
             plan,
             programs,
             dryRun,
             dryRun.stock().map(stock -> stock.depthMap(PICTURE_COLUMNS)),
-            drawings(design));
+            drawings(design),
+            asked.insert().sitting());
     return new BuiltPanel(facts(facts), notes(plan, design));
   }
 

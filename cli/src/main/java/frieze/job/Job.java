@@ -5,7 +5,7 @@ import frieze.curve.Point;
 import frieze.design.Work;
 import frieze.diagnostic.SourceSpan;
 import frieze.layout.Arrangement;
-import frieze.layout.Opening;
+import frieze.layout.Panel;
 import frieze.shop.KeepOut;
 import frieze.shop.Machine;
 import frieze.shop.Stock;
@@ -49,7 +49,7 @@ public record Job(
   /**
    * One panel.
    *
-   * @param opening the opening, or the finished size with a gap of 0
+   * @param insert what it goes into, and how
    * @param position where its lower left corner lies on the stock; empty for the middle
    * @param tools those that its work names, each once, by number
    * @param where the place of its name in the job
@@ -57,8 +57,7 @@ public record Job(
    */
   public record PanelJob(
       String name,
-      Opening opening,
-      double gapMm,
+      Insert insert,
       Stock stock,
       Zero zero,
       Optional<Point> position,
@@ -75,6 +74,15 @@ public record Job(
       placings = List.copyOf(placings);
       work = List.copyOf(work);
       tools = List.copyOf(tools);
+    }
+
+    /**
+     * The finished panel.
+     *
+     * @throws frieze.diagnostic.BadInputException if nothing is left of the opening
+     */
+    public Panel panel() {
+      return insert.panel(name, whereSize);
     }
   }
 }

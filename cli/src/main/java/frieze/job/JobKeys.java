@@ -2,11 +2,9 @@ package frieze.job;
 
 import frieze.design.Work;
 import frieze.job.ChoiceType.Word;
-import frieze.layout.FriezeGroup;
 import frieze.shop.Zero;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /**
  * The table of all keys of a job file.
@@ -15,8 +13,6 @@ import java.util.stream.Stream;
  * are below, readers of the values in {@link JobReader}.
  */
 final class JobKeys {
-  private static final int MOST = 10_000;
-
   static final Type<Boolean> INCHES =
       new ChoiceType<>(List.of(Word.of(true, "in", "inch"), Word.of(false, "mm")));
 
@@ -82,58 +78,6 @@ final class JobKeys {
                 Key.later("trace", "it will turn a scan or a photo into outlines")));
 
     private Drawing() {}
-  }
-
-  /** The hole that an insert goes into, or the insert itself. */
-  static final class Size {
-    static final Key<Double> WIDTH =
-        Key.required("width", Types.length(Range.POSITIVE), "the length along the band (X)");
-    static final Key<Double> HEIGHT =
-        Key.required("height", Types.length(Range.POSITIVE), "the length across the band (Y)");
-    static final Key<Double> CORNER =
-        Key.withDefault(
-            "corner",
-            Types.length(Range.NOT_NEGATIVE),
-            "0 mm",
-            "The radius of its corners; 0 for square corners.");
-    static final Section OPENING =
-        new Section(
-            "opening",
-            "The opening in the frame, as measured. The panel is smaller by the gap of `fit`.",
-            List.of(
-                WIDTH,
-                HEIGHT,
-                CORNER,
-                Key.later("diagonals", "they will tell how far the opening is out of square")));
-    static final Section FINISHED =
-        new Section(
-            "size",
-            "The finished size of the panel, when there is no opening to fit.",
-            List.of(WIDTH, HEIGHT, CORNER));
-
-    private Size() {}
-  }
-
-  /** How tight the panel sits. */
-  static final class Fit {
-    static final Key<Double> GAP =
-        Key.withDefault(
-            "gap",
-            Types.length(Range.NOT_NEGATIVE),
-            "0 mm",
-            "The play between panel and opening on each side.");
-    static final Section SECTION =
-        new Section(
-            "fit",
-            "How the panel fits its opening.",
-            List.of(
-                GAP,
-                Key.later("species", "it will tell how the wood swells and shrinks"),
-                Key.later("cut", "it will tell how the board was sawn from the log"),
-                Key.later("grain", "it will tell the direction of the grain"),
-                Key.later("moisture", "it will widen the gap for the seasons")));
-
-    private Fit() {}
   }
 
   /** The board. */
@@ -234,51 +178,6 @@ final class JobKeys {
             List.of(NAME, X, Y, WIDTH, DEPTH, ABOVE));
 
     private Clamp() {}
-  }
-
-  /** Motifs along the band. */
-  static final class Along {
-    static final Key<FriezeGroup> GROUP =
-        Key.withDefault(
-            "group",
-            new ChoiceType<>(
-                Stream.of(FriezeGroup.values()).map(g -> new Word<>(g, g.names())).toList()),
-            FriezeGroup.P1.symbol(),
-            "How the motif is repeated: the symbol of a frieze group, or plain words.");
-    static final Key<Integer> COUNT =
-        Key.required("count", Types.count(1, MOST), "the number of motifs, spread evenly");
-    static final Key<Double> INSET =
-        Key.withDefault(
-            "inset",
-            Types.length(Range.NOT_NEGATIVE),
-            "0 mm",
-            "What stays free of motifs along all borders of the panel.");
-    static final Key<Double> RISE =
-        Key.optional(
-            "rise",
-            Types.length(Range.ANY),
-            "on the centre line, or in the middle of each half where the group mirrors below",
-            "How far the middle of the motif lies above the band's centre line.");
-    static final Section SECTION =
-        new Section(
-            "along", "A motif repeated along the band.", List.of(GROUP, COUNT, INSET, RISE));
-
-    private Along() {}
-  }
-
-  /** One drawing on a panel. */
-  static final class Design {
-    static final Key<String> PLACE =
-        Key.required("place", Types.TEXT, "the name of a drawing under `artwork`");
-    static final Key<Values> ALONG =
-        Key.required("along", new SectionType(Along.SECTION), "how it is repeated");
-    static final Section SECTION =
-        new Section(
-            "design",
-            "A drawing and where it goes on the panel.",
-            List.of(PLACE, ALONG, Key.later("vary", "it will make each motif a little different")));
-
-    private Design() {}
   }
 
   /** What the operations have in common, and the operations. */
@@ -486,18 +385,18 @@ final class JobKeys {
     static final Key<Values> OPENING =
         Key.optional(
             "opening",
-            new SectionType(Size.OPENING),
+            new SectionType(FitKeys.Opening.SECTION),
             "",
             "The opening that the panel goes into. Give `opening` or `size`.");
     static final Key<Values> SIZE =
         Key.optional(
             "size",
-            new SectionType(Size.FINISHED),
+            new SectionType(FitKeys.Size.SECTION),
             "",
             "The panel's finished size. Give `opening` or `size`.");
     static final Key<Values> FIT =
         Key.withDefault(
-            "fit", new SectionType(Fit.SECTION), "{}", "How the panel fits its opening.");
+            "fit", new SectionType(FitKeys.Fit.SECTION), "{}", "How the panel fits its opening.");
     static final Key<Values> STOCK =
         Key.required(
             "stock", new SectionType(Board.SECTION), "the piece of material it is cut from");
@@ -531,7 +430,7 @@ final class JobKeys {
     static final Key<List<Values>> DESIGN =
         Key.optional(
             "design",
-            ListType.of(new SectionType(Design.SECTION)),
+            ListType.of(new SectionType(PatternKeys.Design.SECTION)),
             "no drawing",
             "The drawings on it.");
     static final Key<List<Values>> WORK =

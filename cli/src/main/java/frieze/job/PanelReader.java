@@ -45,13 +45,11 @@ final class PanelReader {
     if (size.isEmpty() || stock.isEmpty()) {
       return Optional.empty();
     }
-    Opening opening =
-        new Opening(
-            size.get().get(JobKeys.Size.WIDTH),
-            size.get().get(JobKeys.Size.HEIGHT),
-            size.get().get(JobKeys.Size.CORNER));
-    double gapMm = panel.get(JobKeys.Panel.FIT).get(JobKeys.Fit.GAP);
-    checkFits(opening, gapMm, stock.get(), size.get());
+    Optional<Insert> insert = insert(name, panel, size.get());
+    if (insert.isEmpty()) {
+      return Optional.empty();
+    }
+    checkFits(insert.get(), stock.get(), size.get());
     List<Job.Placing> placings = placings(panel);
     Set<String> placed = new LinkedHashSet<>();
     placings.forEach(p -> placed.add(p.drawing()));
@@ -60,8 +58,7 @@ final class PanelReader {
     return Optional.of(
         new Job.PanelJob(
             name,
-            opening,
-            gapMm,
+            insert.get(),
             stock.get(),
             zero(panel.get(JobKeys.Panel.ZERO)),
             panel.find(JobKeys.Panel.POSITION).map(PanelReader::point),
@@ -73,6 +70,38 @@ final class PanelReader {
             tools(work),
             located.where(),
             size.get().where()));
+  }
+
+  /** A rectangle with one gap all round is made as such; anything else is fitted. */
+  private Optional<Insert> insert(String name, Values panel, Values size) {
+    Values fit = panel.get(JobKeys.Panel.FIT);
+    if (panel.has(JobKeys.Panel.SIZE)) {
+      if (!OpeningReader.isOneGap(fit)) {
+        found.error(
+            JobCode.KEYS_EXCLUDE,
+            fit.where(),
+            "the panel \"" + name + "\" has a size, and \"fit\" needs an opening to fit it into",
+            "give \"opening\" instead of \"size\", or one \"gap\" alone");
+        return Optional.empty();
+      }
+      return Optional.of(
+          Insert.plain(
+              new Opening(
+                  size.get(FitKeys.Size.WIDTH),
+                  size.get(FitKeys.Size.HEIGHT),
+                  size.get(FitKeys.Size.CORNER)),
+              OpeningReader.gaps(fit).map(g -> g.get(0)).orElse(0.0)));
+    }
+    if (OpeningReader.isPlain(size, fit)) {
+      return Optional.of(
+          Insert.plain(
+              new Opening(
+                  size.get(FitKeys.Opening.WIDTH).get(0),
+                  size.get(FitKeys.Opening.HEIGHT).get(0),
+                  size.get(FitKeys.Opening.CORNER)),
+              OpeningReader.gaps(fit).orElseThrow().get(0)));
+    }
+    return new OpeningReader(found).read(name, size, fit).map(Insert::fitted);
   }
 
   private Optional<Values> size(String name, Values panel) {
@@ -136,14 +165,14 @@ final class PanelReader {
   }
 
   /** Says early what no later stage could mend: a panel beyond its stock or its machine. */
-  private void checkFits(Opening opening, double gapMm, Stock stock, Values size) {
-    double width = opening.widthMm() - 2 * gapMm;
-    double height = opening.heightMm() - 2 * gapMm;
-    checkFits("the panel", width, "the stock is", stock.lengthMm(), size, JobKeys.Size.WIDTH);
-    checkFits("the panel", height, "the stock is", stock.widthMm(), size, JobKeys.Size.HEIGHT);
+  private void checkFits(Insert insert, Stock stock, Values size) {
+    double width = insert.lengthMm();
+    double height = insert.heightMm();
+    checkFits("the panel", width, "the stock is", stock.lengthMm(), size, FitKeys.Size.WIDTH);
+    checkFits("the panel", height, "the stock is", stock.widthMm(), size, FitKeys.Size.HEIGHT);
     String travel = "the machine \"" + machine.name() + "\" travels";
-    checkFits("the panel", width, travel, machine.travelXMm(), size, JobKeys.Size.WIDTH);
-    checkFits("the panel", height, travel, machine.travelYMm(), size, JobKeys.Size.HEIGHT);
+    checkFits("the panel", width, travel, machine.travelXMm(), size, FitKeys.Size.WIDTH);
+    checkFits("the panel", height, travel, machine.travelYMm(), size, FitKeys.Size.HEIGHT);
   }
 
   private void checkFits(
@@ -156,7 +185,7 @@ final class PanelReader {
               + " is "
               + Amounts.length(needMm)
               + " along "
-              + (key.equals(JobKeys.Size.WIDTH) ? "X" : "Y")
+              + (key.equals(FitKeys.Size.WIDTH) ? "X" : "Y")
               + ", but "
               + other
               + " "
@@ -198,24 +227,24 @@ final class PanelReader {
   private List<Job.Placing> placings(Values panel) {
     List<Job.Placing> placings = new ArrayList<>();
     for (Values v : panel.find(JobKeys.Panel.DESIGN).orElse(List.of())) {
-      String name = v.get(JobKeys.Design.PLACE);
+      String name = v.get(PatternKeys.Design.PLACE);
       if (!drawn.contains(name)) {
         found.error(
             JobCode.NO_SUCH_ARTWORK,
-            v.where(JobKeys.Design.PLACE),
+            v.where(PatternKeys.Design.PLACE),
             "no drawing named \"" + name + "\" in this job",
             Suggestion.hint(name, drawn));
       }
-      Values along = v.get(JobKeys.Design.ALONG);
+      Values along = v.get(PatternKeys.Design.ALONG);
       OptionalDouble rise =
-          along.find(JobKeys.Along.RISE).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+          along.find(PatternKeys.Along.RISE).map(OptionalDouble::of).orElse(OptionalDouble.empty());
       placings.add(
           new Job.Placing(
               name,
               new Arrangement(
-                  along.get(JobKeys.Along.GROUP),
-                  along.get(JobKeys.Along.COUNT),
-                  along.get(JobKeys.Along.INSET),
+                  along.get(PatternKeys.Along.GROUP),
+                  along.get(PatternKeys.Along.COUNT),
+                  along.get(PatternKeys.Along.INSET),
                   rise),
               along.where()));
     }

@@ -81,15 +81,16 @@ public record Rescued(String panel, ProgramText broken, int line, PanelFacts fac
             .run(ReadBack.texts(all, post));
     return new PanelFacts(
         panel.design(),
-        panel.asked().opening(),
-        panel.asked().gapMm(),
+        panel.asked().insert().opening(),
+        panel.asked().insert().gapMm(),
         panel.setup(),
         intents,
         panel.plan(),
         rest,
         dryRun,
         Optional.empty(),
-        List.of());
+        List.of(),
+        panel.asked().insert().sitting());
   }
 
   /** The lines that were run. */

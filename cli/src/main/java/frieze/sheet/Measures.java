@@ -31,6 +31,16 @@ record Measures(boolean inches) {
         : mm(mm, 2) + " mm (" + inch(mm) + " in)";
   }
 
+  /** A length that is no exact fraction: {@code 0.034 in (about 1/32)} or {@code 0.86 mm}. */
+  String about(double mm) {
+    if (!inches) {
+      return mm(mm, 2) + " mm";
+    }
+    String near = inch(Math.rint(mm / MM_PER_INCH * FINEST) / FINEST * MM_PER_INCH);
+    String exact = mm(mm / MM_PER_INCH, 3) + " in";
+    return near.equals("0") || inch(mm).equals(near) ? one(mm) : exact + " (about " + near + ")";
+  }
+
   /** A feed in the first unit. */
   String feed(double mmPerMin) {
     return inches

@@ -5,6 +5,7 @@ import frieze.design.Intent;
 import frieze.dryrun.DryRunResult;
 import frieze.field.DepthMap;
 import frieze.layout.Opening;
+import frieze.opening.Sitting;
 import frieze.plan.Plan;
 import frieze.post.ProgramText;
 import frieze.shop.Setup;
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param programs in running order, as they are written
  * @param depths of the stock once all programs have run; empty when it was not simulated
  * @param drawings the drawings that its motifs come from
+ * @param sitting how it sits in its opening, where more than a rectangle and a gap is known
  */
 public record PanelFacts(
     Design design,
@@ -30,7 +32,8 @@ public record PanelFacts(
     List<ProgramText> programs,
     DryRunResult dryRun,
     Optional<DepthMap> depths,
-    List<DrawingFacts> drawings) {
+    List<DrawingFacts> drawings,
+    Optional<Sitting> sitting) {
   public PanelFacts {
     intents = List.copyOf(intents);
     programs = List.copyOf(programs);

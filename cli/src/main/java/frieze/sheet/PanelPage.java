@@ -36,6 +36,7 @@ final class PanelPage {
     head();
     keyFacts();
     pictures();
+    panel.sitting().ifPresent(s -> new SittingTable(s, measures, out).write());
     new PanelSteps(facts, panel, out).write();
     panel.depths().ifPresent(this::depthFigure);
     new PanelVerdict(facts, panel, out).write();

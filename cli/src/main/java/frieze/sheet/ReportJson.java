@@ -10,6 +10,7 @@ import frieze.dryrun.Finding;
 import frieze.dryrun.NotChecked;
 import frieze.dryrun.ProgramReport;
 import frieze.dryrun.Range;
+import frieze.opening.Sitting;
 import frieze.plan.Leftover;
 import frieze.post.ProgramText;
 import frieze.shop.Setup;
@@ -73,6 +74,9 @@ public final class ReportJson {
     number("height", panel.opening().heightMm());
     number("corner", panel.opening().cornerRadiusMm());
     number("gap", panel.gapMm());
+    if (panel.sitting().isPresent()) {
+      sitting(panel.sitting().get());
+    }
     json.writeEndObject();
     setup(panel.setup());
     drawings(panel);
@@ -83,6 +87,23 @@ public final class ReportJson {
     notChecked(panel);
     leftovers(panel);
     json.writeEndObject();
+  }
+
+  private void sitting(Sitting sitting) throws IOException {
+    number("misfit", sitting.opening().misfitMm());
+    number("leanLeft", sitting.opening().outOfSquareLeftMm());
+    number("leanRight", sitting.opening().outOfSquareRightMm());
+    number("bow", sitting.opening().bowMm());
+    json.writeArrayFieldStart("gaps");
+    for (Sitting.Gap gap : sitting.gaps()) {
+      json.writeStartObject();
+      json.writeStringField("place", gap.place());
+      number("now", gap.nowMm());
+      number("driest", gap.driestMm());
+      number("wettest", gap.wettestMm());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
   }
 
   private void setup(Setup setup) throws IOException {

@@ -60,8 +60,8 @@ class JobReaderTest {
     Job.PanelJob panel = job.panels().get(0);
     assertThat(job.drawings().get(0).asked().heightMm().getAsDouble())
         .isCloseTo(88.9, within(ROUNDING));
-    assertThat(panel.opening().widthMm()).isCloseTo(727.075, within(ROUNDING));
-    assertThat(panel.gapMm()).isCloseTo(1.5875, within(ROUNDING));
+    assertThat(panel.insert().opening().widthMm()).isCloseTo(727.075, within(ROUNDING));
+    assertThat(panel.insert().gapMm()).isCloseTo(1.5875, within(ROUNDING));
     assertThat(panel.stock().thinnestMm()).isCloseTo(18.9992, within(ROUNDING));
     assertThat(panel.stock().thickestMm()).isCloseTo(19.1008, within(ROUNDING));
     assertThat(panel.zero()).isEqualTo(Zero.LEFT_FRONT_TOP);
@@ -88,8 +88,8 @@ class JobReaderTest {
     String counts = metric.replace("count: 9 in", "count: 9").replace("tabs: 6 in", "tabs: 6");
     String tools = counts.replace("flat 1/4 in", "flat 1/4").replace("vee 60 in", "vee 60");
     assertThat(read(tools).panels().get(0).clearanceMm()).isEqualTo(5.0);
-    assertThat(read(tools).panels().get(0).opening())
-        .isEqualTo(read(GOOD).panels().get(0).opening());
+    assertThat(read(tools).panels().get(0).insert().opening())
+        .isEqualTo(read(GOOD).panels().get(0).insert().opening());
   }
 
   @Test
@@ -100,7 +100,7 @@ class JobReaderTest {
                 + "  back:\n    like: front\n    opening: {width: 28-1/2, height: 5-1/4, corner: 3/16}\n");
     assertThat(job.panels()).extracting(Job.PanelJob::name).containsExactly("front", "back");
     Job.PanelJob back = job.panels().get(1);
-    assertThat(back.opening().widthMm()).isCloseTo(723.9, within(ROUNDING));
+    assertThat(back.insert().opening().widthMm()).isCloseTo(723.9, within(ROUNDING));
     assertThat(back.work()).isEqualTo(job.panels().get(0).work());
   }
 
@@ -140,7 +140,7 @@ class JobReaderTest {
         "inset: 1/2 | insets: 1/2 | 14:51 | JOB-002 | inset",
         "depth: 1/8 | deph: 1/8 | 16:41 | JOB-002 | depth",
         "fit: {gap: 1/16} | fit: {gap: 1/16, gap: 1/8} | 9:22 | JOB-003 | keep one",
-        "fit: {gap: 1/16} | fit: {gap: 1/16, species: white ash} | 9:22 | JOB-004 | leave it out",
+        "fit: {gap: 1/16} | fit: {species: white as} | 9:20 | JOB-010 | did you mean \"white ash\"?",
         "- groove: | - torchcut: | 16:9 | JOB-004 | leave it out",
         "gap: 1/16 | gap: 1 kg | 9:16 | JOB-008 | write a length",
         "gap: 1/16 | gap: 12 deg | 9:16 | JOB-008 | write a length",

@@ -214,7 +214,8 @@ final class SampleJob {
                 "leaf.svg",
                 "page of 60 x 80 mm, as the file says in mm",
                 size.width(),
-                size.height())));
+                size.height())),
+        Optional.empty());
   }
 
   private static DepthMap depths(Plan plan, Setup setup) {

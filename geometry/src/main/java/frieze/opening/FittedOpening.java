@@ -36,6 +36,26 @@ public record FittedOpening(
     residuals = List.copyOf(residuals);
   }
 
+  /** An opening that is taken for a rectangle because no more of it was measured. */
+  public static FittedOpening rectangle(double widthMm, double heightMm) {
+    return new FittedOpening(
+        List.of(
+            Point.ORIGIN,
+            new Point(widthMm, 0),
+            new Point(widthMm, heightMm),
+            new Point(0, heightMm)),
+        0,
+        List.of(),
+        0,
+        0,
+        0);
+  }
+
+  /** Whether more than a width and a height was measured. */
+  public boolean measured() {
+    return !residuals.isEmpty();
+  }
+
   /** How far the upper left corner leans to the right of the square through the lower one. */
   public double outOfSquareLeftMm() {
     return corners.get(3).x();

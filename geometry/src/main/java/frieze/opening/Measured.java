@@ -10,6 +10,8 @@ import java.util.List;
  * @param diagonalsMm from the lower left corner to the upper right, then the other
  * @param beadRadiusMm of the weld in the corners; 0 for sharp ones
  * @param diagonalsIntoBead whether the diagonals were taken into the bead, where a tape stops short
+ * @param marksMm how far from the corners the marks on the bottom and the top rail are between
+ *     which the diagonals were taken; 0 for the corners themselves
  * @param tapeMm the standard uncertainty of one measurement
  */
 public record Measured(
@@ -18,9 +20,21 @@ public record Measured(
     List<Double> diagonalsMm,
     double beadRadiusMm,
     boolean diagonalsIntoBead,
+    double marksMm,
     double tapeMm) {
   /** A height of the opening at a distance from its lower left corner. */
   public record Station(double fromLeftMm, double heightMm) {}
+
+  /** Diagonals from corner to corner. */
+  public Measured(
+      List<Double> sidesMm,
+      List<Station> heights,
+      List<Double> diagonalsMm,
+      double beadRadiusMm,
+      boolean diagonalsIntoBead,
+      double tapeMm) {
+    this(sidesMm, heights, diagonalsMm, beadRadiusMm, diagonalsIntoBead, 0, tapeMm);
+  }
 
   public Measured {
     sidesMm = List.copyOf(sidesMm);
@@ -33,9 +47,13 @@ public record Measured(
               + " and "
               + diagonalsMm.size());
     }
-    if (!(beadRadiusMm >= 0 && tapeMm > 0)) {
+    if (!(beadRadiusMm >= 0 && marksMm >= 0 && tapeMm > 0)) {
       throw new IllegalArgumentException(
-          "beadRadiusMm must be >= 0 and tapeMm > 0 but were " + beadRadiusMm + ", " + tapeMm);
+          "beadRadiusMm, marksMm must be >= 0 and tapeMm > 0 but were "
+              + (beadRadiusMm + ", " + marksMm + ", " + tapeMm));
+    }
+    if (diagonalsIntoBead && marksMm > 0) {
+      throw new IllegalArgumentException("diagonals go into the bead or to marks, not both");
     }
   }
 }

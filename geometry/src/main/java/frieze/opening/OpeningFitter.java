@@ -135,8 +135,18 @@ public final class OpeningFitter {
   }
 
   private double diagonal(List<Point> c, int from) {
+    if (measured.marksMm() > 0) {
+      return distance(mark(c, from), mark(c, from + 2));
+    }
     double radius = measured.diagonalsIntoBead() ? measured.beadRadiusMm() : 0;
     return distance(centre(c, from, radius), centre(c, from + 2, radius)) + 2 * radius;
+  }
+
+  /** The mark near a corner, on the bottom or the top rail. */
+  private Point mark(List<Point> c, int corner) {
+    Point other = c.get(corner < 2 ? 1 - corner : 5 - corner);
+    double length = distance(c.get(corner), other);
+    return c.get(corner).towards(other, measured.marksMm() / length);
   }
 
   /** The centre of the bead in a corner: its radius away from both sides. */

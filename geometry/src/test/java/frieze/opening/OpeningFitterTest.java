@@ -126,4 +126,37 @@ class OpeningFitterTest {
         .isInstanceOf(BadInputException.class)
         .hasMessageContaining("contradict");
   }
+
+  /**
+   * A rectangle of 400 x 300 with marks 50 mm from the corners: the diagonals are hypot(300, 300).
+   */
+  @Test
+  void diagonals_between_marks_on_the_rails_tell_the_same() {
+    double diagonal = Math.hypot(300, 300);
+    Measured measured =
+        new Measured(
+            List.of(400.0, 300.0, 400.0, 300.0),
+            List.of(),
+            List.of(diagonal, diagonal),
+            0,
+            false,
+            50,
+            0.5);
+    FittedOpening fit = OpeningFitter.fit(measured, SourceSpan.NONE);
+    assertThat(fit.misfitMm()).isLessThan(1e-6);
+    assertThat(fit.outOfSquareLeftMm()).isCloseTo(0, within(1e-5));
+    // Leaning by 3 over 300: each diagonal between the marks changes by its share.
+    double height = Math.sqrt(300 * 300 - 9);
+    Measured leaning =
+        new Measured(
+            List.of(400.0, 300.0, 400.0, 300.0),
+            List.of(),
+            List.of(Math.hypot(303, height), Math.hypot(297, height)),
+            0,
+            false,
+            50,
+            0.5);
+    assertThat(OpeningFitter.fit(leaning, SourceSpan.NONE).outOfSquareLeftMm())
+        .isCloseTo(3, within(1e-5));
+  }
 }

@@ -1,0 +1,50 @@
+package frieze.job;
+
+import frieze.diagnostic.SourceSpan;
+import frieze.layout.Opening;
+import frieze.layout.Panel;
+import frieze.opening.Sitting;
+import java.util.Optional;
+
+/**
+ * What a panel goes into, and how.
+ *
+ * @param opening a rectangle: the finished size with a gap of 0, the opening, or the largest
+ *     upright one in an opening that was measured in more places
+ * @param gapMm on each side; the least of them
+ * @param sitting how the panel sits, where more than a rectangle and a gap is known
+ */
+public record Insert(Opening opening, double gapMm, Optional<Sitting> sitting) {
+  static Insert plain(Opening opening, double gapMm) {
+    return new Insert(opening, gapMm, Optional.empty());
+  }
+
+  static Insert fitted(Sitting sitting) {
+    Opening clear =
+        new Opening(
+            sitting.opening().clearWidthMm(),
+            sitting.opening().clearHeightMm(),
+            sitting.bead().sizeMm());
+    double gapMm = sitting.sides().stream().mapToDouble(Sitting.Gap::nowMm).min().orElse(0);
+    return new Insert(clear, gapMm, Optional.of(sitting));
+  }
+
+  /** The size along X before its outline is made; for a first look at the stock. */
+  double lengthMm() {
+    return sitting.map(s -> s.panel().lengthMm()).orElse(opening.widthMm() - 2 * gapMm);
+  }
+
+  /** The same along Y. */
+  double heightMm() {
+    return sitting.map(s -> s.panel().heightMm()).orElse(opening.heightMm() - 2 * gapMm);
+  }
+
+  /**
+   * The panel.
+   *
+   * @throws frieze.diagnostic.BadInputException if nothing is left of the opening
+   */
+  Panel panel(String name, SourceSpan where) {
+    return sitting.map(Sitting::panel).orElseGet(() -> opening.panel(name, gapMm, where));
+  }
+}

@@ -1,0 +1,136 @@
+package frieze.sheet;
+
+import frieze.opening.FittedOpening;
+import frieze.opening.InsertRequest;
+import frieze.opening.OpeningFitter;
+import frieze.opening.Sitting;
+import frieze.wood.Moisture;
+
+/** Writes how a panel will sit in its opening. */
+final class SittingTable {
+  private final Sitting sitting;
+  private final Measures measures;
+  private final Markup out;
+
+  SittingTable(Sitting sitting, Measures measures, Markup out) {
+    this.sitting = sitting;
+    this.measures = measures;
+    this.out = out;
+  }
+
+  void write() {
+    out.element("h2", "How it will sit");
+    if (sitting.opening().measured()) {
+      opening();
+    }
+    out.open("table");
+    row("th", "gap", "as cut", "driest", "wettest");
+    for (Sitting.Gap gap : sitting.gaps()) {
+      row(
+          "td",
+          gap.place(),
+          measures.one(gap.nowMm()),
+          measures.one(gap.driestMm()),
+          measures.one(gap.wettestMm()));
+    }
+    out.close().line();
+    out.element("p", sums());
+    out.element("p", worst());
+  }
+
+  private void row(String tag, String... cells) {
+    out.open("tr");
+    for (String cell : cells) {
+      out.element(tag, cell);
+    }
+    out.close();
+  }
+
+  private void opening() {
+    FittedOpening opening = sitting.opening();
+    String checked =
+        opening.spare() > 0
+            ? "The outline that agrees best with the tape is off it by "
+                + measures.one(opening.misfitMm())
+                + "; the tape is trusted to "
+                + measures.one(sitting.tapeMm())
+                + " and more than "
+                + measures.one(OpeningFitter.CONTRADICTION * sitting.tapeMm())
+                + " would have been refused."
+            : "Nothing was measured to spare, so that the tape can't be checked.";
+    out.element(
+        "p",
+        checked
+            + " The left side leans "
+            + lean(opening.outOfSquareLeftMm())
+            + " over the height, the right side "
+            + lean(opening.outOfSquareRightMm())
+            + ", uncertain by "
+            + measures.about(opening.squareUncertaintyMm())
+            + "; the panel follows."
+            + bow(opening.bowMm()));
+  }
+
+  private String bow(double bowMm) {
+    return bowMm == 0
+        ? ""
+        : " Together the rails bow "
+            + measures.about(Math.abs(bowMm))
+            + (bowMm < 0 ? " into the opening; the panel is that much lower." : " out of it.");
+  }
+
+  private String lean(double mm) {
+    return measures.about(Math.abs(mm)) + " to the " + (mm < 0 ? "left" : "right");
+  }
+
+  private String sums() {
+    InsertRequest asked = sitting.asked();
+    StringBuilder text = new StringBuilder("Least gaps, with the panel in the middle");
+    if (asked.allowances().coatingMm() > 0) {
+      text.append(", after a coating of ").append(measures.one(asked.allowances().coatingMm()));
+    }
+    if (asked.allowances().sandedMm() > 0) {
+      text.append(", after ")
+          .append(measures.one(asked.allowances().sandedMm()))
+          .append(" is sanded off each edge");
+    }
+    if (sitting.wood()) {
+      Moisture m = asked.moisture();
+      text.append("; moisture ")
+          .append(percent(m.nowPct()))
+          .append(" when cut, ")
+          .append(percent(m.lowestPct()))
+          .append(" to ")
+          .append(percent(m.highestPct()))
+          .append(" in use. Movement after the Wood Handbook, table 13-5");
+      if (m.beyondRule()) {
+        text.append("; it is published for 6 to 14 %, beyond that it is an extrapolation");
+      }
+    }
+    return text.append('.').toString();
+  }
+
+  private static String percent(double pct) {
+    return Measures.decimals(pct, 1) + " %";
+  }
+
+  private String worst() {
+    Sitting.Gap tight = sitting.tightestCorner();
+    String text =
+        "Tightest corner: "
+            + tight.place()
+            + ", "
+            + measures.about(tight.wettestMm())
+            + (sitting.wood() ? " at the wettest" : "");
+    double worst = sitting.worstMm(tight);
+    if (sitting.tapeMm() == 0) {
+      return text + ".";
+    }
+    return text
+        + (worst < 0
+            ? "; if the tape is off by its uncertainty, it touches by "
+                + measures.about(-worst)
+                + ": try the fit before you finish the edges."
+            : "; if the tape is off by its uncertainty, " + measures.about(worst) + " is left.");
+  }
+}
