@@ -33,7 +33,7 @@ class DocsTest {
     }
     int ran = 0;
     for (String page : pages) {
-      Shell shell = new Shell(Files.createDirectories(folder.resolve("page" + ran)));
+      Shell shell = new Shell(withExamples(folder.resolve("page" + pages.indexOf(page))));
       for (String line : commands(Files.readString(Path.of(page)))) {
         Shell.Result result = shell.run(words(line));
         assertThat(result.code()).as("%s: %s%n%s", page, line, result.err()).isZero();
@@ -41,6 +41,18 @@ class DocsTest {
       }
     }
     assertThat(ran).as("commands in the docs").isGreaterThanOrEqualTo(8);
+  }
+
+  /** A folder that looks like the project's own: the pages name the examples from there. */
+  private static Path withExamples(Path page) throws IOException {
+    Path from = DOCS.resolve("examples/hall-bench");
+    Path to = Files.createDirectories(page.resolve("docs/examples/hall-bench"));
+    try (Stream<Path> files = Files.list(from)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        Files.copy(file, to.resolve(file.getFileName()));
+      }
+    }
+    return page;
   }
 
   private static List<String> commands(String page) {
