@@ -3,6 +3,7 @@ package frieze.cli;
 import frieze.diagnostic.Amounts;
 import frieze.job.Shop;
 import frieze.job.ShopReader;
+import frieze.shop.CutChart;
 import frieze.shop.Machine;
 import frieze.shop.Material;
 import frieze.shop.Tool;
@@ -70,7 +71,10 @@ final class ShopCommand implements Callable<Integer> {
     for (Material m : all.materials()) {
       materials.row(List.of(m.name(), m.kind().name().toLowerCase(Locale.ROOT)));
     }
-    console.out().print(machines + "\n" + tools + "\n" + materials);
+    Table charts =
+        new Table("cut chart", "material", "current", "nozzle", "thickness (mm)", "kerf (mm)");
+    all.charts().forEach(c -> charts.row(chart(c)));
+    console.out().print(machines + "\n" + tools + "\n" + materials + "\n" + charts);
   }
 
   private static List<String> machine(Machine m) {
@@ -82,8 +86,22 @@ final class ShopCommand implements Callable<Integer> {
         m.name(),
         m.post(),
         travel,
-        range + (m.spindle().byHand() ? ", by hand" : ", by program"),
+        m.spindle().equals(Machine.Spindle.NONE)
+            ? "none: a torch"
+            : range + (m.spindle().byHand() ? ", by hand" : ", by program"),
         m.toolChanger() ? "yes" : "no");
+  }
+
+  private static List<String> chart(CutChart c) {
+    CutChart.Row thin = c.rows().get(0);
+    CutChart.Row thick = c.rows().get(c.rows().size() - 1);
+    return List.of(
+        c.name(),
+        c.material(),
+        String.format(Locale.ROOT, "%.0f A", c.currentA()),
+        c.nozzle(),
+        String.format(Locale.ROOT, "%.1f to %.1f", c.thinnestMm(), c.thickestMm()),
+        String.format(Locale.ROOT, "%.2f to %.2f", thin.kerfMm(), thick.kerfMm()));
   }
 
   private static List<String> tool(Tool t) {

@@ -31,7 +31,14 @@ public enum JobCode implements Code {
   UNSUITABLE_TOOL("JOB-025", "tool of a wrong shape"),
   UNEVEN_STOCK("JOB-026", "thickness readings that disagree"),
   UNSUITABLE_POST("JOB-027", "post for another kind of machine"),
-  NO_SUCH_LINE("JOB-028", "no such place in a program");
+  NO_SUCH_LINE("JOB-028", "no such place in a program"),
+  NO_SUCH_GAUGE("JOB-029", "no such gauge in the table"),
+  GAUGE_WITHOUT_METAL("JOB-030", "gauge without its metal"),
+  NO_SUCH_CHART("JOB-031", "no such cut chart in the shop"),
+  BEYOND_CHART("JOB-032", "thickness beyond the cut chart"),
+  TORCH_AND_SPINDLE("JOB-033", "work for a torch and for a spindle on one machine"),
+  ONE_TORCHCUT("JOB-034", "more than one torchcut on a panel"),
+  BAD_CLEARANCE("JOB-035", "clearance too low for a torch");
 
   private final String id;
   private final String title;

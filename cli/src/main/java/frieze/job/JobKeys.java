@@ -92,8 +92,9 @@ final class JobKeys {
     static final Key<List<Double>> THICKNESS =
         Key.required(
             "thickness",
-            ListType.oneOrMore(Types.length(Range.POSITIVE)),
-            "its thickness as measured with a caliper, in one place or in several");
+            new ThicknessType(),
+            "its thickness as measured with a caliper, in one place or in several; for sheet metal"
+                + " the gauge with its metal will do, and readings beside it win");
     static final Key<Boolean> BLANK =
         Key.withDefault(
             "blank",

@@ -1,5 +1,6 @@
 package frieze.job;
 
+import frieze.shop.CutChart;
 import frieze.shop.Machine;
 import frieze.shop.Material;
 import frieze.shop.Tool;
@@ -11,11 +12,13 @@ import java.util.Set;
 import java.util.function.Function;
 
 /** What a shop has, by name. */
-public record Shop(List<Machine> machines, List<Tool> tools, List<Material> materials) {
+public record Shop(
+    List<Machine> machines, List<Tool> tools, List<Material> materials, List<CutChart> charts) {
   public Shop {
     machines = List.copyOf(machines);
     tools = List.copyOf(tools);
     materials = List.copyOf(materials);
+    charts = List.copyOf(charts);
   }
 
   public Optional<Machine> machine(String name) {
@@ -28,6 +31,14 @@ public record Shop(List<Machine> machines, List<Tool> tools, List<Material> mate
 
   public Optional<Material> material(String name) {
     return materials.stream().filter(m -> m.name().equals(name)).findFirst();
+  }
+
+  public Optional<CutChart> chart(String name) {
+    return charts.stream().filter(c -> c.name().equals(name)).findFirst();
+  }
+
+  List<String> chartNames() {
+    return charts.stream().map(CutChart::name).toList();
   }
 
   List<String> machineNames() {
@@ -50,7 +61,8 @@ public record Shop(List<Machine> machines, List<Tool> tools, List<Material> mate
     return new Shop(
         merged(machines, other.machines, Machine::name),
         withOwnNumbers(merged(tools, other.tools, Tool::name)),
-        merged(materials, other.materials, Material::name));
+        merged(materials, other.materials, Material::name),
+        merged(charts, other.charts, CutChart::name));
   }
 
   private static <T> List<T> merged(List<T> first, List<T> second, Function<T, String> name) {

@@ -87,7 +87,11 @@ final class ShopKeys {
     static final Key<Values> ACCELERATION =
         Key.required("acceleration", new SectionType(Axes.ACCELERATIONS), "how fast it speeds up");
     static final Key<Values> SPINDLE =
-        Key.required("spindle", new SectionType(ShopKeys.Spindle.SECTION), "its spindle");
+        Key.optional(
+            "spindle",
+            new SectionType(ShopKeys.Spindle.SECTION),
+            "no spindle: a plasma table",
+            "Its spindle.");
     static final Key<Boolean> CHANGER =
         Key.withDefault("tool changer", Types.YES_NO, "no", "Whether it changes tools by itself.");
     static final Section SECTION =
@@ -220,9 +224,80 @@ final class ShopKeys {
                     Word.of(Material.Kind.SHEET, "sheet"),
                     Word.of(Material.Kind.STEEL, "steel"))),
             "how it behaves under a cutter; `sheet` is MDF and plywood");
-    static final Section SECTION = new Section("material", "A material.", List.of(KIND));
+    static final Key<Boolean> ZINC =
+        Key.withDefault(
+            "zinc",
+            Types.YES_NO,
+            "no",
+            "Whether it is coated with zinc. Its fume makes people ill: the sheet then says so first"
+                + " of all.");
+    static final Section SECTION = new Section("material", "A material.", List.of(KIND, ZINC));
 
     private Materials() {}
+  }
+
+  /** One line of a cut chart. */
+  static final class ChartRow {
+    static final Key<Double> THICKNESS =
+        Key.required("thickness", Types.length(Range.POSITIVE), "the thickness of the sheet");
+    static final Key<Double> KERF =
+        Key.required("kerf", Types.length(Range.POSITIVE), "how wide the cut is");
+    static final Key<Double> FEED =
+        Key.required(
+            "feed", Types.quantity(UnitKind.FEED, Range.POSITIVE), "how fast the torch cuts");
+    static final Key<Double> PIERCE_HEIGHT =
+        Key.required(
+            "pierce height",
+            Types.length(Range.POSITIVE),
+            "how far above the sheet the arc is lit");
+    static final Key<Double> CUT_HEIGHT =
+        Key.required(
+            "cut height", Types.length(Range.POSITIVE), "how far above the sheet the torch cuts");
+    static final Key<Double> PIERCE_DELAY =
+        Key.required(
+            "pierce delay",
+            Types.quantity(UnitKind.TIME, Range.POSITIVE),
+            "from lighting the arc to moving off");
+    static final Key<Double> SMALLEST_HOLE =
+        Key.required(
+            "smallest hole",
+            Types.length(Range.POSITIVE),
+            "the smallest diameter that comes out as a hole");
+    static final Section SECTION =
+        new Section(
+            "chart row",
+            "What the torch does at one thickness. Between two thicknesses Frieze goes straight from"
+                + " row to row; beyond the first and the last it guesses nothing.",
+            List.of(THICKNESS, KERF, FEED, PIERCE_HEIGHT, CUT_HEIGHT, PIERCE_DELAY, SMALLEST_HOLE));
+
+    private ChartRow() {}
+  }
+
+  /** A cut chart. */
+  static final class Charts {
+    static final Key<String> MATERIAL =
+        Key.required("material", Types.TEXT, "the metal that it is for");
+    static final Key<Integer> CURRENT =
+        Key.required("current", Types.count(1, 1000), "the current in amperes");
+    static final Key<String> NOZZLE =
+        Key.required("nozzle", Types.TEXT, "the nozzle, as its maker calls it");
+    static final Key<Double> AFTER_FLOW =
+        Key.withDefault(
+            "after flow",
+            Types.quantity(UnitKind.TIME, Range.NOT_NEGATIVE),
+            "0.5 s",
+            "How long the torch stays where it went out, while the air still flows.");
+    static final Key<List<Values>> ROWS =
+        Key.required(
+            "rows", ListType.of(new SectionType(ChartRow.SECTION)), "one row for each thickness");
+    static final Section SECTION =
+        new Section(
+            "cut chart",
+            "What a torch does to one metal with one current and one nozzle. Copy it from the manual"
+                + " of the power supply; the built-in ones are values to start from.",
+            List.of(MATERIAL, CURRENT, NOZZLE, AFTER_FLOW, ROWS));
+
+    private Charts() {}
   }
 
   /** The file itself. */
@@ -248,11 +323,17 @@ final class ShopKeys {
             new NamedType<>("a material", new SectionType(ShopKeys.Materials.SECTION)),
             "only the built-in ones",
             "Your materials. One with the name of a built-in one replaces it.");
+    static final Key<Map<String, Located<Values>>> CHARTS =
+        Key.optional(
+            "cut charts",
+            new NamedType<>("a cut chart", new SectionType(ShopKeys.Charts.SECTION)),
+            "only the built-in ones",
+            "The cut charts of your torch. One with the name of a built-in one replaces it.");
     static final Section SECTION =
         new Section(
             "shop file",
             "The top level of the file: what your shop has. Everything in it is optional.",
-            List.of(UNITS, MACHINES, TOOLS, MATERIALS));
+            List.of(UNITS, MACHINES, TOOLS, MATERIALS, CHARTS));
 
     private Root() {}
   }

@@ -1,6 +1,7 @@
 package frieze.job;
 
 import frieze.diagnostic.Diagnostics;
+import frieze.shop.CutChart;
 import frieze.shop.Machine;
 import frieze.shop.Material;
 import frieze.shop.Tool;
@@ -50,7 +51,7 @@ public final class ShopReader {
   private Shop readFile(String source, byte[] content) {
     Optional<Node> root = YamlText.parse(source, content);
     if (root.isEmpty()) {
-      return new Shop(List.of(), List.of(), List.of());
+      return new Shop(List.of(), List.of(), List.of(), List.of());
     }
     Reading reading = new Reading(source, Units.inches(root.get()), found);
     Optional<Values> values = new SectionType(ShopKeys.Root.SECTION).read(root.get(), reading);
@@ -63,10 +64,17 @@ public final class ShopReader {
     named(shop, ShopKeys.Root.MATERIALS)
         .forEach(
             (name, section) ->
-                materials.add(new Material(name, section.value().get(ShopKeys.Materials.KIND))));
+                materials.add(
+                    new Material(
+                        name,
+                        section.value().get(ShopKeys.Materials.KIND),
+                        section.value().get(ShopKeys.Materials.ZINC))));
     List<Tool> tools = tools(named(shop, ShopKeys.Root.TOOLS));
+    List<CutChart> charts = new ArrayList<>();
+    named(shop, ShopKeys.Root.CHARTS)
+        .forEach((name, section) -> chart(name, section.value()).ifPresent(charts::add));
     found.throwIfErrors();
-    return new Shop(machines, tools, materials);
+    return new Shop(machines, tools, materials, charts);
   }
 
   private static Map<String, Located<Values>> named(
@@ -76,7 +84,6 @@ public final class ShopReader {
 
   private static Machine machine(String name, Values m) {
     Values travel = m.get(ShopKeys.Machines.TRAVEL);
-    Values spindle = m.get(ShopKeys.Machines.SPINDLE);
     return new Machine(
         name,
         m.get(ShopKeys.Machines.POST),
@@ -86,14 +93,52 @@ public final class ShopReader {
         axis(m, ShopKeys.Axes.FEED_X, ShopKeys.Axes.ACCELERATION_X),
         axis(m, ShopKeys.Axes.FEED_Y, ShopKeys.Axes.ACCELERATION_Y),
         axis(m, ShopKeys.Axes.FEED_Z, ShopKeys.Axes.ACCELERATION_Z),
-        new Machine.Spindle(
-            spindle.get(ShopKeys.Spindle.BY_HAND),
-            spindle.get(ShopKeys.Spindle.LOWEST),
-            spindle.get(ShopKeys.Spindle.HIGHEST),
-            spindle.find(ShopKeys.Spindle.DIAL).orElse(List.of()),
-            spindle.get(ShopKeys.Spindle.SPIN_UP)),
+        m.find(ShopKeys.Machines.SPINDLE).map(ShopReader::spindle).orElse(Machine.Spindle.NONE),
         m.get(ShopKeys.Machines.CHANGER),
         m.get(ShopKeys.Machines.WRITES));
+  }
+
+  private static Machine.Spindle spindle(Values spindle) {
+    return new Machine.Spindle(
+        spindle.get(ShopKeys.Spindle.BY_HAND),
+        spindle.get(ShopKeys.Spindle.LOWEST),
+        spindle.get(ShopKeys.Spindle.HIGHEST),
+        spindle.find(ShopKeys.Spindle.DIAL).orElse(List.of()),
+        spindle.get(ShopKeys.Spindle.SPIN_UP));
+  }
+
+  /** Reads a cut chart; empty after an error. */
+  private Optional<CutChart> chart(String name, Values chart) {
+    List<CutChart.Row> rows = new ArrayList<>();
+    Set<Double> seen = new HashSet<>();
+    for (Values row : chart.get(ShopKeys.Charts.ROWS)) {
+      double thicknessMm = row.get(ShopKeys.ChartRow.THICKNESS);
+      if (!seen.add(thicknessMm)) {
+        found.error(
+            JobCode.DUPLICATE_KEY,
+            row.where(ShopKeys.ChartRow.THICKNESS),
+            "the cut chart \"" + name + "\" has two rows for one thickness",
+            "keep the one that is right");
+        return Optional.empty();
+      }
+      rows.add(
+          new CutChart.Row(
+              thicknessMm,
+              row.get(ShopKeys.ChartRow.KERF),
+              row.get(ShopKeys.ChartRow.FEED),
+              row.get(ShopKeys.ChartRow.PIERCE_HEIGHT),
+              row.get(ShopKeys.ChartRow.CUT_HEIGHT),
+              row.get(ShopKeys.ChartRow.PIERCE_DELAY),
+              row.get(ShopKeys.ChartRow.SMALLEST_HOLE)));
+    }
+    return Optional.of(
+        new CutChart(
+            name,
+            chart.get(ShopKeys.Charts.MATERIAL),
+            chart.get(ShopKeys.Charts.CURRENT),
+            chart.get(ShopKeys.Charts.NOZZLE),
+            chart.get(ShopKeys.Charts.AFTER_FLOW),
+            rows));
   }
 
   private static Machine.Axis axis(Values m, Key<Double> feed, Key<Double> acceleration) {

@@ -53,6 +53,9 @@ public record Machine(
    */
   public record Spindle(
       boolean byHand, double minRpm, double maxRpm, List<Double> dial, double spinUpSeconds) {
+    /** No spindle: a machine that carries a torch. */
+    public static final Spindle NONE = new Spindle(false, 0, 1, List.of(), 0);
+
     public Spindle {
       dial = List.copyOf(dial);
       requirePositive("maxRpm", maxRpm, "rpm");
