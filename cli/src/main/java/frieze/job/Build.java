@@ -177,10 +177,7 @@ public final class Build {
       Motif motif = motif(placing.drawing());
       used.put(motif.name(), motif);
       try {
-        placements.addAll(
-            placing
-                .arrangement()
-                .place(motif.name(), motif.artwork().bounds(), panel, placing.where()));
+        placements.addAll(placing.place(motif, panel));
       } catch (BadInputException e) {
         found.addAll(e.diagnostics());
       }

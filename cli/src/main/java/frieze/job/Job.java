@@ -1,11 +1,16 @@
 package frieze.job;
 
 import frieze.artwork.source.DrawingRequest;
+import frieze.curve.Bounds;
 import frieze.curve.Point;
+import frieze.design.Motif;
 import frieze.design.Work;
 import frieze.diagnostic.SourceSpan;
 import frieze.layout.Arrangement;
+import frieze.layout.Hull;
 import frieze.layout.Panel;
+import frieze.layout.Placement;
+import frieze.layout.Variation;
 import frieze.shop.KeepOut;
 import frieze.shop.Machine;
 import frieze.shop.Stock;
@@ -43,8 +48,26 @@ public record Job(
    */
   public record Drawing(String name, String file, DrawingRequest asked, SourceSpan where) {}
 
-  /** A drawing repeated along a panel. */
-  public record Placing(String drawing, Arrangement arrangement, SourceSpan where) {}
+  /**
+   * A drawing repeated on a panel.
+   *
+   * @param vary the differences between its motifs, if there are any
+   * @param seed decides them; of this panel and this drawing alone
+   */
+  public record Placing(
+      String drawing,
+      Arrangement arrangement,
+      Optional<Variation> vary,
+      long seed,
+      SourceSpan where) {
+    /** Places the motif. */
+    List<Placement> place(Motif motif, Panel panel) {
+      List<Placement> alike =
+          arrangement.place(motif.name(), motif.artwork().bounds(), panel, where);
+      Bounds band = panel.outline().bounds().grown(-arrangement.insetMm());
+      return vary.map(v -> v.apply(alike, Hull.of(motif.artwork()), band, seed)).orElse(alike);
+    }
+  }
 
   /**
    * One panel.

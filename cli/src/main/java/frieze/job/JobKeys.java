@@ -491,19 +491,18 @@ final class JobKeys {
             "panels",
             new NamedType<>("a panel", new SectionType(Panel.SECTION)),
             "what is to be made");
+    static final Key<Integer> SEED =
+        Key.withDefault(
+            "seed",
+            Types.count(0, 999_999_999),
+            "1",
+            "Chooses the small differences of `vary`: another number gives others, the same number"
+                + " the same.");
     static final Section SECTION =
         new Section(
             "job file",
             "The top level of the file.",
-            List.of(
-                JOB,
-                UNITS,
-                SHOP,
-                MACHINE,
-                POST,
-                ARTWORK,
-                PANELS,
-                Key.later("seed", "it will choose the small differences between motifs")));
+            List.of(JOB, UNITS, SHOP, MACHINE, POST, ARTWORK, PANELS, SEED));
 
     private Root() {}
   }

@@ -70,7 +70,14 @@ public final class JobReader {
     String post = post(source, root, machine);
     List<Job.Drawing> drawings = drawings(source, root);
     PanelReader panels =
-        new PanelReader(shop, machine, drawings.stream().map(Job.Drawing::name).toList(), found);
+        new PanelReader(
+            shop,
+            machine,
+            new PlacingReader(
+                drawings.stream().map(Job.Drawing::name).toList(),
+                root.get(JobKeys.Root.SEED),
+                found),
+            found);
     List<Job.PanelJob> all = new ArrayList<>();
     root.get(JobKeys.Root.PANELS)
         .forEach((name, panel) -> panels.read(name, panel).ifPresent(all::add));

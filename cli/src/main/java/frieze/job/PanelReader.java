@@ -4,7 +4,6 @@ import frieze.curve.Point;
 import frieze.design.Work;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostics;
-import frieze.layout.Arrangement;
 import frieze.layout.Opening;
 import frieze.shop.KeepOut;
 import frieze.shop.Machine;
@@ -17,7 +16,6 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Turns the section of one panel into a {@link Job.PanelJob}. */
@@ -27,13 +25,13 @@ final class PanelReader {
 
   private final Shop shop;
   private final Machine machine;
-  private final List<String> drawn;
+  private final PlacingReader patterns;
   private final Diagnostics found;
 
-  PanelReader(Shop shop, Machine machine, List<String> drawn, Diagnostics found) {
+  PanelReader(Shop shop, Machine machine, PlacingReader patterns, Diagnostics found) {
     this.shop = shop;
     this.machine = machine;
-    this.drawn = drawn;
+    this.patterns = patterns;
     this.found = found;
   }
 
@@ -50,11 +48,12 @@ final class PanelReader {
       return Optional.empty();
     }
     checkFits(insert.get(), stock.get(), size.get());
-    List<Job.Placing> placings = placings(panel);
+    List<Job.Placing> placings = patterns.read(name, panel);
     Set<String> placed = new LinkedHashSet<>();
     placings.forEach(p -> placed.add(p.drawing()));
     List<Work> work =
-        new WorkReader(shop, stock.get(), placed, drawn, found).read(panel.get(JobKeys.Panel.WORK));
+        new WorkReader(shop, stock.get(), placed, patterns.drawn(), found)
+            .read(panel.get(JobKeys.Panel.WORK));
     return Optional.of(
         new Job.PanelJob(
             name,
@@ -222,33 +221,6 @@ final class PanelReader {
               v.get(JobKeys.Clamp.ABOVE)));
     }
     return clamps;
-  }
-
-  private List<Job.Placing> placings(Values panel) {
-    List<Job.Placing> placings = new ArrayList<>();
-    for (Values v : panel.find(JobKeys.Panel.DESIGN).orElse(List.of())) {
-      String name = v.get(PatternKeys.Design.PLACE);
-      if (!drawn.contains(name)) {
-        found.error(
-            JobCode.NO_SUCH_ARTWORK,
-            v.where(PatternKeys.Design.PLACE),
-            "no drawing named \"" + name + "\" in this job",
-            Suggestion.hint(name, drawn));
-      }
-      Values along = v.get(PatternKeys.Design.ALONG);
-      OptionalDouble rise =
-          along.find(PatternKeys.Along.RISE).map(OptionalDouble::of).orElse(OptionalDouble.empty());
-      placings.add(
-          new Job.Placing(
-              name,
-              new Arrangement(
-                  along.get(PatternKeys.Along.GROUP),
-                  along.get(PatternKeys.Along.COUNT),
-                  along.get(PatternKeys.Along.INSET),
-                  rise),
-              along.where()));
-    }
-    return placings;
   }
 
   private static List<Tool> tools(List<Work> work) {

@@ -1,0 +1,85 @@
+package frieze.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import frieze.diagnostic.BadInputException;
+import frieze.layout.Variation;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class PlacingReaderTest {
+  private static String job(String seed, String more) {
+    return """
+        job: Small
+        units: mm
+        %s
+        artwork:
+          leaf: {file: leaf.svg, height: 40}
+        panels:
+          front:
+            size: {width: 700, height: 130}
+            stock: {material: white ash, length: 760, width: 150, thickness: 19}
+            design:
+              - {place: leaf, along: {count: 5}%s}
+              - {place: leaf, along: {count: 3}%s}
+            work:
+              - cutout: {tool: flat 1/4}
+          back:
+            like: front
+        """
+        .formatted(seed, more, more);
+  }
+
+  private static List<Job.PanelJob> read(String text) {
+    return JobReader.read(
+            "job.yaml",
+            new MemoryFiles().with("job.yaml", text).with("leaf.svg", "<svg/>"),
+            List.of("short-arcs"))
+        .panels();
+  }
+
+  private static String failure(String text) {
+    BadInputException e = catchThrowableOfType(BadInputException.class, () -> read(text));
+    assertThat(e).as("the job should be refused").isNotNull();
+    return e.diagnostics().get(0).toString();
+  }
+
+  @Test
+  void differences_are_read_into_radians_and_millimetres() {
+    Variation vary =
+        read(job("", ", vary: {turn: 9 deg, size: 5%, place: 1/4 in, space: 2}"))
+            .get(0)
+            .placings()
+            .get(0)
+            .vary()
+            .orElseThrow();
+    assertThat(vary.turnRad()).isCloseTo(Math.PI / 20, within(1e-12));
+    assertThat(vary.size()).isCloseTo(0.05, within(1e-12));
+    assertThat(vary.placeMm()).isCloseTo(6.35, within(1e-12));
+    assertThat(vary.spaceMm().orElseThrow()).isEqualTo(2);
+    assertThat(read(job("", "")).get(0).placings().get(0).vary()).isEmpty();
+  }
+
+  @Test
+  void the_seed_of_each_panel_and_drawing_is_its_own_and_follows_from_the_job() {
+    List<Job.PanelJob> one = read(job("seed: 1", ", vary: {}"));
+    List<Job.PanelJob> again = read(job("", ", vary: {}"));
+    List<Job.PanelJob> two = read(job("seed: 2", ", vary: {}"));
+    assertThat(seeds(one)).doesNotHaveDuplicates().isEqualTo(seeds(again));
+    assertThat(seeds(one)).doesNotContainAnyElementsOf(seeds(two));
+  }
+
+  private static List<Long> seeds(List<Job.PanelJob> panels) {
+    return panels.stream().flatMap(p -> p.placings().stream()).map(Job.Placing::seed).toList();
+  }
+
+  @Test
+  void differences_that_can_not_be_are_refused() {
+    assertThat(failure(job("", ", vary: {size: 60%}"))).contains("JOB-009", "0 to 50%");
+    assertThat(failure(job("", ", vary: {turn: 200 deg}"))).contains("JOB-009", "180 deg");
+    assertThat(failure(job("", ", vary: {bend: 2}"))).contains("JOB-002", "bend");
+    assertThat(failure(job("seed: -1", ""))).contains("JOB-009", "-1");
+  }
+}
