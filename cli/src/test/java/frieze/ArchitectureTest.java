@@ -30,7 +30,8 @@ class ArchitectureTest {
     "frieze.opening..",
     "frieze.design..",
     "frieze.motion..",
-    "frieze.plan.."
+    "frieze.plan..",
+    "frieze.torch.."
   };
 
   private static final String[] POSTS = {
@@ -53,7 +54,12 @@ class ArchitectureTest {
 
   /** What a check may see of the rest: facts and intents, never how a cut was planned. */
   private static final DescribedPredicate<JavaClass> PLANNING =
-      resideInAnyPackage("frieze.plan..", "frieze.layout..", "frieze.artwork..", "frieze.trace..")
+      resideInAnyPackage(
+              "frieze.plan..",
+              "frieze.torch..",
+              "frieze.layout..",
+              "frieze.artwork..",
+              "frieze.trace..")
           .or(
               resideInAPackage("frieze.region..")
                   .and(not(simpleNameIn("Region", "Region$Locator", "Ring", "FillRule"))))
@@ -116,7 +122,11 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage(
-              "frieze.plan..", "frieze.layout..", "frieze.artwork..", "frieze.trace..")
+              "frieze.plan..",
+              "frieze.torch..",
+              "frieze.layout..",
+              "frieze.artwork..",
+              "frieze.trace..")
           .because("a post only writes what it is told");
 
   private static final ArchRule INTENTS_KNOW_NO_TOOLPATH =

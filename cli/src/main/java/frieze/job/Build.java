@@ -1,25 +1,19 @@
 package frieze.job;
 
 import frieze.artwork.source.DrawingFile;
-import frieze.curve.Tolerances;
 import frieze.design.Design;
 import frieze.design.Intent;
-import frieze.design.Intents;
 import frieze.design.Motif;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.Severity;
 import frieze.diagnostic.SourceSpan;
-import frieze.dryrun.DryRun;
 import frieze.dryrun.DryRunResult;
-import frieze.dryrun.Surroundings;
 import frieze.layout.Panel;
 import frieze.layout.Placement;
 import frieze.lower.FileNames;
 import frieze.plan.Plan;
-import frieze.plan.Planner;
-import frieze.plan.Sequencer;
 import frieze.post.Post;
 import frieze.post.Posting;
 import frieze.post.ProgramText;
@@ -32,6 +26,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
@@ -69,14 +64,7 @@ public final class Build {
 
   private static Build of(Job job, SourceFiles files) {
     Post post = ChosenPost.of(job.post(), files);
-    if (post.capabilities().torch().present()) {
-      throw new BadInputException(
-          Diagnostic.error(
-              JobCode.UNSUITABLE_POST,
-              SourceSpan.file(job.source()),
-              "the post " + post.id() + " drives a torch, and all the work here is for a spindle",
-              "choose a post for a router; `frieze posts` lists them"));
-    }
+    TorchOrSpindle.check(job, post);
     return new Build(job, post, motifs(job, files));
   }
 
@@ -108,9 +96,9 @@ public final class Build {
     Panel panel = asked.panel();
     Setup setup = PanelSetup.of(job.machine(), asked, panel);
     Design design = design(asked, panel);
-    Plan plan = Planner.plan(design, setup, Tolerances.DEFAULT);
-    return new PlannedPanel(
-        asked, setup, design, plan, Sequencer.sequence(plan, setup, asked.name()));
+    return post.capabilities().torch().present()
+        ? PlannedPanel.ofTorch(asked, setup, design)
+        : PlannedPanel.ofSpindle(asked, setup, design);
   }
 
   /** From one panel of a job to programs that have been read back. */
@@ -121,11 +109,8 @@ public final class Build {
     Plan plan = planned.plan();
     List<ProgramText> programs =
         Posting.write(planned.sequence(), setup, post, ProgramHeader.lines(job, setup), names);
-    List<Intent> intents = Intents.of(design, Tolerances.DEFAULT.flattenMm());
-    DryRunResult dryRun =
-        DryRun.in(Surroundings.of(setup))
-            .comparedWith(setup, intents)
-            .run(ReadBack.texts(programs, post));
+    List<Intent> intents = planned.intents();
+    DryRunResult dryRun = planned.dryRun(intents).run(ReadBack.texts(programs, post));
     PanelFacts facts =
         new PanelFacts(
             design,
@@ -136,9 +121,12 @@ public final class Build {
             plan,
             programs,
             dryRun,
-            dryRun.stock().map(stock -> stock.depthMap(PICTURE_COLUMNS)),
+            planned.torch().isPresent()
+                ? Optional.empty()
+                : dryRun.stock().map(stock -> stock.depthMap(PICTURE_COLUMNS)),
             drawings(design),
-            asked.insert().sitting());
+            asked.insert().sitting(),
+            planned.torch());
     return new BuiltPanel(facts(facts), notes(plan, design));
   }
 

@@ -355,6 +355,7 @@ final class JobKeys {
     static final Key<Values> RECESS = item(Operation.RECESS);
     static final Key<Values> CUTOUT = item(Cutout.SECTION);
     static final Key<Values> BORE = item(Bore.SECTION);
+    static final Key<Values> TORCHCUT = item(TorchKeys.SECTION);
     static final Section SECTION =
         new Section(
             "work",
@@ -365,7 +366,7 @@ final class JobKeys {
                 RECESS,
                 CUTOUT,
                 BORE,
-                Key.later("torchcut", "it will cut sheet metal on a plasma table")));
+                TORCHCUT));
 
     private WorkItem() {}
 

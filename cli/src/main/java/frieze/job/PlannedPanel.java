@@ -1,9 +1,70 @@
 package frieze.job;
 
+import frieze.curve.Tolerances;
 import frieze.design.Design;
+import frieze.design.Intent;
+import frieze.design.Intents;
+import frieze.design.Work;
+import frieze.dryrun.DryRun;
+import frieze.dryrun.Surroundings;
 import frieze.motion.Sequence;
 import frieze.plan.Plan;
+import frieze.plan.Planner;
+import frieze.plan.Sequencer;
+import frieze.region.Region;
 import frieze.shop.Setup;
+import frieze.torch.TorchPlan;
+import frieze.torch.TorchPlanner;
+import frieze.torch.TorchSequencer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
-/** A panel and what a machine is to do for it, before it is written for a controller. */
-record PlannedPanel(Job.PanelJob asked, Setup setup, Design design, Plan plan, Sequence sequence) {}
+/**
+ * A panel and what a machine is to do for it, before it is written for a controller.
+ *
+ * @param torch the plan of a torch; empty for work of a spindle
+ */
+record PlannedPanel(
+    Job.PanelJob asked,
+    Setup setup,
+    Design design,
+    Plan plan,
+    Sequence sequence,
+    Optional<TorchPlan> torch) {
+
+  /** A panel that a spindle cuts. */
+  static PlannedPanel ofSpindle(Job.PanelJob asked, Setup setup, Design design) {
+    Plan plan = Planner.plan(design, setup, Tolerances.DEFAULT);
+    Sequence sequence = Sequencer.sequence(plan, setup, asked.name());
+    return new PlannedPanel(asked, setup, design, plan, sequence, Optional.empty());
+  }
+
+  /** A panel that a torch cuts. */
+  static PlannedPanel ofTorch(Job.PanelJob asked, Setup setup, Design design) {
+    TorchPlan plan = TorchPlanner.plan(design, setup, Tolerances.DEFAULT);
+    Sequence sequence = TorchSequencer.sequence(plan, setup, asked.name());
+    return new PlannedPanel(asked, setup, design, plan.asPlan(), sequence, Optional.of(plan));
+  }
+
+  /** What the design wants of the stock. */
+  List<Intent> intents() {
+    List<Intent> intents = new ArrayList<>(Intents.of(design, Tolerances.DEFAULT.flattenMm()));
+    for (Work work : design.work()) {
+      if (work instanceof Work.TorchCut torchCut && torch.isPresent()) {
+        int number = 0;
+        for (Region part : torch.get().parts()) {
+          number++;
+          intents.add(Intents.torchPart("torchcut panel " + number, part, torchCut));
+        }
+      }
+    }
+    return intents;
+  }
+
+  /** The dry run that suits it; the depths of a torch's work are not compared. */
+  DryRun dryRun(List<Intent> intents) {
+    DryRun dryRun = DryRun.in(Surroundings.of(setup));
+    return torch.isPresent() ? dryRun : dryRun.comparedWith(setup, intents);
+  }
+}

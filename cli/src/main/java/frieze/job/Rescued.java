@@ -1,12 +1,9 @@
 package frieze.job;
 
-import frieze.curve.Tolerances;
-import frieze.design.Intents;
+import frieze.design.Intent;
 import frieze.diagnostic.BadInputException;
-import frieze.dryrun.DryRun;
 import frieze.dryrun.DryRunResult;
 import frieze.dryrun.Finding;
-import frieze.dryrun.Surroundings;
 import frieze.lower.FileNames;
 import frieze.post.Post;
 import frieze.post.ProgramText;
@@ -74,11 +71,8 @@ public record Rescued(String panel, ProgramText broken, int line, PanelFacts fac
 
   private static PanelFacts facts(
       Post post, PlannedPanel panel, List<ProgramText> rest, List<ProgramText> all) {
-    var intents = Intents.of(panel.design(), Tolerances.DEFAULT.flattenMm());
-    DryRunResult dryRun =
-        DryRun.in(Surroundings.of(panel.setup()))
-            .comparedWith(panel.setup(), intents)
-            .run(ReadBack.texts(all, post));
+    List<Intent> intents = panel.intents();
+    DryRunResult dryRun = panel.dryRun(intents).run(ReadBack.texts(all, post));
     return new PanelFacts(
         panel.design(),
         panel.asked().insert().opening(),
@@ -90,7 +84,8 @@ public record Rescued(String panel, ProgramText broken, int line, PanelFacts fac
         dryRun,
         Optional.empty(),
         List.of(),
-        panel.asked().insert().sitting());
+        panel.asked().insert().sitting(),
+        panel.torch());
   }
 
   /** The lines that were run. */

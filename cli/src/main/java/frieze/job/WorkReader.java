@@ -43,6 +43,13 @@ final class WorkReader {
   List<Work> read(List<Values> items) {
     List<Work> work = new ArrayList<>();
     items.forEach(item -> read(item).ifPresent(work::add));
+    if (work.size() > 1 && work.stream().anyMatch(Work.TorchCut.class::isInstance)) {
+      found.error(
+          JobCode.ONE_TORCHCUT,
+          work.get(1).where(),
+          "a torchcut is the only operation of its panel",
+          "one torchcut can have several drawings: on: [fern, border]");
+    }
     return work;
   }
 
@@ -63,7 +70,21 @@ final class WorkReader {
     if (cutout.isPresent()) {
       return cutout(cutout.get());
     }
+    Optional<Values> torch = item.find(JobKeys.WorkItem.TORCHCUT);
+    if (torch.isPresent()) {
+      return torch(torch.get());
+    }
     return bore(item.get(JobKeys.WorkItem.BORE));
+  }
+
+  private Optional<Work> torch(Values v) {
+    List<String> names = v.find(TorchKeys.ON).orElse(List.of());
+    List<Work.Target> on = new ArrayList<>();
+    for (String name : names) {
+      target(v, name, TorchKeys.ON).ifPresent(on::add);
+    }
+    Optional<Work> work = new TorchReader(shop, stock, found).read(v, on);
+    return on.size() == names.size() ? work : Optional.empty();
   }
 
   private Optional<Work> groove(Values v) {
@@ -199,7 +220,7 @@ final class WorkReader {
     return target(v, v.get(JobKeys.Operation.ON), JobKeys.Operation.ON);
   }
 
-  private Optional<Work.Target> target(Values v, String on, Key<String> key) {
+  private Optional<Work.Target> target(Values v, String on, Key<?> key) {
     if (placed.contains(on)) {
       return Optional.of(new Work.Target(on, v.find(JobKeys.Operation.PICK)));
     }

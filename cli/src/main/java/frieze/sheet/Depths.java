@@ -72,5 +72,10 @@ final class Depths {
     public Double bore(Work.Bore bore) {
       return 0.0;
     }
+
+    @Override
+    public Double torchCut(Work.TorchCut torchCut) {
+      return 0.0;
+    }
   }
 }

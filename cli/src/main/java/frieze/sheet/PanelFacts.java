@@ -9,6 +9,7 @@ import frieze.opening.Sitting;
 import frieze.plan.Plan;
 import frieze.post.ProgramText;
 import frieze.shop.Setup;
+import frieze.torch.TorchPlan;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,6 +22,7 @@ import java.util.Optional;
  * @param depths of the stock once all programs have run; empty when it was not simulated
  * @param drawings the drawings that its motifs come from
  * @param sitting how it sits in its opening, where more than a rectangle and a gap is known
+ * @param torch what a torch does; empty for work of a spindle
  */
 public record PanelFacts(
     Design design,
@@ -33,11 +35,40 @@ public record PanelFacts(
     DryRunResult dryRun,
     Optional<DepthMap> depths,
     List<DrawingFacts> drawings,
-    Optional<Sitting> sitting) {
+    Optional<Sitting> sitting,
+    Optional<TorchPlan> torch) {
   public PanelFacts {
     intents = List.copyOf(intents);
     programs = List.copyOf(programs);
     drawings = List.copyOf(drawings);
+  }
+
+  /** The facts of a panel that a spindle cuts. */
+  public PanelFacts(
+      Design design,
+      Opening opening,
+      double gapMm,
+      Setup setup,
+      List<Intent> intents,
+      Plan plan,
+      List<ProgramText> programs,
+      DryRunResult dryRun,
+      Optional<DepthMap> depths,
+      List<DrawingFacts> drawings,
+      Optional<Sitting> sitting) {
+    this(
+        design,
+        opening,
+        gapMm,
+        setup,
+        intents,
+        plan,
+        programs,
+        dryRun,
+        depths,
+        drawings,
+        sitting,
+        Optional.empty());
   }
 
   public String name() {

@@ -10,6 +10,8 @@ import frieze.design.Work;
 import frieze.layout.Placement;
 import frieze.shop.KeepOut;
 import frieze.shop.Setup;
+import frieze.torch.TorchPath;
+import frieze.torch.TorchPlan;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -251,6 +253,53 @@ final class PlanView implements Work.Visitor<Void> {
       ink.centre(p.x(), p.y(), Math.max(r + 1.2, 2));
     }
     return null;
+  }
+
+  /** What stays, and where the torch goes: thin, with a dot at each pierce. */
+  @Override
+  @SuppressWarnings("NullAway") // a visit that only draws
+  public Void torchCut(Work.TorchCut torchCut) {
+    panel.torch().ifPresent(this::torch);
+    return null;
+  }
+
+  private void torch(TorchPlan plan) {
+    Affine map = setup().stockFromPanel().affine();
+    List<Path> parts = new ArrayList<>();
+    plan.parts().stream()
+        .flatMap(r -> r.rings().stream())
+        .forEach(ring -> parts.add(Path.polyline(ring.points(), true).transformed(map)));
+    shape(parts, "#c9d1d6", Ink.n(0.35 * sheet.scale()), Ink.BLACK);
+    List<Path> ways = new ArrayList<>();
+    for (TorchPath path : plan.paths()) {
+      List<frieze.curve.Segment> pieces = path.pieces().stream().map(p -> p.path()).toList();
+      if (!pieces.isEmpty()) {
+        ways.add(new Path(pieces, false).transformed(map));
+      }
+    }
+    shape(ways, "none", Ink.n(0.15 * sheet.scale()), "#b3261e");
+    for (TorchPath path : plan.paths()) {
+      Point p = onPaper(path.pierce());
+      out.empty(
+          "circle", "cx", Ink.n(p.x()), "cy", Ink.n(p.y()), "r", "0.45", "fill", "#b3261e");
+    }
+  }
+
+  private void shape(List<Path> paths, String fill, String width, String stroke) {
+    out.empty(
+        "path",
+        "d",
+        SvgPath.data(paths),
+        "transform",
+        sheet.matrix(),
+        "fill",
+        fill,
+        "fill-rule",
+        "evenodd",
+        "stroke",
+        stroke,
+        "stroke-width",
+        width);
   }
 
   private void tabs() {

@@ -30,6 +30,12 @@ public final class Intents {
     return collector.intents;
   }
 
+  /** A part that a torch frees from its sheet, with its openings. */
+  public static Intent torchPart(String name, Region part, Work.TorchCut work) {
+    return new Intent.Through(
+        name, part, work.tool(), Work.Side.OUTSIDE, work.torch().kerfMm(), 0);
+  }
+
   /** The name of the work at a placement, such as {@code recess ginkgo 3}. */
   public static String name(Work work, Placement placement) {
     return work.operation() + " " + placement.motif() + " " + placement.number();
@@ -108,6 +114,13 @@ public final class Intents {
         Region area = Selection.area(motif, way.on().get(), map, flattenMm);
         intents.add(through(cutout, name(cutout, placement), area));
       }
+      return null;
+    }
+
+    /** What stays is known only once islands are tied: the plan tells it. */
+    @Override
+    @SuppressWarnings("NullAway") // the result of a visit that only collects
+    public Void torchCut(Work.TorchCut torchCut) {
       return null;
     }
 

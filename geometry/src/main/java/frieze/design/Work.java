@@ -3,6 +3,7 @@ package frieze.design;
 import frieze.curve.Point;
 import frieze.diagnostic.SourceSpan;
 import frieze.shop.Tool;
+import frieze.shop.Torch;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -36,6 +37,8 @@ public sealed interface Work {
     R cutout(Cutout cutout);
 
     R bore(Bore bore);
+
+    R torchCut(TorchCut torchCut);
   }
 
   /** The sense of travel along the material, for a spindle that turns clockwise. */
@@ -209,6 +212,33 @@ public sealed interface Work {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.bore(this);
+    }
+  }
+
+  /**
+   * A panel and its openings cut out of sheet by a torch.
+   *
+   * @param on the drawings whose areas are openings; none for the outline alone
+   */
+  record TorchCut(List<Target> on, Torch torch, TorchWay way, SourceSpan where) implements Work {
+    public TorchCut {
+      on = List.copyOf(on);
+    }
+
+    @Override
+    public String operation() {
+      return "torchcut";
+    }
+
+    /** The arc as a tool as wide as the kerf. */
+    @Override
+    public Tool tool() {
+      return torch.asTool();
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.torchCut(this);
     }
   }
 }

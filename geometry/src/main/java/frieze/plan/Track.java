@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A path of lines and arcs, measured by its length, that a tool's axis can follow. */
-final class Track {
+public final class Track {
   /** Pieces shorter than this are left out: a nanometre. */
   private static final double NOTHING_MM = 1e-6;
 
@@ -29,7 +29,7 @@ final class Track {
    *
    * @throws IllegalArgumentException if it has other segments than lines and arcs
    */
-  Track(Path path) {
+  public Track(Path path) {
     this.path = path;
     this.ends = new double[path.segments().size()];
     double sum = 0;
@@ -39,7 +39,7 @@ final class Track {
     }
   }
 
-  Path path() {
+  public Path path() {
     return path;
   }
 
@@ -47,7 +47,7 @@ final class Track {
     return path.closed();
   }
 
-  double lengthMm() {
+  public double lengthMm() {
     return ends[ends.length - 1];
   }
 
@@ -60,7 +60,7 @@ final class Track {
   }
 
   /** The lengths at which one segment ends and the next begins, the whole length last. */
-  List<Double> joints() {
+  public List<Double> joints() {
     List<Double> joints = new ArrayList<>();
     for (double end : ends) {
       joints.add(end);
@@ -69,7 +69,7 @@ final class Track {
   }
 
   /** The place at a length from the start; on a closed track also beyond its length or below 0. */
-  Point pointAt(double atMm) {
+  public Point pointAt(double atMm) {
     double within = closed() ? atMm - Math.floor(atMm / lengthMm()) * lengthMm() : atMm;
     int i = 0;
     while (i < ends.length - 1 && ends[i] <= within) {
@@ -128,7 +128,7 @@ final class Track {
    * The pieces between two lengths from the start. On a closed track both may lie beyond its
    * length: it is followed again and again.
    */
-  List<Segment> slice(double fromMm, double toMm) {
+  public List<Segment> slice(double fromMm, double toMm) {
     List<Segment> pieces = new ArrayList<>();
     double lap = 0;
     if (closed()) {

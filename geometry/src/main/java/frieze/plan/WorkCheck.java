@@ -261,6 +261,16 @@ final class WorkCheck implements Work.Visitor<Boolean> {
     return true;
   }
 
+  @Override
+  public Boolean torchCut(Work.TorchCut torchCut) {
+    found.error(
+        PlanCode.MATERIAL_UNSUITED,
+        torchCut.where(),
+        "torchcut can't be done with a spindle",
+        "use a plasma table, in a job of its own");
+    return false;
+  }
+
   private void checkOnPanel(Work.Bore bore) {
     Region panel =
         Region.of(

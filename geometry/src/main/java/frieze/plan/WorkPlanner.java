@@ -189,4 +189,10 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
     List<List<Cut>> blocks = new BoreLayout(design, bore, setup, found).blocks(feeds(bore));
     return List.of(new Planner.Batch(bore.tool(), Planner.Stage.BORE, blocks));
   }
+
+  /** The check before has refused it. */
+  @Override
+  public List<Planner.Batch> torchCut(Work.TorchCut torchCut) {
+    throw new IllegalArgumentException("a spindle can't do " + torchCut.operation());
+  }
 }

@@ -1,5 +1,6 @@
 package frieze.dryrun;
 
+import frieze.motion.Executed;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,7 +18,9 @@ final class SpoilboardCheck implements Check {
 
   @Override
   public void move(Passage passage, FindingLog log) {
-    if (stock.isEmpty() || passage.lowZ().isEmpty()) {
+    // A probing move stops at what it feels, not at its programmed end.
+    boolean probing = passage.move().kind() == Executed.Kind.PROBE;
+    if (stock.isEmpty() || passage.lowZ().isEmpty() || probing) {
       return;
     }
     double below = stock.get().bottomMm() - passage.lowZ().getAsDouble();

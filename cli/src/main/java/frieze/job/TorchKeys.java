@@ -1,0 +1,95 @@
+package frieze.job;
+
+import frieze.design.TorchWay;
+import frieze.job.ChoiceType.Word;
+import java.util.List;
+
+/** The part of the table of keys that tells how a torch cuts a panel. */
+final class TorchKeys {
+  private TorchKeys() {}
+
+  /** Copies side by side. */
+  static final class Rows {
+    static final Key<Integer> ALONG =
+        Key.withDefault("along", Types.count(1, 100), "1", "How many along X.");
+    static final Key<Integer> ACROSS =
+        Key.withDefault("across", Types.count(1, 100), "1", "How many along Y.");
+    static final Key<Double> GAP =
+        Key.withDefault(
+            "gap", Types.length(Range.POSITIVE), "15 mm", "What is left between neighbours.");
+    static final Section SECTION =
+        new Section(
+            "rows",
+            "Copies of the panel side by side on one sheet; the first lies at `position`.",
+            List.of(ALONG, ACROSS, GAP));
+
+    private Rows() {}
+  }
+
+  static final Key<String> CHART =
+      Key.required("chart", Types.TEXT, "a cut chart of the shop; `frieze shop` lists them");
+  static final Key<Double> KERF =
+      Key.optional(
+          "kerf",
+          Types.length(Range.POSITIVE),
+          "the chart's",
+          "How wide the cut is, as measured on a coupon of this sheet.");
+  static final Key<List<String>> ON =
+      Key.optional(
+          "on",
+          ListType.oneOrMore(Types.TEXT),
+          "the outline alone",
+          "The drawings whose areas are openings.");
+  static final Key<Boolean> OUTLINE =
+      Key.withDefault(
+          "outline", Types.YES_NO, "yes", "Whether the panel is cut out of the sheet, too.");
+  static final Key<Double> LEAD =
+      Key.optional(
+          "lead",
+          Types.length(Range.POSITIVE),
+          "3 mm, 1.25 times the thickness or 1.5 kerfs, whichever is most; common practice",
+          "The least length of a lead-in. It is longer where the pierce must be farther away.");
+  static final Key<Boolean> ARCS =
+      Key.withDefault(
+          "lead shape",
+          new ChoiceType<>(List.of(Word.of(true, "arc"), Word.of(false, "straight"))),
+          "arc",
+          "The shape of leads that is tried first; where it finds no room, the other.");
+  static final Key<Boolean> RIGHT =
+      Key.withDefault(
+          "squarer edge",
+          new ChoiceType<>(List.of(Word.of(true, "right"), Word.of(false, "left"))),
+          "right",
+          "On which side of travel your torch leaves the squarer edge; the part is kept there."
+              + " With `right`, outlines are cut clockwise and holes counter-clockwise.");
+  static final Key<TorchWay.SmallHole> SMALL_HOLES =
+      Key.withDefault(
+          "small holes",
+          new ChoiceType<>(
+              List.of(
+                  Word.of(TorchWay.SmallHole.PIERCE, "pierce"),
+                  Word.of(TorchWay.SmallHole.MARK, "mark"),
+                  Word.of(TorchWay.SmallHole.LEAVE, "leave"))),
+          "pierce",
+          "What becomes of holes that are too small to cut: pierced in the middle, marked by a"
+              + " short arc, or left out. Each is reported.");
+  static final Key<Values> ROWS =
+      Key.withDefault("rows", new SectionType(Rows.SECTION), "{}", "Copies side by side.");
+
+  static final Section SECTION =
+      new Section(
+          "torchcut",
+          "The panel and its openings cut out of sheet metal by a torch: the only operation of its"
+              + " panel.",
+          List.of(
+              CHART,
+              KERF,
+              ON,
+              JobKeys.Operation.PICK,
+              OUTLINE,
+              LEAD,
+              ARCS,
+              RIGHT,
+              SMALL_HOLES,
+              ROWS));
+}

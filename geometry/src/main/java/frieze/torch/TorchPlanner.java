@@ -1,0 +1,131 @@
+package frieze.torch;
+
+import frieze.curve.Point;
+import frieze.curve.Tolerances;
+import frieze.design.Design;
+import frieze.design.Work;
+import frieze.diagnostic.Amounts;
+import frieze.diagnostic.Diagnostics;
+import frieze.region.BoundaryDistance;
+import frieze.region.Region;
+import frieze.curve.Affine;
+import frieze.shop.Setup;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Turns a design into what a torch does.
+ *
+ * <p>{@link #plan} tells the story: what stays, where its copies lie, the holes of one of them, the
+ * outlines of all, the order.
+ */
+public final class TorchPlanner {
+  private final Design design;
+  private final Setup setup;
+  private final Tolerances tolerances;
+  private final Work.TorchCut work;
+  private final Diagnostics found = new Diagnostics();
+
+  private TorchPlanner(Design design, Setup setup, Tolerances tolerances) {
+    this.design = design;
+    this.setup = setup;
+    this.tolerances = tolerances;
+    if (design.work().size() != 1 || !(design.work().get(0) instanceof Work.TorchCut torchCut)) {
+      throw new IllegalArgumentException("work must be one torchcut but was " + design.work());
+    }
+    this.work = torchCut;
+  }
+
+  /**
+   * Plans a sheet.
+   *
+   * @throws frieze.diagnostic.BadInputException with everything that can't be cut
+   */
+  public static TorchPlan plan(Design design, Setup setup, Tolerances tolerances) {
+    return new TorchPlanner(design, setup, tolerances).plan();
+  }
+
+  private TorchPlan plan() {
+    new SheetCheck(design, setup, work, found).check();
+    Region material = new Material(design, work, tolerances, found).region();
+    found.throwIfErrors();
+    Region part = onePiece(material);
+    found.throwIfErrors();
+    List<Point> places =
+        SheetRows.places(work.way().rows(), design.panel().lengthMm(), design.panel().heightMm());
+    HoleCuts holes = new HoleCuts(work, tolerances, found);
+    List<TorchPath> ofOne = holes.of(part);
+    Region asCut = holes.remaining(part);
+    List<TorchPath> paths = new ArrayList<>();
+    List<Region> parts = new ArrayList<>();
+    for (int copy = 0; copy < places.size(); copy++) {
+      Affine shift = Affine.translation(places.get(copy).x(), places.get(copy).y());
+      parts.add(asCut.transformed(shift));
+      for (TorchPath path : ofOne) {
+        paths.add(Shift.of(path, shift, copyName(copy, places.size())));
+      }
+    }
+    if (work.way().outline()) {
+      paths.addAll(outlines(parts));
+    }
+    found.throwIfErrors();
+    if (paths.isEmpty()) {
+      found.error(TorchCode.NOTHING_TO_CUT, work.where(), "nothing is left to cut", "");
+      found.throwIfErrors();
+    }
+    List<TorchPath> ordered = TorchOrder.of(paths, work.torch().thicknessMm());
+    return new TorchPlan(work.torch(), ordered, parts, found.sorted());
+  }
+
+  static String copyName(int copy, int of) {
+    return of == 1 ? "" : ", panel " + (copy + 1);
+  }
+
+  /** The largest part of the material; the others would fall out. */
+  private Region onePiece(Region material) {
+    Region largest = Material.largest(material);
+    for (Region part : material.parts()) {
+      if (!part.equals(largest)) {
+        Point at = part.bounds().centre();
+        found.error(
+            TorchCode.LOOSE_ISLAND,
+            work.where(),
+            "an island of "
+                + Amounts.area(part.area())
+                + " inside an opening would fall out at "
+                + Amounts.place(at.x(), at.y()),
+            "tie it to the panel in the drawing, or pick the pieces without it");
+      }
+    }
+    return largest;
+  }
+
+  private List<TorchPath> outlines(List<Region> parts) {
+    Region all = Region.EMPTY;
+    for (Region part : parts) {
+      all = all.union(part);
+    }
+    Point corner = setup.stockFromPanel().affine().apply(Point.ORIGIN);
+    LeadFinder leads =
+        new LeadFinder(
+            work.torch(), work.way(), BoundaryDistance.of(all), pierce -> onSheet(pierce, corner));
+    OutlineCuts outlines = new OutlineCuts(work, tolerances, leads, found);
+    List<TorchPath> paths = new ArrayList<>();
+    for (int copy = 0; copy < parts.size(); copy++) {
+      String name = "torchcut outline" + copyName(copy, parts.size());
+      outlines.of(name, parts.get(copy)).ifPresent(paths::add);
+    }
+    return paths;
+  }
+
+  /** The arc is lit on the sheet, a kerf from its edges. */
+  private boolean onSheet(Point pierce, Point corner) {
+    double margin = work.torch().kerfMm();
+    Point p = pierce.plus(corner);
+    return p.x() >= margin
+        && p.y() >= margin
+        && p.x() <= setup.stock().lengthMm() - margin
+        && p.y() <= setup.stock().widthMm() - margin;
+  }
+
+}

@@ -1,0 +1,203 @@
+package frieze.torch;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import frieze.curve.Arc;
+import frieze.curve.Path;
+import frieze.curve.Point;
+import frieze.curve.Tolerances;
+import frieze.design.TorchWay;
+import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.Code;
+import frieze.fixtures.Seeds;
+import frieze.region.BoundaryDistance;
+import frieze.region.Region;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+class TorchPlannerTest {
+  private static final Path PANEL = TorchBench.rectangle(0, 0, 150, 100);
+
+  private static TorchPath only(TorchPlan plan, TorchPath.Kind kind) {
+    List<TorchPath> all = plan.paths().stream().filter(p -> p.kind() == kind).toList();
+    assertThat(all).hasSize(1);
+    return all.get(0);
+  }
+
+  private static double distance(TorchPath path, Point centre, boolean largest) {
+    double best = largest ? 0 : Double.MAX_VALUE;
+    for (TorchPath.Piece piece : path.pieces().subList(1, path.pieces().size())) {
+      for (int i = 0; i <= 20; i++) {
+        double d = piece.path().at(i / 20.0).distance(centre);
+        best = largest ? Math.max(best, d) : Math.min(best, d);
+      }
+    }
+    return best;
+  }
+
+  /** Closed form: a hole of 20 mm at a kerf of 1.5 mm is cut on a radius of 9.25 mm. */
+  @Test
+  void a_hole_of_20_mm_is_cut_on_a_radius_of_9_25_mm_counter_clockwise() {
+    Point centre = new Point(60, 50);
+    TorchPlan plan = TorchBench.plan(PANEL, TorchWay.USUAL, Path.circle(centre, 10));
+    TorchPath hole = only(plan, TorchPath.Kind.HOLE);
+    assertThat(distance(hole, centre, true)).isCloseTo(9.25, within(0.012));
+    assertThat(distance(hole, centre, false)).isCloseTo(9.25, within(0.012));
+    assertThat(((Arc) hole.pieces().get(1).path()).counterClockwise()).isTrue();
+    assertThat(plan.notes()).isEmpty();
+    assertThat(plan.pierces()).isEqualTo(2);
+    assertThat(hole.pierce().distance(centre)).isLessThanOrEqualTo(5.01);
+  }
+
+  /** Closed form: a disc of 20 mm at a kerf of 1.5 mm is cut on a radius of 10.75 mm. */
+  @Test
+  void a_disc_of_20_mm_is_cut_on_a_radius_of_10_75_mm_clockwise() {
+    Point centre = new Point(10, 10);
+    TorchPath outline =
+        only(
+            TorchBench.plan(Path.circle(centre, 10), TorchWay.USUAL), TorchPath.Kind.OUTLINE);
+    List<TorchPath.Piece> lap = outline.pieces().subList(0, outline.pieces().size() - 1);
+    TorchPath withoutLeadOut =
+        new TorchPath("", outline.kind(), outline.pierce(), lap, outline.frees());
+    assertThat(distance(withoutLeadOut, centre, true)).isCloseTo(10.75, within(0.012));
+    assertThat(distance(withoutLeadOut, centre, false)).isCloseTo(10.75, within(0.012));
+    assertThat(((Arc) outline.pieces().get(1).path()).counterClockwise()).isFalse();
+  }
+
+  /** Entering a measured kerf moves every edge by half the difference. */
+  @Test
+  void a_measured_kerf_moves_the_way_by_half_the_difference() {
+    Point centre = new Point(60, 50);
+    TorchPlan plan =
+        TorchBench.plan(
+            PANEL, TorchWay.USUAL, TorchBench.TORCH.withKerf(1.9), Path.circle(centre, 10));
+    assertThat(distance(only(plan, TorchPath.Kind.HOLE), centre, true))
+        .isCloseTo(9.25 - 0.2, within(0.012));
+  }
+
+  @Test
+  void with_the_squarer_edge_on_the_left_all_runs_the_other_way() {
+    TorchWay left =
+        new TorchWay(
+            false,
+            TorchWay.USUAL.leadMm(),
+            true,
+            TorchWay.SmallHole.PIERCE,
+            true,
+            TorchWay.Rows.ONE);
+    TorchPath hole =
+        only(
+            TorchBench.plan(PANEL, left, Path.circle(new Point(60, 50), 10)),
+            TorchPath.Kind.HOLE);
+    assertThat(((Arc) hole.pieces().get(1).path()).counterClockwise()).isFalse();
+  }
+
+  @Test
+  void holes_come_before_outlines_in_all_copies() {
+    TorchPlan plan =
+        TorchBench.plan(
+            PANEL,
+            TorchWay.USUAL.withRows(new TorchWay.Rows(3, 2, 20)),
+            Path.circle(new Point(40, 50), 10),
+            Path.circle(new Point(110, 50), 10));
+    List<TorchPath.Kind> kinds = plan.paths().stream().map(TorchPath::kind).toList();
+    assertThat(kinds).hasSize(18);
+    assertThat(kinds.subList(0, 12)).containsOnly(TorchPath.Kind.HOLE);
+    assertThat(kinds.subList(12, 18)).containsOnly(TorchPath.Kind.OUTLINE);
+    assertThat(plan.parts()).hasSize(6);
+  }
+
+  /** Random round and slot-shaped openings: no lead leaves the scrap, no pierce is near a part. */
+  @Test
+  void no_lead_crosses_a_contour_and_every_pierce_is_in_scrap() {
+    long seed = Seeds.seed(20261125);
+    SplittableRandom random = new SplittableRandom(seed);
+    int leads = 0;
+    for (int round = 0; round < 5; round++) {
+      List<Path> openings = new ArrayList<>();
+      for (int i = 0; i < 6; i++) {
+        double x = 20 + 22 * i;
+        double r = 4 + 5 * random.nextDouble();
+        openings.add(Path.circle(new Point(x, 30 + 10 * random.nextDouble()), r));
+        double w = 7 + 9 * random.nextDouble();
+        openings.add(TorchBench.rectangle(x - w / 2, 55, w, 20 + 15 * random.nextDouble()));
+      }
+      TorchPlan plan = TorchBench.plan(PANEL, TorchWay.USUAL, openings.toArray(Path[]::new));
+      BoundaryDistance part = BoundaryDistance.of(plan.parts().get(0));
+      for (TorchPath path : plan.paths()) {
+        assertThat(-part.signed(path.pierce()))
+            .as("seed %d, round %d, %s", seed, round, path.origin())
+            .isGreaterThanOrEqualTo(TorchBench.TORCH.leastPierceMm() - 0.011);
+        for (TorchPath.Piece piece : path.pieces()) {
+          for (int i = 0; i <= 40; i++) {
+            double clear = -part.signed(piece.path().at(i / 40.0));
+            assertThat(clear)
+                .as("seed %d, round %d, %s", seed, round, path.origin())
+                .isGreaterThanOrEqualTo(0.75 - 0.012);
+          }
+        }
+        leads++;
+      }
+    }
+    assertThat(leads).isGreaterThanOrEqualTo(5 * 13);
+  }
+
+  @Test
+  void a_small_hole_is_pierced_marked_or_left_as_told() {
+    for (TorchWay.SmallHole asked : TorchWay.SmallHole.values()) {
+      TorchWay way =
+          new TorchWay(true, TorchWay.USUAL.leadMm(), true, asked, true, TorchWay.Rows.ONE);
+      TorchPlan plan = TorchBench.plan(PANEL, way, Path.circle(new Point(60, 50), 2));
+      assertThat(plan.notes()).extracting(n -> (Code) n.code()).contains(TorchCode.SMALL_HOLE);
+      assertThat(plan.paths()).hasSize(asked == TorchWay.SmallHole.LEAVE ? 1 : 2);
+      assertThat(plan.parts().get(0).area()).isCloseTo(15_000, within(1e-6));
+    }
+  }
+
+  private static List<Code> errors(TorchWay way, Path outline, Path... openings) {
+    try {
+      TorchBench.plan(outline, way, openings);
+      return List.of();
+    } catch (BadInputException e) {
+      return e.diagnostics().stream().filter(d -> d.isError()).map(d -> (Code) d.code()).toList();
+    }
+  }
+
+  @Test
+  void bad_designs_are_refused_with_their_reason() {
+    Path ring = Path.circle(new Point(60, 50), 30);
+    Path core = Path.circle(new Point(60, 50), 15);
+    assertThat(errors(TorchWay.USUAL, PANEL, ring, core)).containsExactly(TorchCode.LOOSE_ISLAND);
+    assertThat(errors(TorchWay.USUAL, PANEL, TorchBench.rectangle(0, 40, 20, 20)))
+        .containsExactly(TorchCode.TOUCHES_OUTLINE);
+    assertThat(errors(TorchWay.USUAL, PANEL, TorchBench.rectangle(30, 40, 60, 1.2)))
+        .containsExactly(TorchCode.KERF_TOO_WIDE);
+    assertThat(errors(TorchWay.USUAL, PANEL, TorchBench.rectangle(30, 40, 60, 2)))
+        .containsExactly(TorchCode.NO_LEAD);
+    assertThat(
+            errors(TorchWay.USUAL.withRows(new TorchWay.Rows(5, 1, 20)), PANEL))
+        .containsExactly(TorchCode.OFF_SHEET);
+    assertThat(errors(TorchWay.USUAL.withRows(new TorchWay.Rows(2, 1, 4)), PANEL))
+        .containsExactly(TorchCode.ROWS_TOO_CLOSE);
+  }
+
+  @Test
+  void what_stays_is_the_panel_without_its_openings() {
+    TorchPlan plan = TorchBench.plan(PANEL, TorchWay.USUAL, TorchBench.rectangle(30, 30, 40, 20));
+    Region part = plan.parts().get(0);
+    assertThat(part.area()).isCloseTo(15_000 - 800, within(1e-6));
+    assertThat(part.parts()).hasSize(1);
+    assertThatThrownBy(
+            () ->
+                TorchPlanner.plan(
+                    new frieze.design.Design(
+                        new frieze.layout.Panel("p", PANEL), List.of(), List.of(), List.of()),
+                    TorchBench.setup(600, 400),
+                    Tolerances.DEFAULT))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+}
