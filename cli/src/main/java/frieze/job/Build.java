@@ -8,7 +8,6 @@ import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.Severity;
-import frieze.diagnostic.SourceSpan;
 import frieze.dryrun.DryRunResult;
 import frieze.layout.Panel;
 import frieze.layout.Placement;

@@ -360,13 +360,7 @@ final class JobKeys {
         new Section(
             "work",
             "One operation. They are listed in any order; Frieze cuts the panel free last.",
-            List.of(
-                GROOVE,
-                VGROOVE,
-                RECESS,
-                CUTOUT,
-                BORE,
-                TORCHCUT));
+            List.of(GROOVE, VGROOVE, RECESS, CUTOUT, BORE, TORCHCUT));
 
     private WorkItem() {}
 

@@ -26,7 +26,10 @@ final class TorchOrSpindle {
       found.error(
           JobCode.UNSUITABLE_POST,
           SourceSpan.file(job.source()),
-          "the machine " + job.machine().name() + " has no spindle, and the post " + post.id()
+          "the machine "
+              + job.machine().name()
+              + " has no spindle, and the post "
+              + post.id()
               + " drives one",
           "give it a spindle in the shop file, or a post for a torch");
     }

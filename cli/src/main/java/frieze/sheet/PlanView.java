@@ -280,8 +280,7 @@ final class PlanView implements Work.Visitor<Void> {
     shape(ways, "none", Ink.n(0.15 * sheet.scale()), "#b3261e");
     for (TorchPath path : plan.paths()) {
       Point p = onPaper(path.pierce());
-      out.empty(
-          "circle", "cx", Ink.n(p.x()), "cy", Ink.n(p.y()), "r", "0.45", "fill", "#b3261e");
+      out.empty("circle", "cx", Ink.n(p.x()), "cy", Ink.n(p.y()), "r", "0.45", "fill", "#b3261e");
     }
   }
 

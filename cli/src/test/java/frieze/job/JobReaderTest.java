@@ -141,7 +141,7 @@ class JobReaderTest {
         "depth: 1/8 | deph: 1/8 | 16:41 | JOB-002 | depth",
         "fit: {gap: 1/16} | fit: {gap: 1/16, gap: 1/8} | 9:22 | JOB-003 | keep one",
         "fit: {gap: 1/16} | fit: {species: white as} | 9:20 | JOB-010 | did you mean \"white ash\"?",
-        "- groove: | - torchcut: | 16:9 | JOB-004 | leave it out",
+        "height: 3-1/2 | trace: 3-1/2 | 5:26 | JOB-004 | leave it out",
         "gap: 1/16 | gap: 1 kg | 9:16 | JOB-008 | write a length",
         "gap: 1/16 | gap: 12 deg | 9:16 | JOB-008 | write a length",
         "gap: 1/16 | gap: .nan | 9:16 | JOB-009 | write a length",

@@ -32,8 +32,7 @@ public final class Intents {
 
   /** A part that a torch frees from its sheet, with its openings. */
   public static Intent torchPart(String name, Region part, Work.TorchCut work) {
-    return new Intent.Through(
-        name, part, work.tool(), Work.Side.OUTSIDE, work.torch().kerfMm(), 0);
+    return new Intent.Through(name, part, work.tool(), Work.Side.OUTSIDE, work.torch().kerfMm(), 0);
   }
 
   /** The name of the work at a placement, such as {@code recess ginkgo 3}. */

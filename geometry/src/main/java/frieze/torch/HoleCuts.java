@@ -79,8 +79,11 @@ final class HoleCuts {
       if (stillSmall) {
         return small(name, hole, "narrower than the kerf");
       }
-      refuse(TorchCode.KERF_TOO_WIDE, name, hole, " is narrower than the kerf, "
-          + Amounts.length(work.torch().kerfMm()));
+      refuse(
+          TorchCode.KERF_TOO_WIDE,
+          name,
+          hole,
+          " is narrower than the kerf, " + Amounts.length(work.torch().kerfMm()));
       return List.of();
     }
     List<TorchPath> paths = new ArrayList<>();

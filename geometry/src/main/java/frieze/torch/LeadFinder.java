@@ -117,7 +117,8 @@ final class LeadFinder {
     Point left = new Point(-ahead.y(), ahead.x());
     Point scrap = contour.partOnRight() ? left : left.times(-1);
     double fromPath = Math.max(0, gapMm - torch.kerfMm() / 2);
-    for (Segment lead : arc ? arcs(to, ahead, scrap, fromPath) : lines(to, ahead, scrap, fromPath)) {
+    for (Segment lead :
+        arc ? arcs(to, ahead, scrap, fromPath) : lines(to, ahead, scrap, fromPath)) {
       double pierceMm = clear(lead, gapMm);
       if (pierceMm > 0) {
         return Optional.of(new Lead(atMm, lead, pierceMm));

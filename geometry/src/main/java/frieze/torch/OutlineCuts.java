@@ -43,8 +43,10 @@ final class OutlineCuts {
       found.error(
           TorchCode.NO_LEAD,
           work.where(),
-          contour.name() + " has no room for a lead-in of "
-              + Amounts.length(work.torch().leastPierceMm()) + " or more from the part",
+          contour.name()
+              + " has no room for a lead-in of "
+              + Amounts.length(work.torch().leastPierceMm())
+              + " or more from the part",
           "leave more sheet around the panel");
       return Optional.empty();
     }

@@ -38,8 +38,7 @@ final class SheetCheck {
       found.warning(
           TorchCode.ZINC,
           work.where(),
-          material.name()
-              + " is coated with zinc: its fume makes people ill (metal fume fever)",
+          material.name() + " is coated with zinc: its fume makes people ill (metal fume fever)",
           "extract the fume at the table, wear a respirator made for metal fume, follow local"
               + " codes; or use bare sheet");
     }

@@ -37,14 +37,18 @@ final class TorchFeeds {
   /** Whether a contour is a small hole. */
   boolean isSmall(Contour contour) {
     double diameter = contour.extentMm() + torch.kerfMm();
-    return contour.hole() && diameter <= Math.min(SMALL_MM, SMALL_THICKNESSES * torch.thicknessMm());
+    return contour.hole()
+        && diameter <= Math.min(SMALL_MM, SMALL_THICKNESSES * torch.thicknessMm());
   }
 
   /** The pieces of a lap, from a place on the track around to a place beyond it. */
   List<TorchPath.Piece> lap(Contour contour, double fromMm, double toMm) {
     List<TorchPath.Piece> pieces = new ArrayList<>();
     if (isSmall(contour)) {
-      contour.track().slice(fromMm, toMm).forEach(s -> pieces.add(new TorchPath.Piece(s, SLOW, true)));
+      contour
+          .track()
+          .slice(fromMm, toMm)
+          .forEach(s -> pieces.add(new TorchPath.Piece(s, SLOW, true)));
       return pieces;
     }
     List<Double> corners = sharp(contour.track());
@@ -97,7 +101,8 @@ final class TorchFeeds {
   static List<TorchPath.Piece> joined(List<TorchPath.Piece> pieces) {
     List<TorchPath.Piece> result = new ArrayList<>();
     for (TorchPath.Piece piece : pieces) {
-      if (result.isEmpty() || result.get(result.size() - 1).path().end().equals(piece.path().start())) {
+      if (result.isEmpty()
+          || result.get(result.size() - 1).path().end().equals(piece.path().start())) {
         result.add(piece);
       } else {
         frieze.curve.Point at = result.get(result.size() - 1).path().end();

@@ -9,8 +9,8 @@ import java.util.List;
  * Puts the paths of a sheet in order: every hole of every copy, then every outline.
  *
  * <p>So each part lies still, held by the sheet, while its holes are cut, and the sheet's skeleton
- * is freed last. Among holes the nearest comes next that is not a neighbour of the one just cut:
- * at least {@value #COOL_THICKNESSES} thicknesses away, and {@value #COOL_MM} mm, so that heat
+ * is freed last. Among holes the nearest comes next that is not a neighbour of the one just cut: at
+ * least {@value #COOL_THICKNESSES} thicknesses away, and {@value #COOL_MM} mm, so that heat
  * spreads; if all are neighbours, the nearest. Outlines follow row by row.
  */
 final class TorchOrder {

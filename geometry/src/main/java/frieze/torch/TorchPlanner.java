@@ -1,5 +1,6 @@
 package frieze.torch;
 
+import frieze.curve.Affine;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.Design;
@@ -8,7 +9,6 @@ import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostics;
 import frieze.region.BoundaryDistance;
 import frieze.region.Region;
-import frieze.curve.Affine;
 import frieze.shop.Setup;
 import java.util.ArrayList;
 import java.util.List;
@@ -127,5 +127,4 @@ public final class TorchPlanner {
         && p.x() <= setup.stock().lengthMm() - margin
         && p.y() <= setup.stock().widthMm() - margin;
   }
-
 }

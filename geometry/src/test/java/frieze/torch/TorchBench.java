@@ -3,6 +3,7 @@ package frieze.torch;
 import frieze.artwork.Artwork;
 import frieze.artwork.Piece;
 import frieze.curve.Affine;
+import frieze.curve.FrameMap;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
@@ -13,7 +14,6 @@ import frieze.design.Work;
 import frieze.diagnostic.SourceSpan;
 import frieze.layout.Panel;
 import frieze.layout.Placement;
-import frieze.curve.FrameMap;
 import frieze.region.FillRule;
 import frieze.shop.CutChart;
 import frieze.shop.Machine;
@@ -39,8 +39,17 @@ final class TorchBench {
     Machine.Axis plane = new Machine.Axis(10_000, 8_000, 1_000);
     Machine machine =
         new Machine(
-            "table", "plasma-touch", 1250, 1250, 120, plane, plane, plane, Machine.Spindle.NONE,
-            false, false);
+            "table",
+            "plasma-touch",
+            1250,
+            1250,
+            120,
+            plane,
+            plane,
+            plane,
+            Machine.Spindle.NONE,
+            false,
+            false);
     Stock stock =
         new Stock(
             new Material("mild steel", Material.Kind.STEEL), length, width, List.of(3.0), false);
@@ -66,8 +75,13 @@ final class TorchBench {
     }
     Piece piece =
         new Piece(
-            "", List.of(), List.of(openings), Optional.of(FillRule.EVEN_ODD), OptionalDouble.empty());
-    Motif motif = new Motif("fern", new Artwork("own.svg", List.of(piece), "millimetres", List.of()));
+            "",
+            List.of(),
+            List.of(openings),
+            Optional.of(FillRule.EVEN_ODD),
+            OptionalDouble.empty());
+    Motif motif =
+        new Motif("fern", new Artwork("own.svg", List.of(piece), "millimetres", List.of()));
     return new Design(
         panel,
         List.of(motif),

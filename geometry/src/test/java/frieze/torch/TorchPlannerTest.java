@@ -58,8 +58,7 @@ class TorchPlannerTest {
   void a_disc_of_20_mm_is_cut_on_a_radius_of_10_75_mm_clockwise() {
     Point centre = new Point(10, 10);
     TorchPath outline =
-        only(
-            TorchBench.plan(Path.circle(centre, 10), TorchWay.USUAL), TorchPath.Kind.OUTLINE);
+        only(TorchBench.plan(Path.circle(centre, 10), TorchWay.USUAL), TorchPath.Kind.OUTLINE);
     List<TorchPath.Piece> lap = outline.pieces().subList(0, outline.pieces().size() - 1);
     TorchPath withoutLeadOut =
         new TorchPath("", outline.kind(), outline.pierce(), lap, outline.frees());
@@ -90,9 +89,7 @@ class TorchPlannerTest {
             true,
             TorchWay.Rows.ONE);
     TorchPath hole =
-        only(
-            TorchBench.plan(PANEL, left, Path.circle(new Point(60, 50), 10)),
-            TorchPath.Kind.HOLE);
+        only(TorchBench.plan(PANEL, left, Path.circle(new Point(60, 50), 10)), TorchPath.Kind.HOLE);
     assertThat(((Arc) hole.pieces().get(1).path()).counterClockwise()).isFalse();
   }
 
@@ -178,8 +175,7 @@ class TorchPlannerTest {
         .containsExactly(TorchCode.KERF_TOO_WIDE);
     assertThat(errors(TorchWay.USUAL, PANEL, TorchBench.rectangle(30, 40, 60, 2)))
         .containsExactly(TorchCode.NO_LEAD);
-    assertThat(
-            errors(TorchWay.USUAL.withRows(new TorchWay.Rows(5, 1, 20)), PANEL))
+    assertThat(errors(TorchWay.USUAL.withRows(new TorchWay.Rows(5, 1, 20)), PANEL))
         .containsExactly(TorchCode.OFF_SHEET);
     assertThat(errors(TorchWay.USUAL.withRows(new TorchWay.Rows(2, 1, 4)), PANEL))
         .containsExactly(TorchCode.ROWS_TOO_CLOSE);
