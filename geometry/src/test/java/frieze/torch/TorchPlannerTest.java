@@ -149,7 +149,7 @@ class TorchPlannerTest {
       TorchWay way =
           new TorchWay(true, TorchWay.USUAL.leadMm(), true, asked, true, TorchWay.Rows.ONE);
       TorchPlan plan = TorchBench.plan(PANEL, way, Path.circle(new Point(60, 50), 2));
-      assertThat(plan.notes()).extracting(n -> (Code) n.code()).contains(TorchCode.SMALL_HOLE);
+      assertThat(plan.notes()).extracting(n -> n.code()).contains(TorchCode.SMALL_HOLE);
       assertThat(plan.paths()).hasSize(asked == TorchWay.SmallHole.LEAVE ? 1 : 2);
       assertThat(plan.parts().get(0).area()).isCloseTo(15_000, within(1e-6));
     }
@@ -160,7 +160,7 @@ class TorchPlannerTest {
       TorchBench.plan(outline, way, openings);
       return List.of();
     } catch (BadInputException e) {
-      return e.diagnostics().stream().filter(d -> d.isError()).map(d -> (Code) d.code()).toList();
+      return e.diagnostics().stream().filter(d -> d.isError()).map(d -> d.code()).toList();
     }
   }
 
