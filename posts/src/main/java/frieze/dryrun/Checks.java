@@ -27,14 +27,15 @@ import java.util.Optional;
  *   <li>{@link ThinStripCheck}: strips of waste can stand.
  *   <li>{@link TouchOffCheck}: the next tool can be touched off where the zero is.
  *   <li>{@link TorchCheck}: a torch is lit where it cuts, and nowhere else.
+ *   <li>{@link TorchPartCheck}: what a torch cuts is what it was asked for.
  *   <li>{@link EndCheck}: programs cut something, and end with the tool up.
  * </ul>
  */
 final class Checks implements Check {
   private final List<Check> checks;
 
-  Checks(Surroundings known, Optional<StockCutter> cutter) {
-    this.checks =
+  Checks(Surroundings known, Optional<StockCutter> cutter, Optional<TorchFacts> torch) {
+    List<Check> all =
         List.of(
             new TravelCheck(known),
             new StockEdgeCheck(known),
@@ -55,6 +56,8 @@ final class Checks implements Check {
             new TouchOffCheck(known, cutter),
             new TorchCheck(),
             new EndCheck(known));
+    this.checks = new ArrayList<>(all);
+    torch.ifPresent(facts -> checks.add(new TorchPartCheck(facts)));
   }
 
   @Override

@@ -50,31 +50,34 @@ public final class DryRun {
   private final ClockSettings settings;
   private final Optional<DesignCheck> design;
   private final int pictureColumns;
+  private final Optional<TorchFacts> torch;
 
   private DryRun(
       Surroundings known,
       ClockSettings settings,
       Optional<DesignCheck> design,
-      int pictureColumns) {
+      int pictureColumns,
+      Optional<TorchFacts> torch) {
     this.known = known;
     this.settings = settings;
     this.design = design;
     this.pictureColumns = pictureColumns;
+    this.torch = torch;
   }
 
   /** A dry run in the given surroundings, with the usual assumptions of the clock. */
   public static DryRun in(Surroundings known) {
-    return new DryRun(known, ClockSettings.USUAL, Optional.empty(), 0);
+    return new DryRun(known, ClockSettings.USUAL, Optional.empty(), 0, Optional.empty());
   }
 
   public DryRun withClock(ClockSettings assumed) {
-    return new DryRun(known, assumed, design, pictureColumns);
+    return new DryRun(known, assumed, design, pictureColumns, torch);
   }
 
   /** Compares the stock with a design after the last program. */
   public DryRun comparedWith(Setup setup, List<Intent> intents) {
     return new DryRun(
-        known, settings, Optional.of(new DesignCheck(setup, intents)), pictureColumns);
+        known, settings, Optional.of(new DesignCheck(setup, intents)), pictureColumns, torch);
   }
 
   /**
@@ -83,7 +86,12 @@ public final class DryRun {
    * @param mostColumns how many columns and rows a map has at most; 0 keeps none
    */
   public DryRun withPictures(int mostColumns) {
-    return new DryRun(known, settings, design, mostColumns);
+    return new DryRun(known, settings, design, mostColumns, torch);
+  }
+
+  /** Compares what a torch cuts with what it is asked for. */
+  public DryRun withTorch(TorchFacts facts) {
+    return new DryRun(known, settings, design, pictureColumns, Optional.of(facts));
   }
 
   /**
@@ -93,7 +101,7 @@ public final class DryRun {
    * @throws UncheckedIOException if a text cannot be opened or read
    */
   public DryRunResult run(List<ProgramText> programs) {
-    DryRunPass pass = new DryRunPass(known, settings, design.isPresent(), pictureColumns);
+    DryRunPass pass = new DryRunPass(known, settings, design.isPresent(), pictureColumns, torch);
     boolean readable = true;
     for (ProgramText program : programs) {
       readable &= read(program, pass);

@@ -32,7 +32,12 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
   private Rapids rapids = Rapids.UNSAID;
   private boolean moved;
 
-  DryRunPass(Surroundings known, ClockSettings settings, boolean keepsMoves, int pictureColumns) {
+  DryRunPass(
+      Surroundings known,
+      ClockSettings settings,
+      boolean keepsMoves,
+      int pictureColumns,
+      Optional<TorchFacts> torch) {
     this.known = known;
     this.tool = new ToolInSpindle(known, OptionalInt.empty());
     this.pictureColumns = pictureColumns;
@@ -40,7 +45,7 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
     this.ledger = new Ledger(known);
     this.clock = new MotionClock(known.machine(), settings);
     this.cutter = StockCutter.of(known, keepsMoves);
-    this.checks = new Checks(known, cutter);
+    this.checks = new Checks(known, cutter, torch);
   }
 
   Optional<StockCutter> cutter() {

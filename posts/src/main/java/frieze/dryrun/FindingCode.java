@@ -239,6 +239,50 @@ public enum FindingCode implements Code {
       "the program ends with the torch on",
       "put the torch out before the end"),
 
+  // Torch and part
+  PIERCE_ON_PART(
+      "DRY-090",
+      Severity.ERROR,
+      "the torch pierces the part or too near it",
+      "pierce in scrap, with a longer lead-in"),
+  PIERCE_CUT_SHORT(
+      "DRY-091",
+      Severity.ERROR,
+      "the pierce delay is shorter than stated",
+      "wait as long as the cut chart says before moving off"),
+  TORCH_TRAVELS_LOW(
+      "DRY-092",
+      Severity.ERROR,
+      "the unlit torch travels below the clear height",
+      "raise it first: a piece that was cut may have tipped up"),
+  EDGE_CUT_INTO(
+      "DRY-093",
+      Severity.ERROR,
+      "the kerf takes metal that should stay",
+      "check the kerf, its side, and the leads"),
+  EDGE_LEFT(
+      "DRY-094",
+      Severity.ERROR,
+      "an edge is not cut where it should be",
+      "check the kerf, its side, and whether a cut is missing"),
+  OPENING_LATE(
+      "DRY-095",
+      Severity.ERROR,
+      "an opening is cut after its part came loose",
+      "cut openings before the outline around them"),
+  PART_APART(
+      "DRY-096", Severity.ERROR, "a part does not come out as one piece", "check the bridges"),
+  NOT_FREE(
+      "DRY-097",
+      Severity.ERROR,
+      "a part is not cut free of the sheet",
+      "let the outline close, with a little overlap"),
+  KERF_MATTERS(
+      "DRY-098",
+      Severity.WARNING,
+      "a kerf 15 % wider or narrower changes what holds together",
+      "make webs and bridges wider, and cut a kerf coupon first"),
+
   // Design
   GOUGE(
       "DRY-080",

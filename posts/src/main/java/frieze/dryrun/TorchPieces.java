@@ -1,0 +1,118 @@
+package frieze.dryrun;
+
+import frieze.curve.Point;
+import frieze.diagnostic.SourceSpan;
+import frieze.region.Region;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Finds the pieces that the cuts leave, for the stated kerf and for a wider and a narrower one. */
+final class TorchPieces {
+  /** Smaller pieces are dross. */
+  private static final double DROSS_MM2 = 2;
+
+  private static final double VARIES = 0.15;
+
+  /** The outermost corner of the field is sheet. */
+  private static final int SHEET = 1;
+
+  private final TorchFacts facts;
+  private final List<TorchRun> runs;
+  private final TorchSheet sheet;
+  private final FindingLog log;
+
+  TorchPieces(TorchFacts facts, List<TorchRun> runs, FindingLog log) {
+    this.log = log;
+    this.facts = facts;
+    this.runs = runs;
+    this.sheet = new TorchSheet(facts.parts(), runs, facts.kerfMm());
+  }
+
+  void check() {
+    double kerf = facts.kerfMm();
+    int[] stated = sheet.pieces(kerf);
+    int[] wide = sheet.pieces(kerf * (1 + VARIES));
+    int[] narrow = sheet.pieces(kerf * (1 - VARIES));
+    int number = 0;
+    for (Region part : facts.parts()) {
+      number++;
+      List<Integer> squares = sheet.squares(part);
+      Map<Integer, Integer> now = large(squares, stated);
+      String name = facts.parts().size() == 1 ? "the part" : "part " + number;
+      if (now.size() != 1) {
+        tell(
+            FindingCode.PART_APART,
+            name + " comes out in " + now.size() + " pieces" + smallest(squares, stated, now));
+      }
+      if (now.containsKey(SHEET)) {
+        tell(FindingCode.NOT_FREE, name + " is not cut free of the sheet");
+      }
+      vary("wider", name, now, squares, wide);
+      vary("narrower", name, now, squares, narrow);
+    }
+  }
+
+  private void vary(
+      String how, String name, Map<Integer, Integer> now, List<Integer> squares, int[] pieces) {
+    Map<Integer, Integer> then = large(squares, pieces);
+    boolean hangs = then.containsKey(SHEET) && !now.containsKey(SHEET);
+    if (then.size() != now.size() || hangs) {
+      tell(
+          FindingCode.KERF_MATTERS,
+          "with a kerf 15 % "
+              + how
+              + " "
+              + name
+              + (hangs ? " hangs on the sheet" : " comes out in " + then.size() + " pieces")
+              + smallest(squares, pieces, then));
+    }
+  }
+
+  private void tell(FindingCode code, String message) {
+    log.addAt(runs.get(0).program, code, SourceSpan.NONE, Amount.NONE, message);
+  }
+
+  /** How many squares of each piece lie in a part; dross is left out. */
+  private Map<Integer, Integer> large(List<Integer> squares, int[] pieces) {
+    Map<Integer, Integer> count = new TreeMap<>();
+    for (int square : squares) {
+      if (pieces[square] > 0) {
+        count.merge(pieces[square], 1, Integer::sum);
+      }
+    }
+    double least = DROSS_MM2 / sheet.squareMm() / sheet.squareMm();
+    count.values().removeIf(n -> n < least);
+    return count;
+  }
+
+  /** The place of the smallest piece, if there are several. */
+  private String smallest(List<Integer> squares, int[] pieces, Map<Integer, Integer> count) {
+    if (count.size() < 2) {
+      return "";
+    }
+    int least =
+        count.entrySet().stream()
+            .min(Map.Entry.comparingByValue())
+            .map(Map.Entry::getKey)
+            .orElseThrow();
+    double x = 0;
+    double y = 0;
+    int n = 0;
+    for (int square : squares) {
+      if (pieces[square] == least) {
+        Point at = sheet.place(square);
+        x += at.x();
+        y += at.y();
+        n++;
+      }
+    }
+    double area = Math.rint(n * sheet.squareMm() * sheet.squareMm());
+    return ", the smallest of "
+        + Amount.text(area)
+        + " mm2 around X"
+        + Amount.text(Math.rint(x / n))
+        + " Y"
+        + Amount.text(Math.rint(y / n));
+  }
+}
