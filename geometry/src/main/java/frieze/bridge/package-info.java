@@ -6,7 +6,8 @@
  *
  * <p>Read {@link frieze.bridge.BridgeRules}, {@link frieze.bridge.Bridge}, {@link
  * frieze.bridge.Bridged}, {@link frieze.bridge.Bridges} (with Islands, BridgeFinder, Stroke and
- * Holding), {@link frieze.bridge.RepeatedBridges}, then {@link frieze.bridge.Pieces} (the proof).
+ * Holding), {@link frieze.bridge.RepeatedBridges}, {@link frieze.bridge.Pieces} (the proof), then
+ * {@link frieze.bridge.KerfLimits} (with NarrowRuns): slots, webs and points finer than the kerf.
  */
 @NullMarked
 package frieze.bridge;
