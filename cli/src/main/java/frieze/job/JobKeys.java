@@ -1,5 +1,6 @@
 package frieze.job;
 
+import frieze.design.Fade;
 import frieze.design.Work;
 import frieze.job.ChoiceType.Word;
 import frieze.shop.Zero;
@@ -21,6 +22,13 @@ final class JobKeys {
           List.of(
               Word.of(Work.Milling.CONVENTIONAL, "conventional"),
               Word.of(Work.Milling.CLIMB, "climb")));
+
+  private static final Type<Fade.Ends> FADE_ENDS =
+      new ChoiceType<>(
+          List.of(
+              Word.of(Fade.Ends.END, "end"),
+              Word.of(Fade.Ends.START, "start"),
+              Word.of(Fade.Ends.BOTH, "both")));
 
   private JobKeys() {}
 
@@ -205,11 +213,29 @@ final class JobKeys {
     static final Key<Work.Milling> CUT =
         Key.withDefault(
             "milling", MILLING, "conventional", "The sense of travel along the material.");
+    static final Key<Fade.Ends> FADES =
+        Key.optional(
+            "fades",
+            FADE_ENDS,
+            "the same depth all along",
+            "At which end of each line the groove runs out.");
+    static final Key<Double> FADES_TO =
+        Key.optional(
+            "fades to",
+            Types.length(Range.NOT_NEGATIVE),
+            "0",
+            "The depth at an end where it runs out.");
+    static final Key<Double> FADE_OVER =
+        Key.optional(
+            "fade over",
+            Types.length(Range.POSITIVE),
+            "the whole line, or half of it towards each end",
+            "The length over which the depth changes.");
     static final Section GROOVE =
         new Section(
             "groove",
             "The tool's axis follows the lines of a drawing, or its outlines where it has no lines.",
-            List.of(ON, PICK, TOOL, DEPTH));
+            List.of(ON, PICK, TOOL, DEPTH, FADES, FADES_TO, FADE_OVER));
     static final Section RECESS =
         new Section(
             "recess",

@@ -1,6 +1,7 @@
 package frieze.job;
 
 import frieze.curve.Point;
+import frieze.design.Fade;
 import frieze.design.Work;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostics;
@@ -94,7 +95,32 @@ final class WorkReader {
     if (on.isEmpty() || tool.isEmpty() || depth.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(new Work.Groove(on.get(), tool.get(), depth.get(), v.where()));
+    return fade(v).map(fade -> new Work.Groove(on.get(), tool.get(), depth.get(), fade, v.where()));
+  }
+
+  /** How a groove runs out, if it does; empty if the keys contradict each other. */
+  private Optional<Optional<Fade>> fade(Values v) {
+    Optional<Fade.Ends> ends = v.find(JobKeys.Operation.FADES);
+    if (ends.isEmpty()) {
+      for (Key<?> key : List.of(JobKeys.Operation.FADES_TO, JobKeys.Operation.FADE_OVER)) {
+        if (v.has(key)) {
+          found.error(
+              JobCode.KEYS_EXCLUDE,
+              v.where(key),
+              "\"" + key.name() + "\" is of no use without \"fades\"",
+              "say at which end: start, end or both");
+          return Optional.empty();
+        }
+      }
+      return Optional.of(Optional.empty());
+    }
+    Optional<Double> over = v.find(JobKeys.Operation.FADE_OVER);
+    return Optional.of(
+        Optional.of(
+            new Fade(
+                ends.get(),
+                v.find(JobKeys.Operation.FADES_TO).orElse(0.0),
+                over.map(OptionalDouble::of).orElse(OptionalDouble.empty()))));
   }
 
   private Optional<Work> vgroove(Values v) {

@@ -1,5 +1,6 @@
 package frieze.sheet;
 
+import frieze.design.Work;
 import frieze.diagnostic.Severity;
 import frieze.dryrun.DryRunResult;
 import frieze.dryrun.ProgramReport;
@@ -9,6 +10,7 @@ import frieze.shop.Setup;
 import frieze.shop.Stock;
 import frieze.shop.Zero;
 import java.util.Base64;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -185,9 +187,9 @@ final class PanelPage {
       out.open("span").element("i", "", "style", "background:" + depths.tint(depth));
       out.text(measures.one(depth) + " deep").close();
     }
-    for (double depth : grooveDepths()) {
+    for (String depth : grooveDepths()) {
       out.open("span").element("i", "", "style", bar(PlanView.GROOVE));
-      out.text("line, " + measures.one(depth) + " deep").close();
+      out.text("line, " + depth).close();
     }
     if (!TabMarks.of(panel.plan().cuts()).isEmpty()) {
       out.open("span").element("i", "", "style", bar("#111"));
@@ -213,14 +215,19 @@ final class PanelPage {
     return "height:1.5mm;vertical-align:.4mm;background:" + colour;
   }
 
-  private java.util.SortedSet<Double> grooveDepths() {
-    java.util.TreeSet<Double> depths = new java.util.TreeSet<>();
-    for (frieze.design.Work work : panel.design().work()) {
-      if (work instanceof frieze.design.Work.Groove groove) {
-        depths.add(groove.depthMm());
-      }
-    }
-    return depths;
+  /** How deep lines are cut, such as {@code 4.3 deep, fading to 3.2}; the shallowest first. */
+  private List<String> grooveDepths() {
+    return panel.design().work().stream()
+        .filter(Work.Groove.class::isInstance)
+        .map(Work.Groove.class::cast)
+        .sorted(Comparator.comparingDouble(Work.Groove::depthMm))
+        .map(
+            groove ->
+                measures.one(groove.depthMm())
+                    + " deep"
+                    + groove.fade().map(f -> ", fading to " + measures.one(f.toMm())).orElse(""))
+        .distinct()
+        .toList();
   }
 
   private void titleBlock() {

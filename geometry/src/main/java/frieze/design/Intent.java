@@ -67,8 +67,19 @@ public sealed interface Intent {
     }
   }
 
-  /** What a tool leaves whose tip runs along lines at one depth. */
-  record Groove(String name, List<Path> lines, double depthMm, Tool tool) implements Intent {
+  /**
+   * What a tool leaves whose tip runs along lines at one depth, or between two that are near.
+   *
+   * @param leastMm how deep it runs at least
+   * @param depthMm how deep it runs at most
+   */
+  record Groove(String name, List<Path> lines, double leastMm, double depthMm, Tool tool)
+      implements Intent {
+    /** A groove of one depth. */
+    public Groove(String name, List<Path> lines, double depthMm, Tool tool) {
+      this(name, lines, depthMm, depthMm, tool);
+    }
+
     public Groove {
       lines = List.copyOf(lines);
     }

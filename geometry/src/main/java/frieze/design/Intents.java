@@ -56,8 +56,12 @@ public final class Intents {
       List<Path> lines = Selection.lines(design.motif(groove.on().motif()), groove.on());
       for (Placement placement : design.placementsOf(groove.on().motif())) {
         List<Path> placed = lines.stream().map(placement.map()::apply).toList();
-        intents.add(
-            new Intent.Groove(name(groove, placement), placed, groove.depthMm(), groove.tool()));
+        String name = name(groove, placement);
+        if (groove.fade().isEmpty()) {
+          intents.add(new Intent.Groove(name, placed, groove.depthMm(), groove.tool()));
+        } else {
+          placed.forEach(line -> intents.addAll(FadingIntents.of(name, line, groove, flattenMm)));
+        }
       }
       return null;
     }

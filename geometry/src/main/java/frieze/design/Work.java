@@ -55,8 +55,18 @@ public sealed interface Work {
    */
   record Target(String motif, Optional<String> pick) {}
 
-  /** The tool's axis follows lines: strokes where there are some, else outlines. */
-  record Groove(Target on, Tool tool, double depthMm, SourceSpan where) implements Work {
+  /**
+   * The tool's axis follows lines: strokes where there are some, else outlines.
+   *
+   * @param fade how the depth changes towards the ends of open lines
+   */
+  record Groove(Target on, Tool tool, double depthMm, Optional<Fade> fade, SourceSpan where)
+      implements Work {
+    /** A groove of one depth. */
+    public Groove(Target on, Tool tool, double depthMm, SourceSpan where) {
+      this(on, tool, depthMm, Optional.empty(), where);
+    }
+
     @Override
     public String operation() {
       return "groove";

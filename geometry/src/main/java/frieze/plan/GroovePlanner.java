@@ -1,31 +1,68 @@
 package frieze.plan;
 
+import frieze.curve.Path;
+import frieze.curve.Point;
+import frieze.design.Fade;
+import frieze.design.Work;
 import frieze.motion.Position;
-import frieze.shop.Tool;
 import java.util.List;
 
 /** Makes the cuts of a tool that follows lines. */
 final class GroovePlanner {
   private GroovePlanner() {}
 
+  /**
+   * A line as it is to be cut.
+   *
+   * @param clearedMm how deep the place where the tool comes down is cleared already
+   * @param depths after each pass, the last one the whole
+   */
+  record Job(Track line, double clearedMm, List<Double> depths) {
+    Job {
+      depths = List.copyOf(depths);
+    }
+
+    double depthMm() {
+      return depths.get(depths.size() - 1);
+    }
+
+    /** Over a place, as low as no material can be. */
+    Position above(Point place) {
+      return new Position(place, MoveBuilder.AIR_MM - clearedMm);
+    }
+  }
+
   /** Whether a tool can get into a line without a plunge that it can't make. */
-  static boolean canCut(Tool tool, Track line) {
-    return MoveBuilder.canEnter(tool, line.lengthMm());
+  static boolean canCut(Work.Groove groove, Track line) {
+    return MoveBuilder.canEnter(groove.tool(), line.lengthMm())
+        && groove
+            .fade()
+            .map(f -> FadingGroove.canCut(groove.tool(), line, f, groove.depthMm()))
+            .orElse(true);
+  }
+
+  /** Where the tool comes down to a line. */
+  static Point entry(Work.Groove groove, Path line) {
+    boolean atEnd = groove.fade().map(f -> f.ends() == Fade.Ends.END).orElse(false);
+    return atEnd ? line.end() : line.start();
   }
 
   /**
    * Follows one line at all depths without leaving it: round and round a closed one, to and fro on
-   * an open one.
+   * an open one. One that runs out is a {@link FadingGroove}.
    */
-  static Cut cut(String origin, Track line, Tool tool, Feeds feeds, List<Double> depths) {
-    MoveBuilder moves =
-        new MoveBuilder(tool, feeds, new Position(line.start(), MoveBuilder.AIR_MM));
-    if (line.closed() && MoveBuilder.canSpiral(tool, line)) {
-      moves.helix(line, 0, -depths.get(depths.size() - 1), depths.get(0));
+  static Cut cut(String origin, Job job, Work.Groove groove, Feeds feeds) {
+    if (groove.fade().isPresent()) {
+      return FadingGroove.cut(origin, job, groove.fade().get(), groove.tool(), feeds);
+    }
+    Track line = job.line();
+    MoveBuilder moves = new MoveBuilder(groove.tool(), feeds, job.above(line.start()));
+    if (line.closed() && MoveBuilder.canSpiral(groove.tool(), line)) {
+      moves.helix(line, 0, -job.depthMm(), job.depths().get(0) - job.clearedMm());
       return moves.cut(origin);
     }
     Track run = line;
-    for (double depth : depths) {
+    for (double depth : job.depths()) {
       moves.enter(run, -depth);
       moves.follow(run.slice(0, run.lengthMm()));
       run = line.closed() ? run : run.reversed();

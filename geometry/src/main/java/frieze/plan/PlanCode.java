@@ -35,7 +35,8 @@ public enum PlanCode implements Code {
   SKIN_TOO_THICK("PLAN-041", "the skin leaves nothing to cut"),
   BAD_TOOL_LIMIT("PLAN-042", "a tool's pass depth must be above 0"),
   FINISH_UNHELD("PLAN-043", "a finishing pass on a part that nothing holds"),
-  TABS_UPRIGHT("PLAN-044", "ramped tabs do not fit and are made upright");
+  TABS_UPRIGHT("PLAN-044", "ramped tabs do not fit and are made upright"),
+  NO_FADE("PLAN-045", "a groove that can't run out as asked");
 
   private final String id;
   private final String title;

@@ -1,6 +1,7 @@
 package frieze.plan;
 
 import frieze.curve.Affine;
+import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.Design;
@@ -94,11 +95,12 @@ final class WorkCheck implements Work.Visitor<Boolean> {
     if (groove.tool().shape() instanceof ToolShape.Drill) {
       unsuited(groove, "a drill can't cut sideways");
     }
-    boolean empty =
-        motif(groove.on()).map(m -> Selection.lines(m, groove.on()).isEmpty()).orElse(true);
-    if (empty) {
+    List<Path> lines =
+        motif(groove.on()).map(m -> Selection.lines(m, groove.on())).orElse(List.of());
+    if (lines.isEmpty()) {
       nothing(groove, groove.on(), "lines");
     }
+    groove.fade().ifPresent(fade -> FadingGroove.check(groove, fade, lines, found));
     return true;
   }
 

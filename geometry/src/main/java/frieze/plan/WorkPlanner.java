@@ -1,5 +1,6 @@
 package frieze.plan;
 
+import frieze.curve.Affine;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
@@ -15,7 +16,9 @@ import frieze.region.Region;
 import frieze.shop.Setup;
 import frieze.shop.Tool;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -141,12 +144,32 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
   public List<Planner.Batch> groove(Work.Groove groove) {
     Motif motif = design.motif(groove.on().motif());
     Feeds feeds = feeds(groove);
-    List<Double> depths = passes(groove.tool(), groove.depthMm());
+    ClearedAreas cleared = ClearedAreas.of(design, motif, tolerances);
     geometryCalls++;
-    List<Track> tracks = new ArrayList<>();
+    Map<Path, Track> tracks = tracks(groove, motif);
+    List<List<Cut>> blocks = new ArrayList<>();
+    for (Placement placement : design.placementsOf(motif.name())) {
+      String origin = Intents.name(groove, placement);
+      Affine map = placement.map().affine();
+      for (Map.Entry<Path, Track> line : tracks.entrySet()) {
+        Track placed = line.getValue().transformed(map);
+        if (GroovePlanner.canCut(groove, placed)) {
+          GroovePlanner.Job job = job(groove, line.getKey(), placed, cleared, map.scale());
+          blocks.add(List.of(GroovePlanner.cut(origin, job, groove, feeds)));
+        } else {
+          noRoom(groove, origin, placed.start());
+        }
+      }
+    }
+    return List.of(new Planner.Batch(groove.tool(), Planner.Stage.GROOVE, blocks));
+  }
+
+  /** The lines of a motif that have a length, each fitted by lines and arcs. */
+  private Map<Path, Track> tracks(Work.Groove groove, Motif motif) {
+    Map<Path, Track> tracks = new LinkedHashMap<>();
     for (Path path : Selection.lines(motif, groove.on())) {
       Optional<Track> track = Fitting.track(path, tolerances);
-      track.ifPresent(tracks::add);
+      track.ifPresent(t -> tracks.put(path, t));
       if (track.isEmpty()) {
         found.warning(
             PlanCode.LINE_TOO_SHORT,
@@ -155,19 +178,21 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
             "");
       }
     }
-    List<List<Cut>> blocks = new ArrayList<>();
-    for (Placement placement : design.placementsOf(motif.name())) {
-      String origin = Intents.name(groove, placement);
-      for (Track track : tracks) {
-        Track placed = track.transformed(placement.map().affine());
-        if (GroovePlanner.canCut(groove.tool(), placed)) {
-          blocks.add(List.of(GroovePlanner.cut(origin, placed, groove.tool(), feeds, depths)));
-        } else {
-          noRoom(groove, origin, placed.start());
-        }
-      }
-    }
-    return List.of(new Planner.Batch(groove.tool(), Planner.Stage.GROOVE, blocks));
+    return tracks;
+  }
+
+  /** A line with its passes, which begin on the floor of a recess where all of it lies on one. */
+  private GroovePlanner.Job job(
+      Work.Groove groove, Path line, Track placed, ClearedAreas cleared, double scale) {
+    Tool tool = groove.tool();
+    double depth = groove.depthMm();
+    double atEntry = cleared.depthMm(GroovePlanner.entry(groove, line), tool, scale);
+    double allAlong = cleared.depthMm(line, tool, scale);
+    double from = allAlong < depth ? allAlong : 0;
+    List<Double> depths = new ArrayList<>();
+    passes(tool, depth - from).forEach(d -> depths.add(from + d));
+    depths.set(depths.size() - 1, depth);
+    return new GroovePlanner.Job(placed, Math.min(atEntry, depths.get(0)), depths);
   }
 
   @Override

@@ -119,6 +119,33 @@ class IntentsTest {
   }
 
   @Test
+  void a_groove_that_runs_out_is_stretches_of_nearly_one_depth() {
+    Fade fade = new Fade(Fade.Ends.END, 0.5, OptionalDouble.of(10));
+    Work.Groove groove =
+        new Work.Groove(
+            new Work.Target("leaf", Optional.empty()), FLAT, 2, Optional.of(fade), SourceSpan.NONE);
+    List<Intent> stretches = Intents.of(design(groove, Affine.translation(5, 6)), 0.002);
+    Point start = ((Intent.Groove) stretches.get(0)).lines().get(0).start();
+    Point end = new Point(45, 46);
+    double length = start.distance(end);
+    Point at = start;
+    for (Intent one : stretches) {
+      Intent.Groove stretch = (Intent.Groove) one;
+      assertThat(stretch.name()).isEqualTo("groove leaf 1");
+      assertThat(stretch.lines().get(0).start()).isEqualTo(at);
+      at = stretch.lines().get(0).end();
+      for (Point p : List.of(stretch.lines().get(0).start(), at)) {
+        double toEnd = length - start.distance(p);
+        double asked = toEnd >= 10 ? 2 : 0.5 + 1.5 * toEnd / 10;
+        assertThat(asked).isBetween(stretch.leastMm() - 1e-9, stretch.depthMm() + 1e-9);
+      }
+      assertThat(stretch.depthMm() - stretch.leastMm()).isBetween(0.0, 0.0200001);
+    }
+    assertThat(at.distance(end)).isLessThan(1e-9);
+    assertThat(stretches).hasSizeBetween(75, 80);
+  }
+
+  @Test
   void a_cutout_is_the_panel_and_holes_are_where_they_are_asked_for() {
     Work.Cutout cutout =
         new Work.Cutout(FLAT, Optional.empty(), Work.Milling.CLIMB, SourceSpan.NONE);

@@ -7,6 +7,7 @@ import frieze.curve.FrameMap;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.design.Design;
+import frieze.design.Fade;
 import frieze.design.Motif;
 import frieze.design.Work;
 import frieze.diagnostic.SourceSpan;
@@ -132,6 +133,12 @@ final class Bench {
         0.45 * tool.diameterMm(),
         milling,
         WHERE);
+  }
+
+  /** A groove that runs out. */
+  static Work fading(String motif, Tool tool, double depthMm, Fade fade) {
+    return new Work.Groove(
+        new Work.Target(motif, Optional.empty()), tool, depthMm, Optional.of(fade), WHERE);
   }
 
   static Work.Groove groove(String motif, Tool tool, double depthMm) {

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /** Straight pieces of outlines or lines, and distances from them. */
 final class Edges {
@@ -20,6 +21,9 @@ final class Edges {
 
   /** Whether an area changes to the other side at each edge. */
   private final boolean enclose;
+
+  /** Worked out when first asked for; always the same, whichever thread comes first. */
+  private @Nullable Bounds bounds;
 
   private Edges(double[] ends, boolean enclose) {
     this.ends = ends;
@@ -91,11 +95,15 @@ final class Edges {
   }
 
   Bounds bounds() {
-    Bounds bounds = Bounds.EMPTY;
-    for (int i = 0; i < count(); i++) {
-      bounds = bounds.with(start(i)).with(end(i));
+    Bounds known = bounds;
+    if (known == null) {
+      known = Bounds.EMPTY;
+      for (int i = 0; i < count(); i++) {
+        known = known.with(start(i)).with(end(i));
+      }
+      bounds = known;
     }
-    return bounds;
+    return known;
   }
 
   /** The edges of which some point may lie within a distance of a rectangle. */

@@ -159,8 +159,9 @@ record Wish(
     public List<Wish> groove(Intent.Groove g) {
       List<Path> lines = g.lines().stream().map(p -> p.transformed(toStock)).toList();
       Profile tool = Profile.of(g.tool().shape());
-      double radius = tool.radiusMm();
       double depth = g.depthMm();
+      double radius = tool.upTo(depth).radiusMm();
+      double least = g.leastMm();
       return List.of(
           new Wish(
               g,
@@ -172,7 +173,7 @@ record Wish(
                   -d <= radius + wall
                       ? clamp(depth - tool.heightAtMm(Math.max(0, -d - wall)), depth)
                       : 0,
-              d -> -d + wall <= radius ? clamp(depth - tool.heightAtMm(-d + wall), depth) : 0,
+              d -> -d + wall <= radius ? clamp(least - tool.heightAtMm(-d + wall), least) : 0,
               0));
     }
 

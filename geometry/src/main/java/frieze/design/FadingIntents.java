@@ -1,0 +1,102 @@
+package frieze.design;
+
+import frieze.curve.Flattener;
+import frieze.curve.Path;
+import frieze.curve.Point;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Cuts the line of a groove that runs out into stretches of nearly one depth. */
+final class FadingIntents {
+  /** The most by which the depth changes on a stretch. */
+  private static final double STEP_MM = 0.02;
+
+  private final String name;
+  private final Work.Groove groove;
+  private final Fade fade;
+  private final double lengthMm;
+  private final List<Intent> done = new ArrayList<>();
+  private List<Point> stretch = new ArrayList<>();
+  private double least;
+  private double most;
+
+  private FadingIntents(String name, Work.Groove groove, Fade fade, double lengthMm) {
+    this.name = name;
+    this.groove = groove;
+    this.fade = fade;
+    this.lengthMm = lengthMm;
+  }
+
+  /** The stretches of one line. */
+  static List<Intent> of(String name, Path line, Work.Groove groove, double flattenMm) {
+    List<Point> points = Flattener.flatten(line, flattenMm);
+    double length = 0;
+    for (int i = 1; i < points.size(); i++) {
+      length += points.get(i - 1).distance(points.get(i));
+    }
+    FadingIntents made = new FadingIntents(name, groove, groove.fade().orElseThrow(), length);
+    double at = 0;
+    for (int i = 1; i < points.size(); i++) {
+      at = made.edge(points.get(i - 1), points.get(i), at);
+    }
+    made.close();
+    return made.done;
+  }
+
+  /** Goes along an edge that starts at a length, and tells the length at its end. */
+  private double edge(Point from, Point to, double at) {
+    double whole = from.distance(to);
+    double over = fade.lengthOverMm(lengthMm);
+    List<Double> stops = new ArrayList<>();
+    for (double bend : new double[] {over, lengthMm - over}) {
+      if (bend > at && bend < at + whole) {
+        stops.add(bend);
+      }
+    }
+    stops.sort(null);
+    stops.add(at + whole);
+    double begin = at;
+    for (double end : stops) {
+      double drop = Math.abs(depthMm(end) - depthMm(begin));
+      int parts = (int) Math.max(1, Math.ceil(drop / STEP_MM));
+      for (int k = 0; k < parts; k++) {
+        double a = begin + (end - begin) * k / parts;
+        double b = begin + (end - begin) * (k + 1) / parts;
+        part(
+            from.towards(to, (a - at) / whole),
+            from.towards(to, (b - at) / whole),
+            depthMm(a),
+            depthMm(b));
+      }
+      begin = end;
+    }
+    return at + whole;
+  }
+
+  private void part(Point from, Point to, double fromMm, double toMm) {
+    double low = Math.min(fromMm, toMm);
+    double high = Math.max(fromMm, toMm);
+    boolean joins = !stretch.isEmpty() && Math.max(most, high) - Math.min(least, low) <= STEP_MM;
+    if (!joins) {
+      close();
+      stretch.add(from);
+      least = low;
+      most = high;
+    }
+    stretch.add(to);
+    least = Math.min(least, low);
+    most = Math.max(most, high);
+  }
+
+  private void close() {
+    if (!stretch.isEmpty()) {
+      Path path = Path.polyline(stretch, false);
+      done.add(new Intent.Groove(name, List.of(path), least, most, groove.tool()));
+      stretch = new ArrayList<>();
+    }
+  }
+
+  private double depthMm(double at) {
+    return fade.depthMm(at, lengthMm, groove.depthMm());
+  }
+}
