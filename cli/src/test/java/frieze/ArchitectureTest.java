@@ -31,6 +31,7 @@ class ArchitectureTest {
     "frieze.design..",
     "frieze.motion..",
     "frieze.plan..",
+    "frieze.bridge..",
     "frieze.torch.."
   };
 
@@ -56,6 +57,7 @@ class ArchitectureTest {
   private static final DescribedPredicate<JavaClass> PLANNING =
       resideInAnyPackage(
               "frieze.plan..",
+              "frieze.bridge..",
               "frieze.torch..",
               "frieze.layout..",
               "frieze.artwork..",

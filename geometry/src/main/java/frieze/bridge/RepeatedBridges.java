@@ -63,12 +63,26 @@ public final class RepeatedBridges {
       found.error(BridgeCode.NO_MATERIAL, where, "the openings leave nothing of the panel", "");
       return new Bridged(material, List.of(), 0, found.sorted());
     }
+    Bridged tied = tieWithin(material, cuttings, rules, where);
+    found.addAll(tied.found());
+    return new Bridged(tied.material(), tied.held(), tied.pieces(), found.sorted());
+  }
+
+  /**
+   * Ties what would fall in a material that the motifs have been cut out of already.
+   *
+   * @param material the panel less the openings of all placements
+   * @param where the place in the job to name
+   */
+  public static Bridged tieWithin(
+      Region material, List<Cutting> cuttings, BridgeRules rules, SourceSpan where) {
+    Region tied = material;
     List<Bridged.Held> held = new ArrayList<>();
     for (Cutting cutting : cuttings) {
       for (Bridged.Held one : placed(cutting, rules, where)) {
         held.add(one);
         for (Bridge bridge : one.bridges()) {
-          material = material.union(bridge.area());
+          tied = tied.union(bridge.area());
         }
       }
     }
@@ -78,10 +92,9 @@ public final class RepeatedBridges {
         cutting.veins().forEach(v -> veins.add(v.transformed(map)));
       }
     }
-    Bridged rest = Bridges.tie(material, veins, rules, where);
+    Bridged rest = Bridges.tie(tied, veins, rules, where);
     held.addAll(rest.held());
-    found.addAll(rest.found());
-    return new Bridged(rest.material(), held, rest.pieces(), found.sorted());
+    return new Bridged(rest.material(), held, rest.pieces(), rest.found());
   }
 
   /** The islands of all placements with bridges that were planned once for each size. */

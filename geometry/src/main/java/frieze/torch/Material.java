@@ -1,5 +1,8 @@
 package frieze.torch;
 
+import frieze.bridge.BridgeRules;
+import frieze.bridge.Bridged;
+import frieze.bridge.RepeatedBridges;
 import frieze.curve.Affine;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
@@ -51,6 +54,21 @@ final class Material {
       break;
     }
     return panel.minus(openings);
+  }
+
+  /** The material with its islands tied by bridges, alike for each placement of a motif. */
+  Bridged tied(Region material) {
+    List<RepeatedBridges.Cutting> cuttings = new ArrayList<>();
+    for (Work.Target target : work.on()) {
+      Region drawn =
+          Selection.area(
+              design.motif(target.motif()), target, Affine.IDENTITY, tolerances.flattenMm());
+      List<Affine> maps =
+          design.placementsOf(target.motif()).stream().map(p -> p.map().affine()).toList();
+      cuttings.add(new RepeatedBridges.Cutting(target.motif(), drawn, List.of(), maps));
+    }
+    BridgeRules rules = BridgeRules.usual(work.torch().thicknessMm());
+    return RepeatedBridges.tieWithin(material, cuttings, rules, work.where());
   }
 
   private Region openings() {

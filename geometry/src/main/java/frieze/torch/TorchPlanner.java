@@ -1,5 +1,6 @@
 package frieze.torch;
 
+import frieze.bridge.Bridged;
 import frieze.curve.Affine;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
@@ -47,9 +48,13 @@ public final class TorchPlanner {
 
   private TorchPlan plan() {
     new SheetCheck(design, setup, work, found).check();
-    Region material = new Material(design, work, tolerances, found).region();
+    Material stays = new Material(design, work, tolerances, found);
+    Region material = stays.region();
     found.throwIfErrors();
-    Region part = onePiece(material);
+    Bridged bridged = stays.tied(material);
+    found.addAll(bridged.found());
+    found.throwIfErrors();
+    Region part = onePiece(bridged.material());
     found.throwIfErrors();
     List<Point> places =
         SheetRows.places(work.way().rows(), design.panel().lengthMm(), design.panel().heightMm());

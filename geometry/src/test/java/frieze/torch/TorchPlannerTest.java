@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import frieze.bridge.BridgeCode;
+import frieze.bridge.Pieces;
 import frieze.curve.Arc;
 import frieze.curve.Path;
 import frieze.curve.Point;
@@ -167,8 +169,9 @@ class TorchPlannerTest {
   @Test
   void bad_designs_are_refused_with_their_reason() {
     Path ring = Path.circle(new Point(60, 50), 30);
-    Path core = Path.circle(new Point(60, 50), 15);
-    assertThat(errors(TorchWay.USUAL, PANEL, ring, core)).containsExactly(TorchCode.LOOSE_ISLAND);
+    Path speck = Path.circle(new Point(60, 50), 2);
+    assertThat(errors(TorchWay.USUAL, PANEL, ring, speck))
+        .containsExactly(BridgeCode.ISLAND_TOO_SMALL);
     assertThat(errors(TorchWay.USUAL, PANEL, TorchBench.rectangle(0, 40, 20, 20)))
         .containsExactly(TorchCode.TOUCHES_OUTLINE);
     assertThat(errors(TorchWay.USUAL, PANEL, TorchBench.rectangle(30, 40, 60, 1.2)))
@@ -179,6 +182,19 @@ class TorchPlannerTest {
         .containsExactly(TorchCode.OFF_SHEET);
     assertThat(errors(TorchWay.USUAL.withRows(new TorchWay.Rows(2, 1, 4)), PANEL))
         .containsExactly(TorchCode.ROWS_TOO_CLOSE);
+  }
+
+  /** A gap of 15 mm, 3 mm steel: two bridges of 6 mm halve the opening. */
+  @Test
+  void an_island_is_tied_with_bridges() {
+    Path ring = Path.circle(new Point(60, 50), 30);
+    Path core = Path.circle(new Point(60, 50), 15);
+    TorchPlan plan = TorchBench.plan(PANEL, TorchWay.USUAL, ring, core);
+    Region part = plan.parts().get(0);
+    assertThat(Pieces.count(part)).isEqualTo(1);
+    assertThat(plan.paths()).hasSize(3);
+    double open = 15_000 - part.area();
+    assertThat(open).isBetween(Math.PI * 675 - 2 * 6 * 15.8, Math.PI * 675 - 2 * 6 * 14.9);
   }
 
   @Test
