@@ -6,9 +6,9 @@ import frieze.curve.Point;
 import frieze.design.Motif;
 import frieze.design.Work;
 import frieze.diagnostic.SourceSpan;
-import frieze.layout.Arrangement;
 import frieze.layout.Hull;
 import frieze.layout.Panel;
+import frieze.layout.Pattern;
 import frieze.layout.Placement;
 import frieze.layout.Variation;
 import frieze.shop.KeepOut;
@@ -55,17 +55,13 @@ public record Job(
    * @param seed decides them; of this panel and this drawing alone
    */
   public record Placing(
-      String drawing,
-      Arrangement arrangement,
-      Optional<Variation> vary,
-      long seed,
-      SourceSpan where) {
+      String drawing, Pattern pattern, Optional<Variation> vary, long seed, SourceSpan where) {
     /** Places the motif. */
     List<Placement> place(Motif motif, Panel panel) {
-      List<Placement> alike =
-          arrangement.place(motif.name(), motif.artwork().bounds(), panel, where);
-      Bounds band = panel.outline().bounds().grown(-arrangement.insetMm());
-      return vary.map(v -> v.apply(alike, Hull.of(motif.artwork()), band, seed)).orElse(alike);
+      Hull hull = Hull.of(motif.artwork());
+      List<Placement> alike = pattern.place(motif.name(), hull, panel, seed, where);
+      Bounds band = panel.outline().bounds().grown(-pattern.insetMm());
+      return vary.map(v -> v.apply(alike, hull, band, seed)).orElse(alike);
     }
   }
 

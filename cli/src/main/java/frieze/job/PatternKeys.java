@@ -2,12 +2,15 @@ package frieze.job;
 
 import frieze.job.ChoiceType.Word;
 import frieze.layout.FriezeGroup;
+import frieze.layout.WallpaperGroup;
 import java.util.List;
 import java.util.stream.Stream;
 
 /** The keys of a job that tell where drawings go on a panel. */
 final class PatternKeys {
   private static final int MOST = 10_000;
+  private static final int MOST_CELLS = 200;
+  private static final int MOST_THROWN = 500;
   private static final Range TURNS = new Range(0, true, Math.PI, "0 to 180 deg");
   private static final Range SIZES = new Range(0, true, 0.5, "0 to 50%");
 
@@ -41,6 +44,111 @@ final class PatternKeys {
             "along", "A motif repeated along the band.", List.of(GROUP, COUNT, INSET, RISE));
 
     private Along() {}
+  }
+
+  /** Motifs over the whole panel. */
+  static final class Over {
+    static final Key<WallpaperGroup> GROUP =
+        Key.withDefault(
+            "group",
+            new ChoiceType<>(
+                Stream.of(WallpaperGroup.values()).map(g -> new Word<>(g, g.names())).toList()),
+            WallpaperGroup.P1.symbol(),
+            "How the motif is repeated: the symbol of a wallpaper group, or plain words.");
+    static final Key<Integer> COLUMNS =
+        Key.required("columns", Types.count(1, MOST_CELLS), "how many cells fill the width");
+    static final Key<Integer> ROWS =
+        Key.optional(
+            "rows",
+            Types.count(1, MOST_CELLS),
+            "as many as make the cells most nearly square",
+            "How many cells fill the height. Not for groups with quarter, third or sixth turns: the"
+                + " width decides there.");
+    static final Key<Double> INSET = Along.INSET;
+    static final Key<List<Double>> AT =
+        Key.optional(
+            "at",
+            ListType.exactly(2, Types.quantity(UnitKind.SHARE, Range.NOT_NEGATIVE)),
+            "where the motifs stand farthest apart",
+            "Where the middle of the drawing lies in its cell, as shares of the cell's sides.");
+    static final Key<Double> TURN =
+        Key.withDefault(
+            "turn",
+            Types.quantity(UnitKind.ANGLE, Range.ANY),
+            "0 deg",
+            "How far the drawing is turned before it is repeated, counter-clockwise.");
+    static final Section SECTION =
+        new Section(
+            "over",
+            "A motif repeated over the whole panel. Motifs that would not lie whole inside are left"
+                + " out.",
+            List.of(GROUP, COLUMNS, ROWS, INSET, AT, TURN));
+
+    private Over() {}
+  }
+
+  /** Motifs in a ring. */
+  static final class Ring {
+    static final Key<Integer> COUNT =
+        Key.required("count", Types.count(1, MOST), "the number of motifs, evenly spaced");
+    static final Key<Double> RADIUS =
+        Key.required(
+            "radius",
+            Types.length(Range.NOT_NEGATIVE),
+            "from the middle of the ring to the middle of each motif");
+    static final Key<Double> X =
+        Key.optional(
+            "x",
+            Types.length(Range.ANY),
+            "the panel's middle",
+            "The middle of the ring, from the panel's left edge.");
+    static final Key<Double> Y =
+        Key.optional(
+            "y",
+            Types.length(Range.ANY),
+            "the panel's middle",
+            "The middle of the ring, from the panel's lower edge.");
+    static final Key<Double> START =
+        Key.withDefault(
+            "start",
+            Types.quantity(UnitKind.ANGLE, Range.ANY),
+            "90 deg",
+            "Where the first motif stands, counter-clockwise from the right.");
+    static final Key<Boolean> MIRROR =
+        Key.withDefault(
+            "mirror", Types.YES_NO, "no", "Whether every other motif is a mirror image.");
+    static final Section SECTION =
+        new Section(
+            "ring",
+            "Motifs in a ring, the top of each away from the middle.",
+            List.of(COUNT, RADIUS, X, Y, START, MIRROR));
+
+    private Ring() {}
+  }
+
+  /** Motifs thrown over the panel. */
+  static final class Scatter {
+    static final Key<Integer> COUNT =
+        Key.required("count", Types.count(1, MOST_THROWN), "the number of motifs");
+    static final Key<Double> SPACE =
+        Key.withDefault(
+            "space",
+            Types.length(Range.NOT_NEGATIVE),
+            "0 mm",
+            "The least distance between two motifs, taken between their convex hulls.");
+    static final Key<Double> TURN =
+        Key.withDefault(
+            "turn",
+            Types.quantity(UnitKind.ANGLE, TURNS),
+            "180 deg",
+            "The most by which each is turned, either way; 180 deg for any way.");
+    static final Section SECTION =
+        new Section(
+            "scatter",
+            "Motifs thrown over the panel, as the job's `seed` decides.",
+            List.of(COUNT, SPACE, Along.INSET, TURN));
+
+    private Scatter() {}
   }
 
   /** Small differences. */
@@ -83,8 +191,10 @@ final class PatternKeys {
   static final class Design {
     static final Key<String> PLACE =
         Key.required("place", Types.TEXT, "the name of a drawing under `artwork`");
-    static final Key<Values> ALONG =
-        Key.required("along", new SectionType(Along.SECTION), "how it is repeated");
+    static final Key<Values> ALONG = way(Along.SECTION);
+    static final Key<Values> OVER = way(Over.SECTION);
+    static final Key<Values> RING = way(Ring.SECTION);
+    static final Key<Values> SCATTER = way(Scatter.SECTION);
     static final Key<Values> VARY =
         Key.optional(
             "vary",
@@ -93,8 +203,15 @@ final class PatternKeys {
             "How much the motifs differ.");
     static final Section SECTION =
         new Section(
-            "design", "A drawing and where it goes on the panel.", List.of(PLACE, ALONG, VARY));
+            "design",
+            "A drawing and where it goes on the panel. Give one of `along`, `over`, `ring`,"
+                + " `scatter`.",
+            List.of(PLACE, ALONG, OVER, RING, SCATTER, VARY));
 
     private Design() {}
+
+    private static Key<Values> way(Section section) {
+      return Key.optional(section.name(), new SectionType(section), "", section.doc());
+    }
   }
 }

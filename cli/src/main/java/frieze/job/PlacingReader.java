@@ -1,15 +1,29 @@
 package frieze.job;
 
+import frieze.curve.Point;
 import frieze.diagnostic.Diagnostics;
 import frieze.layout.Arrangement;
+import frieze.layout.Pattern;
+import frieze.layout.Ring;
+import frieze.layout.Scatter;
+import frieze.layout.Tiling;
 import frieze.layout.Variation;
+import frieze.layout.WallpaperGroup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /** Reads where drawings go on a panel. */
 final class PlacingReader {
+  private static final List<Key<Values>> WAYS =
+      List.of(
+          PatternKeys.Design.ALONG,
+          PatternKeys.Design.OVER,
+          PatternKeys.Design.RING,
+          PatternKeys.Design.SCATTER);
+
   private final List<String> drawn;
   private final int seed;
   private final Diagnostics found;
@@ -41,20 +55,96 @@ final class PlacingReader {
             "no drawing named \"" + name + "\" in this job",
             Suggestion.hint(name, drawn));
       }
-      Values along = v.get(PatternKeys.Design.ALONG);
-      placings.add(
-          new Job.Placing(
-              name,
-              new Arrangement(
-                  along.get(PatternKeys.Along.GROUP),
-                  along.get(PatternKeys.Along.COUNT),
-                  along.get(PatternKeys.Along.INSET),
-                  optional(along, PatternKeys.Along.RISE)),
-              v.find(PatternKeys.Design.VARY).map(PlacingReader::variation),
-              seedOf(panelName, placings.size()),
-              along.where()));
+      int item = placings.size();
+      way(v)
+          .flatMap(way -> placing(name, way, v, seedOf(panelName, item)))
+          .ifPresent(placings::add);
     }
     return placings;
+  }
+
+  /** The one way in which a drawing is repeated. */
+  private Optional<Key<Values>> way(Values design) {
+    List<Key<Values>> given = WAYS.stream().filter(design::has).toList();
+    if (given.size() == 1) {
+      return Optional.of(given.get(0));
+    }
+    found.error(
+        given.isEmpty() ? JobCode.MISSING_KEY : JobCode.KEYS_EXCLUDE,
+        given.isEmpty() ? design.where() : design.where(given.get(1)),
+        "\"design\" needs one of " + String.join(", ", WAYS.stream().map(Key::name).toList()),
+        "along: {count: 5}");
+    return Optional.empty();
+  }
+
+  private Optional<Job.Placing> placing(
+      String drawing, Key<Values> way, Values design, long seedOfItem) {
+    Optional<Variation> vary = design.find(PatternKeys.Design.VARY).map(PlacingReader::variation);
+    return pattern(way, design)
+        .map(p -> new Job.Placing(drawing, p, vary, seedOfItem, design.where(way)));
+  }
+
+  private Optional<Pattern> pattern(Key<Values> way, Values design) {
+    Values v = design.get(way);
+    if (way.equals(PatternKeys.Design.OVER)) {
+      return over(v);
+    }
+    if (way.equals(PatternKeys.Design.RING)) {
+      return ring(v);
+    }
+    if (way.equals(PatternKeys.Design.SCATTER)) {
+      return Optional.of(
+          new Scatter(
+              v.get(PatternKeys.Scatter.COUNT),
+              v.get(PatternKeys.Scatter.SPACE),
+              v.get(PatternKeys.Along.INSET),
+              v.get(PatternKeys.Scatter.TURN)));
+    }
+    return Optional.of(
+        new Arrangement(
+            v.get(PatternKeys.Along.GROUP),
+            v.get(PatternKeys.Along.COUNT),
+            v.get(PatternKeys.Along.INSET),
+            optional(v, PatternKeys.Along.RISE)));
+  }
+
+  private Optional<Pattern> over(Values v) {
+    WallpaperGroup group = v.get(PatternKeys.Over.GROUP);
+    boolean free =
+        group.cell() != WallpaperGroup.Cell.SQUARE && group.cell() != WallpaperGroup.Cell.HEXAGON;
+    if (!free && v.has(PatternKeys.Over.ROWS)) {
+      found.error(
+          JobCode.KEYS_EXCLUDE,
+          v.where(PatternKeys.Over.ROWS),
+          "the cells of " + group.symbol() + " are as high as their width makes them",
+          "leave out \"rows\"");
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Tiling(
+            group,
+            v.get(PatternKeys.Over.COLUMNS),
+            v.find(PatternKeys.Over.ROWS).map(OptionalInt::of).orElse(OptionalInt.empty()),
+            v.get(PatternKeys.Over.INSET),
+            v.find(PatternKeys.Over.AT).map(at -> new Point(at.get(0), at.get(1))),
+            v.get(PatternKeys.Over.TURN)));
+  }
+
+  private Optional<Pattern> ring(Values v) {
+    Optional<Double> x = v.find(PatternKeys.Ring.X);
+    Optional<Double> y = v.find(PatternKeys.Ring.Y);
+    if (x.isPresent() != y.isPresent()) {
+      found.error(
+          JobCode.MISSING_KEY, v.where(), "the middle of the ring needs both \"x\" and \"y\"", "");
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Ring(
+            v.get(PatternKeys.Ring.COUNT),
+            v.get(PatternKeys.Ring.RADIUS),
+            x.map(value -> new Point(value, y.orElseThrow())),
+            v.get(PatternKeys.Ring.START),
+            v.get(PatternKeys.Ring.MIRROR)));
   }
 
   /** Each panel and each drawing on it differs in its own way. */

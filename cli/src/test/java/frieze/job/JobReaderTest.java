@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import frieze.design.Work;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
+import frieze.layout.Arrangement;
 import frieze.layout.FriezeGroup;
 import frieze.shop.Zero;
 import java.util.List;
@@ -65,8 +66,8 @@ class JobReaderTest {
     assertThat(panel.stock().thinnestMm()).isCloseTo(18.9992, within(ROUNDING));
     assertThat(panel.stock().thickestMm()).isCloseTo(19.1008, within(ROUNDING));
     assertThat(panel.zero()).isEqualTo(Zero.LEFT_FRONT_TOP);
-    assertThat(panel.placings().get(0).arrangement().group()).isEqualTo(FriezeGroup.P2MG);
-    assertThat(panel.placings().get(0).arrangement().count()).isEqualTo(9);
+    assertThat(panel.placings().get(0).pattern())
+        .isEqualTo(new Arrangement(FriezeGroup.P2MG, 9, 12.7));
     assertThat(panel.work()).extracting(Work::operation).containsExactly("groove", "cutout");
     assertThat(panel.work().get(0).where().toString()).isEqualTo("bench.yaml:16:17");
     assertThat(panel.tools()).extracting(t -> t.name()).containsExactly("flat 1/4", "vee 60");

@@ -4,9 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import frieze.curve.Point;
 import frieze.diagnostic.BadInputException;
+import frieze.layout.Pattern;
+import frieze.layout.Ring;
+import frieze.layout.Scatter;
+import frieze.layout.Tiling;
 import frieze.layout.Variation;
+import frieze.layout.WallpaperGroup;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 class PlacingReaderTest {
@@ -81,5 +89,45 @@ class PlacingReaderTest {
     assertThat(failure(job("", ", vary: {turn: 200 deg}"))).contains("JOB-009", "180 deg");
     assertThat(failure(job("", ", vary: {bend: 2}"))).contains("JOB-002", "bend");
     assertThat(failure(job("seed: -1", ""))).contains("JOB-009", "-1");
+  }
+
+  private static Pattern pattern(String way) {
+    String text = job("", "").replace("along: {count: 5}", way);
+    return read(text).get(0).placings().get(0).pattern();
+  }
+
+  @Test
+  void each_way_to_repeat_is_read() {
+    assertThat(pattern("over: {group: quarter turn, columns: 6, inset: 10, turn: 90 deg}"))
+        .isEqualTo(
+            new Tiling(
+                WallpaperGroup.P4, 6, OptionalInt.empty(), 10, Optional.empty(), Math.PI / 2));
+    assertThat(pattern("over: {group: pgg, columns: 6, rows: 2, at: [25%, 0.2]}"))
+        .isEqualTo(
+            new Tiling(
+                WallpaperGroup.P2GG,
+                6,
+                OptionalInt.of(2),
+                0,
+                Optional.of(new Point(0.25, 0.2)),
+                0));
+    assertThat(pattern("ring: {count: 8, radius: 40, x: 100, y: 65, start: 0 deg, mirror: yes}"))
+        .isEqualTo(new Ring(8, 40, Optional.of(new Point(100, 65)), 0, true));
+    assertThat(pattern("scatter: {count: 8, space: 4, inset: 3, turn: 180 deg}"))
+        .isEqualTo(new Scatter(8, 4, 3, Math.PI));
+  }
+
+  @Test
+  void ways_that_can_not_be_are_refused() {
+    String good = job("", "");
+    assertThat(failure(good.replace(", along: {count: 5}", ""))).contains("JOB-005", "along, over");
+    assertThat(failure(good.replace("along: {count: 5}", "along: {count: 5}, over: {columns: 2}")))
+        .contains("JOB-019");
+    assertThat(failure(good.replace("along: {count: 5}", "over: {group: p6, columns: 2, rows: 2}")))
+        .contains("JOB-019", "as high as their width");
+    assertThat(failure(good.replace("along: {count: 5}", "ring: {count: 2, radius: 5, x: 3}")))
+        .contains("JOB-005", "both");
+    assertThat(failure(good.replace("along: {count: 5}", "over: {group: p5, columns: 2}")))
+        .contains("JOB-010");
   }
 }

@@ -22,7 +22,8 @@ import java.util.OptionalDouble;
  * @param riseMm how far the middle of the drawn motif lies above the centre line; empty for on it,
  *     or for the middle of the upper half where the centre line is a mirror
  */
-public record Arrangement(FriezeGroup group, int count, double insetMm, OptionalDouble riseMm) {
+public record Arrangement(FriezeGroup group, int count, double insetMm, OptionalDouble riseMm)
+    implements Pattern {
   /** Lengths that differ by less are taken as equal: a hundredth of a micrometre. */
   private static final double EQUAL_MM = 1e-5;
 
@@ -69,6 +70,11 @@ public record Arrangement(FriezeGroup group, int count, double insetMm, Optional
     checkHeight(motif, size, band, rise, where, found);
     found.throwIfErrors();
     return placements(motif, size, band, rise);
+  }
+
+  @Override
+  public List<Placement> place(String motif, Hull hull, Panel panel, long seed, SourceSpan where) {
+    return place(motif, hull.bounds(), panel, where);
   }
 
   private List<Placement> placements(String motif, Bounds size, Bounds band, double rise) {

@@ -11,7 +11,9 @@ public enum LayoutCode implements Code {
   MOTIF_TOO_WIDE("LAY-005", "the motifs do not fit along the band"),
   MOTIF_TOO_HIGH("LAY-006", "the motif does not fit across the band"),
   BEYOND_BORDER("LAY-007", "a motif reaches beyond the panel"),
-  MOTIFS_OVERLAP("LAY-008", "motifs overlap");
+  MOTIFS_OVERLAP("LAY-008", "motifs overlap"),
+  NOTHING_PLACED("LAY-009", "no whole motif on the panel"),
+  NO_ROOM("LAY-010", "no room for so many motifs");
 
   private final String id;
   private final String title;

@@ -1,0 +1,20 @@
+package frieze.layout;
+
+import frieze.diagnostic.SourceSpan;
+import java.util.List;
+
+/** A way to repeat a motif on a panel. */
+public sealed interface Pattern permits Arrangement, Ring, Scatter, Tiling {
+  /** What stays free along the borders of the panel. */
+  double insetMm();
+
+  /**
+   * Places a motif.
+   *
+   * @param hull of its drawing at the size at which it is used
+   * @param seed decides what is left to chance
+   * @param where the place in the job, for the diagnostics
+   * @throws frieze.diagnostic.BadInputException if it does not fit
+   */
+  List<Placement> place(String motif, Hull hull, Panel panel, long seed, SourceSpan where);
+}
