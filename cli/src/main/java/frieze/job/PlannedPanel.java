@@ -1,5 +1,6 @@
 package frieze.job;
 
+import frieze.curve.Affine;
 import frieze.curve.Tolerances;
 import frieze.design.Design;
 import frieze.design.Intent;
@@ -7,6 +8,7 @@ import frieze.design.Intents;
 import frieze.design.Work;
 import frieze.dryrun.DryRun;
 import frieze.dryrun.Surroundings;
+import frieze.dryrun.TorchFacts;
 import frieze.motion.Sequence;
 import frieze.plan.Plan;
 import frieze.plan.Planner;
@@ -65,6 +67,25 @@ record PlannedPanel(
   /** The dry run that suits it; the depths of a torch's work are not compared. */
   DryRun dryRun(List<Intent> intents) {
     DryRun dryRun = DryRun.in(Surroundings.of(setup));
-    return torch.isPresent() ? dryRun : dryRun.comparedWith(setup, intents);
+    return torch.isPresent()
+        ? dryRun.withTorch(facts(torch.get()))
+        : dryRun.comparedWith(setup, intents);
   }
+
+  /** What the dry run may know of a torch's work, in the program's frame. */
+  private TorchFacts facts(TorchPlan plan) {
+    Affine toProgram = setup.programFromPanel().affine();
+    return new TorchFacts(
+        plan.parts().stream().map(r -> r.transformed(toProgram)).toList(),
+        plan.paths().stream()
+            .filter(p -> p.pieces().isEmpty())
+            .map(p -> toProgram.apply(p.pierce()))
+            .toList(),
+        plan.torch().kerfMm(),
+        plan.torch().leastPierceMm() - ROUNDING_MM,
+        plan.torch().row().pierceSeconds(),
+        setup.clearanceMm() - setup.stockZFromProgramZMm());
+  }
+
+  private static final double ROUNDING_MM = 0.02;
 }

@@ -26,6 +26,27 @@ final class TorchKeys {
     private Rows() {}
   }
 
+  /** Bridges to islands. */
+  static final class Ties {
+    static final Key<Boolean> TIE =
+        Key.withDefault(
+            "tie", Types.YES_NO, "yes", "Whether islands are tied; if not, an island is an error.");
+    static final Key<Double> WIDTH =
+        Key.optional(
+            "width",
+            Types.length(Range.POSITIVE),
+            "twice the thickness, at least 5 mm",
+            "The width of a bridge. More where people lean on the panel.");
+    static final Section SECTION =
+        new Section(
+            "bridges",
+            "Strips of metal that tie islands inside openings to the panel. They follow the lines of"
+                + " the drawing where one is near.",
+            List.of(TIE, WIDTH));
+
+    private Ties() {}
+  }
+
   static final Key<String> CHART =
       Key.required("chart", Types.TEXT, "a cut chart of the shop; `frieze shop` lists them");
   static final Key<Double> KERF =
@@ -76,6 +97,17 @@ final class TorchKeys {
   static final Key<Values> ROWS =
       Key.withDefault("rows", new SectionType(Rows.SECTION), "{}", "Copies side by side.");
 
+  static final Key<Values> BRIDGES =
+      Key.withDefault(
+          "bridges", new SectionType(Ties.SECTION), "{}", "How islands are tied to the panel.");
+  static final Key<Boolean> STRICT =
+      Key.withDefault(
+          "strict",
+          Types.YES_NO,
+          "no",
+          "Whether slots narrower than the kerf, thin webs and lost points are errors instead of"
+              + " warnings.");
+
   static final Section SECTION =
       new Section(
           "torchcut",
@@ -91,5 +123,7 @@ final class TorchKeys {
               ARCS,
               RIGHT,
               SMALL_HOLES,
-              ROWS));
+              ROWS,
+              BRIDGES,
+              STRICT));
 }

@@ -32,6 +32,7 @@ final class TorchReader {
   Optional<Work> read(Values v, List<Work.Target> on) {
     Optional<Torch> torch = torch(v);
     Values rows = v.get(TorchKeys.ROWS);
+    Values ties = v.get(TorchKeys.BRIDGES);
     TorchWay way =
         new TorchWay(
             v.get(TorchKeys.RIGHT),
@@ -42,7 +43,13 @@ final class TorchReader {
             new TorchWay.Rows(
                 rows.get(TorchKeys.Rows.ALONG),
                 rows.get(TorchKeys.Rows.ACROSS),
-                rows.get(TorchKeys.Rows.GAP)));
+                rows.get(TorchKeys.Rows.GAP)),
+            new TorchWay.Bridging(
+                ties.get(TorchKeys.Ties.TIE),
+                ties.find(TorchKeys.Ties.WIDTH)
+                    .map(OptionalDouble::of)
+                    .orElse(OptionalDouble.empty())),
+            v.get(TorchKeys.STRICT));
     return torch.map(t -> new Work.TorchCut(on, t, way, v.where()));
   }
 

@@ -2,12 +2,14 @@ package frieze.sheet;
 
 import frieze.dryrun.ProgramReport;
 import frieze.post.ProgramText;
+import frieze.shop.CutChart;
 import frieze.shop.Machine;
 import frieze.shop.Setup;
 import frieze.shop.Stock;
 import frieze.shop.Tool;
 import frieze.shop.ToolShape;
 import frieze.shop.Zero;
+import frieze.torch.TorchPlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -30,6 +32,7 @@ final class PanelSteps {
 
   void write() {
     load();
+    panel.torch().ifPresent(this::torch);
     tools();
     programs();
   }
@@ -96,6 +99,49 @@ final class PanelSteps {
             + " "
             + measures.unit()
             + ". Through cuts are set for the thickest reading.";
+  }
+
+  /** What to set on the power supply, and which side is which. */
+  private void torch(TorchPlan plan) {
+    Stock stock = panel.setup().stock();
+    out.element("h2", "Torch");
+    if (stock.material().zincCoated()) {
+      out.element(
+          "p",
+          "ZINC: its fume makes people ill. Extraction on, respirator for metal fume, local codes.",
+          "class",
+          "warn");
+    }
+    CutChart.Row row = plan.torch().row();
+    out.open("ul");
+    out.element("li", "Cut chart " + plan.torch().name() + ", kerf " + measures.both(row.kerfMm()));
+    out.element(
+        "li",
+        "Pierce "
+            + measures.one(row.pierceHeightMm())
+            + " above the sheet for "
+            + Measures.decimals(row.pierceSeconds(), 2)
+            + " s, cut at "
+            + measures.one(row.cutHeightMm())
+            + " and "
+            + measures.feed(row.feedMmPerMin()));
+    out.element("li", plan.pierces() + " pierces: look at the nozzle before and after.");
+    double area = plan.parts().stream().mapToDouble(r -> r.area()).sum();
+    double partsKg = stock.material().steelKg(area, stock.thickestMm());
+    double sheetKg =
+        stock.material().steelKg(stock.lengthMm() * stock.widthMm(), stock.thickestMm());
+    out.element(
+        "li",
+        "The sheet weighs "
+            + Measures.decimals(sheetKg, 1)
+            + " kg, what is cut out of it "
+            + Measures.decimals(partsKg, 1)
+            + " kg.");
+    out.element(
+        "li",
+        "Face side: the upper one. Dross hangs on the lower side, and the cut's top edge is a little"
+            + " rounded: the drawing is seen from the face side.");
+    out.close().line();
   }
 
   private void tools() {

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
  * @param leadMm the length of a lead-in; empty for as long as the sheet needs
  * @param arcLeads whether leads are arcs where they fit, else straight
  * @param outline whether the panel is cut out too
+ * @param strict whether what the kerf can't do is an error
  */
 public record TorchWay(
     boolean partOnRight,
@@ -17,7 +18,31 @@ public record TorchWay(
     boolean arcLeads,
     SmallHole smallHoles,
     boolean outline,
-    Rows rows) {
+    Rows rows,
+    Bridging bridges,
+    boolean strict) {
+  /** The usual bridges; what the kerf can't do is a warning. */
+  public TorchWay(
+      boolean partOnRight,
+      OptionalDouble leadMm,
+      boolean arcLeads,
+      SmallHole smallHoles,
+      boolean outline,
+      Rows rows) {
+    this(partOnRight, leadMm, arcLeads, smallHoles, outline, rows, Bridging.USUAL, false);
+  }
+
+  /**
+   * How islands are tied.
+   *
+   * @param wanted whether they are tied at all; else an island is an error
+   * @param widthMm of a bridge; empty for twice the thickness and at least 5 mm
+   */
+  public record Bridging(boolean wanted, OptionalDouble widthMm) {
+    /** Tied, with bridges of the usual width. */
+    public static final Bridging USUAL = new Bridging(true, OptionalDouble.empty());
+  }
+
   /** The usual way, one panel. */
   public static final TorchWay USUAL =
       new TorchWay(true, OptionalDouble.empty(), true, SmallHole.PIERCE, true, Rows.ONE);
@@ -52,6 +77,6 @@ public record TorchWay(
 
   /** The same with other copies. */
   public TorchWay withRows(Rows other) {
-    return new TorchWay(partOnRight, leadMm, arcLeads, smallHoles, outline, other);
+    return new TorchWay(partOnRight, leadMm, arcLeads, smallHoles, outline, other, bridges, strict);
   }
 }

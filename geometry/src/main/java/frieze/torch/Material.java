@@ -67,7 +67,11 @@ final class Material {
           design.placementsOf(target.motif()).stream().map(p -> p.map().affine()).toList();
       cuttings.add(new RepeatedBridges.Cutting(target.motif(), drawn, List.of(), maps));
     }
-    BridgeRules rules = BridgeRules.usual(work.torch().thicknessMm());
+    BridgeRules usual = BridgeRules.usual(work.torch().thicknessMm());
+    BridgeRules rules =
+        work.way().bridges().widthMm().isPresent()
+            ? usual.withWidth(work.way().bridges().widthMm().getAsDouble())
+            : usual;
     return RepeatedBridges.tieWithin(material, cuttings, rules, work.where());
   }
 

@@ -1,6 +1,7 @@
 package frieze.torch;
 
 import frieze.bridge.Bridged;
+import frieze.bridge.KerfLimits;
 import frieze.curve.Affine;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
@@ -9,6 +10,7 @@ import frieze.design.Work;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostics;
 import frieze.region.BoundaryDistance;
+import frieze.region.FillRule;
 import frieze.region.Region;
 import frieze.shop.Setup;
 import java.util.ArrayList;
@@ -51,10 +53,16 @@ public final class TorchPlanner {
     Material stays = new Material(design, work, tolerances, found);
     Region material = stays.region();
     found.throwIfErrors();
-    Bridged bridged = stays.tied(material);
-    found.addAll(bridged.found());
+    Region held = material;
+    if (work.way().bridges().wanted()) {
+      Bridged bridged = stays.tied(material);
+      found.addAll(bridged.found());
+      found.throwIfErrors();
+      held = bridged.material();
+    }
+    Region part = onePiece(held);
     found.throwIfErrors();
-    Region part = onePiece(bridged.material());
+    kerfLimits(part);
     found.throwIfErrors();
     List<Point> places =
         SheetRows.places(work.way().rows(), design.panel().lengthMm(), design.panel().heightMm());
@@ -84,6 +92,14 @@ public final class TorchPlanner {
 
   static String copyName(int copy, int of) {
     return of == 1 ? "" : ", panel " + (copy + 1);
+  }
+
+  private void kerfLimits(Region part) {
+    Region outline =
+        Region.of(List.of(design.panel().outline()), FillRule.NONZERO, tolerances.flattenMm());
+    List<KerfLimits.Trouble> troubles =
+        KerfLimits.find(outline, part, work.torch().kerfMm(), setup.stock().thickestMm());
+    found.addAll(KerfLimits.diagnostics(troubles, work.way().strict(), work.where()));
   }
 
   /** The largest part of the material; the others would fall out. */

@@ -172,6 +172,18 @@ class TorchPlannerTest {
     Path speck = Path.circle(new Point(60, 50), 2);
     assertThat(errors(TorchWay.USUAL, PANEL, ring, speck))
         .containsExactly(BridgeCode.ISLAND_TOO_SMALL);
+    Path core = Path.circle(new Point(60, 50), 15);
+    TorchWay untied =
+        new TorchWay(
+            true,
+            TorchWay.USUAL.leadMm(),
+            true,
+            TorchWay.SmallHole.PIERCE,
+            true,
+            TorchWay.Rows.ONE,
+            new TorchWay.Bridging(false, TorchWay.USUAL.leadMm()),
+            false);
+    assertThat(errors(untied, PANEL, ring, core)).containsExactly(TorchCode.LOOSE_ISLAND);
     assertThat(errors(TorchWay.USUAL, PANEL, TorchBench.rectangle(0, 40, 20, 20)))
         .containsExactly(TorchCode.TOUCHES_OUTLINE);
     assertThat(errors(TorchWay.USUAL, PANEL, TorchBench.rectangle(30, 40, 60, 1.2)))
