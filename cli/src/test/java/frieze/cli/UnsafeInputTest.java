@@ -50,7 +50,7 @@ class UnsafeInputTest {
 
   @Test
   void a_torch_post_is_refused_on_a_router() throws IOException {
-    refused(make("(?m)^machine:", "post: plasma-plain\nmachine:"), "job.yaml:", "JOB-033");
+    refused(make("(?m)^machine:", "post: plasma-plain\nmachine:"), ":\\d+:\\d+:", "JOB-033");
   }
 
   @Test
