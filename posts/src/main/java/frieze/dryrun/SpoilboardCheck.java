@@ -6,6 +6,9 @@ import java.util.Optional;
 
 /** Objects to moves that go below the stock by more than the spoilboard may be cut. */
 final class SpoilboardCheck implements Check {
+  /** How far below the stock a probe may be sent that misses it. Common practice: a few mm. */
+  private static final double MISSED_PROBE_MM = 10;
+
   private final Optional<StockBox> stock;
   private final double allowedMm;
   private final boolean isGiven;
@@ -18,13 +21,13 @@ final class SpoilboardCheck implements Check {
 
   @Override
   public void move(Passage passage, FindingLog log) {
-    // A probing move stops at what it feels, not at its programmed end.
-    boolean probing = passage.move().kind() == Executed.Kind.PROBE;
-    if (stock.isEmpty() || passage.lowZ().isEmpty() || probing) {
+    if (stock.isEmpty() || passage.lowZ().isEmpty()) {
       return;
     }
     double below = stock.get().bottomMm() - passage.lowZ().getAsDouble();
-    double beyond = below - allowedMm;
+    // A probing move stops at what it feels; its programmed end counts where it feels nothing.
+    boolean probing = passage.move().kind() == Executed.Kind.PROBE;
+    double beyond = below - (probing ? Math.max(allowedMm, MISSED_PROBE_MM) : allowedMm);
     if (beyond > Slack.LENGTH_MM) {
       log.add(
           FindingCode.INTO_SPOILBOARD,

@@ -229,6 +229,14 @@ class ChecksTest {
   }
 
   @Test
+  void a_probe_that_would_go_far_below_the_stock_when_it_misses_is_caught() {
+    String text = START + "G0 Z5\nG0 X100 Y40\nG38.2 Z-24 F100\nG0 Z5\nM2\n";
+    assertThat(codes(Bench.run(Bench.KNOWN, text))).doesNotContain(FindingCode.INTO_SPOILBOARD);
+    assertThat(codes(Bench.run(Bench.KNOWN, text.replace("Z-24", "Z-40"))))
+        .contains(FindingCode.INTO_SPOILBOARD);
+  }
+
+  @Test
   void everything_known_leaves_nothing_unchecked() {
     Paths exact = new Paths(Rapids.STRAIGHT, OptionalDouble.of(0.01));
     assertThat(Bench.run(Bench.withZeroAt(100, 100, -40), exact, Bench.GOOD).notChecked())

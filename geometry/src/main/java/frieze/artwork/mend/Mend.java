@@ -12,10 +12,7 @@ public record Mend(Kind kind, Point at, double amountMm) {
   /** What was done. */
   public enum Kind {
     JOINED("ends joined"),
-    DUPLICATE("repeated outlines and lines removed"),
-    CROSSING("crossing outlines resolved by their fill rule"),
-    SPECK("specks and slivers removed"),
-    TURNED("outlines turned, so that the area lies on their left");
+    DUPLICATE("repeated outlines and lines removed");
 
     private final String words;
 

@@ -14,8 +14,8 @@ import java.util.Locale;
 /**
  * Mends a drawing that has its real size.
  *
- * <p><i>Guarantees:</i> nothing changes by more than the gap, at ends, and the smallest feature,
- * elsewhere; each mend is in the list with its place, and in the notes of the drawing by count.
+ * <p><i>Guarantees:</i> ends move by no more than the gap, and nothing else moves; each mend is in
+ * the list with its place, and in the notes of the drawing by count.
  *
  * @param artwork the mended drawing, with its notes
  * @param mends what was done, in the order of the passes
