@@ -3,7 +3,6 @@ package frieze.cli;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.SourceSpan;
-import frieze.job.OptionText;
 import frieze.opening.FittedOpening;
 import frieze.opening.Measured;
 import frieze.opening.OpeningFitter;
@@ -16,7 +15,6 @@ import frieze.wood.WoodCode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -159,7 +157,7 @@ final class FitCommand implements Callable<Integer> {
           : SideFit.ofCut(
               openingMm, perPct, range, openingMm - 2 * length("--gap", gap, 0), allowances);
     } catch (IllegalArgumentException e) {
-      throw wrong(gap == null ? "--play" : "--gap", String.valueOf(e.getMessage()));
+      throw options().wrong(gap == null ? "--play" : "--gap", String.valueOf(e.getMessage()));
     }
   }
 
@@ -170,7 +168,7 @@ final class FitCommand implements Callable<Integer> {
       stations.add(new Measured.Station(mm.get(0), mm.get(1)));
     }
     if (stations.size() == 1 || stations.size() == 2) {
-      throw wrong("--height", "give it three times or more, or not at all");
+      throw options().wrong("--height", "give it three times or more, or not at all");
     }
     return new Measured(
         lengths("--sides", sides, 4),
@@ -178,7 +176,7 @@ final class FitCommand implements Callable<Integer> {
         lengths("--diagonals", diagonals, 2),
         length("--bead", bead, 0),
         intoBead,
-        tape == null ? HALF_MM_TAPE : read("--tape", tape, t -> OptionText.heightMm(t, inches())));
+        tape == null ? HALF_MM_TAPE : options().heightMm("--tape", tape));
   }
 
   private Species species() {
@@ -207,18 +205,14 @@ final class FitCommand implements Callable<Integer> {
           Diagnostic.error(
               WoodCode.BAD_MOISTURE, SourceSpan.NONE, String.valueOf(e.getMessage()), ""));
     }
-    throw wrong("--moisture", "must be three numbers: now, lowest, highest");
+    throw options().wrong("--moisture", "must be three numbers: now, lowest, highest");
   }
 
   private boolean word(String option, String text, String first, String second) {
     if (!text.equals(first) && !text.equals(second)) {
-      throw wrong(option, "must be " + first + " or " + second);
+      throw options().wrong(option, "must be " + first + " or " + second);
     }
     return text.equals(first);
-  }
-
-  private boolean inches() {
-    return word("--units", units, "in", "mm");
   }
 
   private double length(String option, @Nullable String text, double otherwiseMm) {
@@ -227,28 +221,20 @@ final class FitCommand implements Callable<Integer> {
     }
     double mm = lengths(option, text, 1).get(0);
     if (mm < 0) {
-      throw wrong(option, "must be 0 or more");
+      throw options().wrong(option, "must be 0 or more");
     }
     return mm;
   }
 
   private List<Double> lengths(String option, String text, int count) {
-    List<Double> mm = read(option, text, t -> OptionText.lengthsMm(t, inches(), count));
+    List<Double> mm = options().lengthsMm(option, text, count);
     if (count > 1 && mm.stream().anyMatch(v -> v <= 0)) {
-      throw wrong(option, "all lengths must be more than 0");
+      throw options().wrong(option, "all lengths must be more than 0");
     }
     return mm;
   }
 
-  private <T> T read(String option, String text, Function<String, T> reader) {
-    try {
-      return reader.apply(text);
-    } catch (IllegalArgumentException e) {
-      throw wrong(option, String.valueOf(e.getMessage()));
-    }
-  }
-
-  private ParameterException wrong(String option, String message) {
-    return new ParameterException(spec.commandLine(), option + ": " + message);
+  private OptionReader options() {
+    return new OptionReader(spec, units);
   }
 }

@@ -15,7 +15,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -98,7 +97,7 @@ final class PlaceOptions {
 
   /** Adds what the options say to what is known already; an option wins. */
   Surroundings over(Surroundings known, DiskFiles files) throws IOException {
-    checkUnits();
+    options().inches(); // Wrong units are told whether or not a length is given.
     Shop shop = ShopCommand.load(files, Optional.ofNullable(shopFile));
     Surroundings result = known;
     if (machine != null) {
@@ -111,7 +110,7 @@ final class PlaceOptions {
       result = result.withStock(result.stock().get(), zero().get());
     }
     if (zeroAt != null) {
-      result = result.withZeroOnMachine(position(lengths("--zero-at", zeroAt, 3)));
+      result = result.withZeroOnMachine(position(options().lengthsMm("--zero-at", zeroAt, 3)));
     }
     result =
         result.withHeights(
@@ -134,9 +133,9 @@ final class PlaceOptions {
     if (text == null) {
       return new Length(OptionalDouble.empty());
     }
-    double mm = lengths(option, text, 1).get(0);
+    double mm = options().lengthsMm(option, text, 1).get(0);
     if (mm < 0) {
-      throw wrong(option, "must not be below 0");
+      throw options().wrong(option, "must not be below 0");
     }
     return new Length(OptionalDouble.of(mm));
   }
@@ -145,16 +144,16 @@ final class PlaceOptions {
     if (stock == null) {
       return Optional.empty();
     }
-    List<Double> size = lengths("--stock", stock, 3);
+    List<Double> size = options().lengthsMm("--stock", stock, 3);
     if (size.stream().anyMatch(mm -> mm <= 0)) {
-      throw wrong("--stock", "all three lengths must be more than 0");
+      throw options().wrong("--stock", "all three lengths must be more than 0");
     }
     return Optional.of(
         new Stock(UNKNOWN_MATERIAL, size.get(0), size.get(1), List.of(size.get(2)), false));
   }
 
   private Optional<Zero> zero() {
-    return zero == null ? Optional.empty() : Optional.of(read("--zero", zero, OptionText::zero));
+    return zero == null ? Optional.empty() : Optional.of(options().read("--zero", zero, OptionText::zero));
   }
 
   private static MachinePosition position(List<Double> mm) {
@@ -165,9 +164,9 @@ final class PlaceOptions {
   private List<KeepOut> keepOuts() {
     List<KeepOut> all = new ArrayList<>();
     for (String text : keepOuts) {
-      List<Double> mm = lengths("--keep-out", text, 5);
+      List<Double> mm = options().lengthsMm("--keep-out", text, 5);
       if (mm.get(2) <= 0 || mm.get(3) <= 0) {
-        throw wrong("--keep-out", "its size along X and Y must be more than 0");
+        throw options().wrong("--keep-out", "its size along X and Y must be more than 0");
       }
       double right = mm.get(0) + mm.get(2);
       double back = mm.get(1) + mm.get(3);
@@ -180,7 +179,7 @@ final class PlaceOptions {
   private Machine machine(Shop shop, String name) {
     return shop.machine(name)
         .orElseThrow(
-            () -> wrong("--machine", "no machine named \"" + name + "\"; see `frieze shop`"));
+            () -> options().wrong("--machine", "no machine named \"" + name + "\"; see `frieze shop`"));
   }
 
   private List<Tool> tools(Shop shop) {
@@ -191,7 +190,7 @@ final class PlaceOptions {
       Tool tool =
           shop.tool(name)
               .orElseThrow(
-                  () -> wrong("--tool", "no tool named \"" + name + "\"; see `frieze shop`"));
+                  () -> options().wrong("--tool", "no tool named \"" + name + "\"; see `frieze shop`"));
       all.add(equals < 0 ? tool : tool.withNumber(number(text.substring(0, equals))));
     }
     return all;
@@ -201,29 +200,11 @@ final class PlaceOptions {
     try {
       return Integer.parseInt(text.strip().replaceFirst("^[Tt]", ""));
     } catch (NumberFormatException e) {
-      throw wrong("--tool", "\"" + text + "\" is not a tool number");
+      throw options().wrong("--tool", "\"" + text + "\" is not a tool number");
     }
   }
 
-  private List<Double> lengths(String option, String text, int count) {
-    return read(option, text, t -> OptionText.lengthsMm(t, units.equals("in"), count));
-  }
-
-  private void checkUnits() {
-    if (!units.equals("mm") && !units.equals("in")) {
-      throw wrong("--units", "must be mm or in");
-    }
-  }
-
-  private <T> T read(String option, String text, Function<String, T> reader) {
-    try {
-      return reader.apply(text);
-    } catch (IllegalArgumentException e) {
-      throw wrong(option, String.valueOf(e.getMessage()));
-    }
-  }
-
-  private ParameterException wrong(String option, String message) {
-    return new ParameterException(command.commandLine(), option + ": " + message);
+  private OptionReader options() {
+    return new OptionReader(command, units);
   }
 }

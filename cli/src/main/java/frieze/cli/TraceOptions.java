@@ -1,6 +1,5 @@
 package frieze.cli;
 
-import frieze.job.OptionText;
 import frieze.trace.RealSize;
 import frieze.trace.TraceSettings;
 import java.util.ArrayList;
@@ -57,10 +56,10 @@ final class TraceOptions {
   TraceSettings settings() {
     TraceSettings settings = TraceSettings.of(size()).withPaperOnInk(lightOnDark);
     if (smallest != null) {
-      settings = settings.withSmallest(length("--smallest", smallest));
+      settings = settings.withSmallest(options().heightMm("--smallest", smallest));
     }
     if (tolerance != null) {
-      settings = settings.withTolerance(length("--tolerance", tolerance));
+      settings = settings.withTolerance(options().heightMm("--tolerance", tolerance));
     }
     return settings;
   }
@@ -68,14 +67,14 @@ final class TraceOptions {
   private RealSize size() {
     List<RealSize> given = new ArrayList<>();
     if (height != null) {
-      given.add(new RealSize.Height(length("--height", height)));
+      given.add(new RealSize.Height(options().heightMm("--height", height)));
     }
     if (width != null) {
-      given.add(new RealSize.Width(length("--width", width)));
+      given.add(new RealSize.Width(options().heightMm("--width", width)));
     }
     if (dpi != null) {
       if (!(dpi > 0) || !Double.isFinite(dpi)) {
-        throw wrong("--dpi", "must be more than 0");
+        throw options().wrong("--dpi", "must be more than 0");
       }
       given.add(new RealSize.Pixel(MM_PER_INCH / dpi));
     }
@@ -86,18 +85,7 @@ final class TraceOptions {
     return given.get(0);
   }
 
-  private double length(String option, String text) {
-    if (!units.equals("mm") && !units.equals("in")) {
-      throw wrong("--units", "must be mm or in");
-    }
-    try {
-      return OptionText.heightMm(text, units.equals("in"));
-    } catch (IllegalArgumentException e) {
-      throw wrong(option, String.valueOf(e.getMessage()));
-    }
-  }
-
-  private ParameterException wrong(String option, String message) {
-    return new ParameterException(command.commandLine(), option + ": " + message);
+  private OptionReader options() {
+    return new OptionReader(command, units);
   }
 }

@@ -142,18 +142,12 @@ final class BridgeFinder {
       return Optional.empty();
     }
     Region strip = stroke.strip(rules.widthMm(), before.getAsDouble(), after.getAsDouble());
-    Region added = largest(strip.minus(material));
+    Region added = strip.minus(material).largestPart();
     if (added.isEmpty()) {
       return Optional.empty();
     }
     Region area = strip.intersection(Offset.offset(added, OVERLAP_MM, TOLERANCE_MM));
     return Optional.of(new Bridge(stroke.line(), rules.widthMm(), area, stroke.alongVein()));
-  }
-
-  private static Region largest(Region mixed) {
-    return mixed.parts().stream()
-        .max(Comparator.comparingDouble(Region::area))
-        .orElse(Region.EMPTY);
   }
 
   /** How far a strip must go on until its middle and both sides lie in a part. */

@@ -11,7 +11,6 @@ import frieze.shop.Material;
 import frieze.shop.Setup;
 import frieze.shop.Tool;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -141,8 +140,7 @@ final class VGrooveWork {
       return;
     }
     leftovers.add(new Leftover(item.name(), left));
-    Region largest =
-        left.parts().stream().max(Comparator.comparingDouble(Region::area)).orElseThrow();
+    Region largest = left.largestPart();
     Point at = largest.bounds().centre();
     notes.add(
         Diagnostic.warning(

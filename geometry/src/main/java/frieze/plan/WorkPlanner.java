@@ -94,10 +94,7 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
       return;
     }
     leftovers.add(new Leftover(origin, leftover));
-    Region largest = leftover.parts().get(0);
-    for (Region part : leftover.parts()) {
-      largest = part.area() > largest.area() ? part : largest;
-    }
+    Region largest = leftover.largestPart();
     Point middle = largest.bounds().centre();
     found.warning(
         PlanCode.NOT_ALL_REACHED,

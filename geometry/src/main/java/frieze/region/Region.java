@@ -158,6 +158,15 @@ public final class Region {
     return parts;
   }
 
+  /** The part with the largest area, the first of equal ones; empty if there is none. */
+  public Region largestPart() {
+    Region largest = EMPTY;
+    for (Region part : parts()) {
+      largest = part.area() > largest.area() ? part : largest;
+    }
+    return largest;
+  }
+
   /** All rings, the area on their left; outer rings first within each part. */
   public List<Ring> rings() {
     List<Ring> rings = new ArrayList<>();

@@ -114,13 +114,4 @@ final class Material {
     }
     return holes;
   }
-
-  /** The largest part. */
-  static Region largest(Region material) {
-    Region largest = Region.EMPTY;
-    for (Region part : material.parts()) {
-      largest = part.area() > largest.area() ? part : largest;
-    }
-    return largest;
-  }
 }

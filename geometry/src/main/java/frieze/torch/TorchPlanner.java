@@ -104,7 +104,7 @@ public final class TorchPlanner {
 
   /** The largest part of the material; the others would fall out. */
   private Region onePiece(Region material) {
-    Region largest = Material.largest(material);
+    Region largest = material.largestPart();
     for (Region part : material.parts()) {
       if (!part.equals(largest)) {
         Point at = part.bounds().centre();

@@ -172,11 +172,7 @@ class IconsPlanTest {
   private static List<String> cutouts(List<String> names) {
     List<String> refused = new ArrayList<>();
     for (String name : names) {
-      Region all = artwork(name).filled(0.002);
-      Region largest = all.parts().get(0);
-      for (Region part : all.parts()) {
-        largest = part.area() > largest.area() ? part : largest;
-      }
+      Region largest = artwork(name).filled(0.002).largestPart();
       Bounds b = largest.bounds();
       Region part = largest.transformed(Affine.translation(-b.minX(), -b.minY()));
       Path outline = Path.polyline(part.rings().get(0).points(), true);
