@@ -18,7 +18,6 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** What the command line tells of the machine and the stock that programs run on. */
@@ -153,7 +152,9 @@ final class PlaceOptions {
   }
 
   private Optional<Zero> zero() {
-    return zero == null ? Optional.empty() : Optional.of(options().read("--zero", zero, OptionText::zero));
+    return zero == null
+        ? Optional.empty()
+        : Optional.of(options().read("--zero", zero, OptionText::zero));
   }
 
   private static MachinePosition position(List<Double> mm) {
@@ -179,7 +180,9 @@ final class PlaceOptions {
   private Machine machine(Shop shop, String name) {
     return shop.machine(name)
         .orElseThrow(
-            () -> options().wrong("--machine", "no machine named \"" + name + "\"; see `frieze shop`"));
+            () ->
+                options()
+                    .wrong("--machine", "no machine named \"" + name + "\"; see `frieze shop`"));
   }
 
   private List<Tool> tools(Shop shop) {
@@ -190,7 +193,9 @@ final class PlaceOptions {
       Tool tool =
           shop.tool(name)
               .orElseThrow(
-                  () -> options().wrong("--tool", "no tool named \"" + name + "\"; see `frieze shop`"));
+                  () ->
+                      options()
+                          .wrong("--tool", "no tool named \"" + name + "\"; see `frieze shop`"));
       all.add(equals < 0 ? tool : tool.withNumber(number(text.substring(0, equals))));
     }
     return all;

@@ -63,7 +63,8 @@ final class JobKeys {
             "pick",
             Types.TEXT,
             "all pieces",
-            "Only the pieces with this id, class, colour, group or layer. The size is theirs.");
+            "Only the pieces with this id or class; in a DXF also with this colour or layer."
+                + " The size is theirs.");
     static final Key<Double> GAP =
         Key.withDefault(
             "gap",
@@ -198,7 +199,8 @@ final class JobKeys {
             "pick",
             Types.TEXT,
             "all pieces that suit the operation",
-            "Only the pieces of the drawing with this id, class, colour, group or layer.");
+            "Only the pieces of the drawing with this id or class; in a DXF also with this colour"
+                + " or layer.");
     static final Key<String> TOOL =
         Key.required("tool", Types.TEXT, "a tool of the shop; `frieze shop` lists them")
             .alsoCalled("bit");

@@ -40,8 +40,7 @@ final class TorchKeys {
     static final Section SECTION =
         new Section(
             "bridges",
-            "Strips of metal that tie islands inside openings to the panel. They follow the lines of"
-                + " the drawing where one is near.",
+            "Strips of metal that tie islands inside openings to the panel, as short as they can be.",
             List.of(TIE, WIDTH));
 
     private Ties() {}
