@@ -1,5 +1,8 @@
 package frieze.cli;
 
+import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.Diagnostic;
+import frieze.diagnostic.SourceSpan;
 import frieze.job.SourceFiles;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -39,6 +42,43 @@ final class DiskFiles implements SourceFiles {
     }
     read.put(name, content);
     return content;
+  }
+
+  /**
+   * Reads a file that the command line names.
+   *
+   * @throws BadInputException if there is no such file
+   */
+  byte[] named(String name) throws IOException {
+    require(name, "name a file in it");
+    return read(name);
+  }
+
+  /**
+   * Makes sure that a file that the command line names is there.
+   *
+   * @param inFolder what to do if it is a folder
+   * @throws BadInputException if there is no such file
+   */
+  void require(String name, String inFolder) {
+    if (exists(name)) {
+      return;
+    }
+    boolean isFolder = isFolder(name);
+    throw new BadInputException(
+        Diagnostic.error(
+            CliCode.NO_SUCH_FILE,
+            SourceSpan.file(name),
+            isFolder ? "this is a folder" : "there is no such file",
+            isFolder ? inFolder : ""));
+  }
+
+  private boolean isFolder(String name) {
+    try {
+      return Files.isDirectory(folder.resolve(name));
+    } catch (InvalidPathException e) {
+      return false;
+    }
   }
 
   @Override

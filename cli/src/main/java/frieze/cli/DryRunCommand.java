@@ -1,8 +1,5 @@
 package frieze.cli;
 
-import frieze.diagnostic.BadInputException;
-import frieze.diagnostic.Diagnostic;
-import frieze.diagnostic.SourceSpan;
 import frieze.dryrun.DryRun;
 import frieze.dryrun.DryRunResult;
 import frieze.dryrun.ProgramText;
@@ -149,6 +146,7 @@ final class DryRunCommand implements Callable<Integer> {
     if (job == null) {
       return Surroundings.UNKNOWN;
     }
+    files.require(job, "name the job file in it");
     Job read = JobReader.read(job, files, Posts.all().stream().map(Post::id).toList());
     String wanted = panel(read);
     Job.PanelJob chosen =
@@ -201,21 +199,11 @@ final class DryRunCommand implements Callable<Integer> {
     for (String name : programs) {
       if (name.equals(STANDARD_INPUT)) {
         texts.add(ProgramText.of("standard input", System.in.readAllBytes(), rules));
-      } else if (files.exists(name)) {
+      } else {
+        files.require(name, "name the programs in it, in the order in which they run");
         texts.add(
             ProgramText.of(
                 name, () -> Files.newInputStream(console.path(name)), rules(rules, name)));
-      } else if (Files.isDirectory(console.path(name))) {
-        throw new BadInputException(
-            Diagnostic.error(
-                CliCode.NO_SUCH_FILE,
-                SourceSpan.file(name),
-                "this is a folder",
-                "name the programs in it, in the order in which they run"));
-      } else {
-        throw new BadInputException(
-            Diagnostic.error(
-                CliCode.NO_SUCH_FILE, SourceSpan.file(name), "there is no such file", ""));
       }
     }
     return texts;

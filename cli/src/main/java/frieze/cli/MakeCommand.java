@@ -86,6 +86,7 @@ final class MakeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    files.require(job, "name the job file in it");
     Job read = JobReader.read(job, files, Posts.all().stream().map(Post::id).toList());
     Path folder =
         out == null ? Path.of(job).resolveSibling(FolderName.of(read.name())) : Path.of(out);

@@ -3,9 +3,6 @@ package frieze.cli;
 import frieze.artwork.Artwork;
 import frieze.curve.Bounds;
 import frieze.diagnostic.Amounts;
-import frieze.diagnostic.BadInputException;
-import frieze.diagnostic.Diagnostic;
-import frieze.diagnostic.SourceSpan;
 import frieze.image.ImageFile;
 import frieze.sheet.TracedDrawing;
 import frieze.trace.GreyImage;
@@ -70,23 +67,19 @@ final class TraceCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     TraceSettings settings = options.settings();
-    if (!files.exists(image)) {
-      throw new BadInputException(
-          Diagnostic.error(
-              CliCode.NO_SUCH_FILE, SourceSpan.file(image), "there is no such file", ""));
-    }
-    GreyImage grey = ImageFile.read(image, files.read(image));
+    GreyImage grey = ImageFile.read(image, files.named(image));
     Traced traced = Tracer.trace(image, grey, settings);
     new Messages(console.err(), files).print(traced.artwork().notes());
+    Artwork art = options.sized(traced.artwork());
     String target = to == null ? image.replaceFirst("\\.[^.]*$", "") + ".svg" : to;
     refuseSame(target);
-    write(target, TracedDrawing.svg(traced.artwork()).getBytes(StandardCharsets.UTF_8));
+    write(target, TracedDrawing.svg(art).getBytes(StandardCharsets.UTF_8));
     String shown = picture;
     if (shown != null) {
       refuseSame(shown);
       write(shown, TracedDrawing.over(grey, traced));
     }
-    report(target, traced);
+    report(target, art, traced);
     return ExitCode.FINE.number();
   }
 
@@ -106,8 +99,7 @@ final class TraceCommand implements Callable<Integer> {
     Files.write(target, content);
   }
 
-  private void report(String target, Traced traced) {
-    Artwork art = traced.artwork();
+  private void report(String target, Artwork art, Traced traced) {
     Bounds b = art.bounds();
     long holes = art.pieces().stream().mapToLong(p -> p.paths().size() - 1).sum();
     Table table = new Table("traced", target);

@@ -1,5 +1,8 @@
 package frieze.cli;
 
+import frieze.artwork.Artwork;
+import frieze.curve.Point;
+import frieze.job.OptionText;
 import frieze.trace.RealSize;
 import frieze.trace.TraceSettings;
 import java.util.ArrayList;
@@ -30,6 +33,37 @@ final class TraceOptions {
   private @Nullable Double dpi;
 
   @Option(
+      names = "--sheet",
+      paramLabel = "LENGTHS",
+      description = {
+        "width and height of the sheet in a photo, or of any rectangle in it, to square the photo"
+            + " up: \"210 x 297 mm\""
+      })
+  private @Nullable String sheet;
+
+  @Option(
+      names = "--corners",
+      paramLabel = "PIXELS",
+      description = {
+        "where its corners are in the photo: upper left, upper right, lower right, lower left;"
+            + " each as pixels from the left and from the top:"
+            + " \"310,250 2710,210 2790,3380 240,3390\""
+      })
+  private @Nullable String corners;
+
+  @Option(
+      names = "--lens-bend",
+      paramLabel = "SHARE",
+      description = "by how much the lens moves the corners of the picture outwards (0%%)")
+  private @Nullable String lensBend;
+
+  @Option(
+      names = "--threshold",
+      paramLabel = "SHARE",
+      description = "where the outline lies between the ground and the figure (50%%)")
+  private @Nullable String threshold;
+
+  @Option(
       names = "--smallest",
       paramLabel = "LENGTH",
       description = "leaves out what is smaller than this in both directions (0.5 mm)")
@@ -55,6 +89,12 @@ final class TraceOptions {
 
   TraceSettings settings() {
     TraceSettings settings = TraceSettings.of(size()).withPaperOnInk(lightOnDark);
+    if (threshold != null) {
+      settings = settings.withThreshold(share("--threshold", threshold, 0.05, 0.95));
+    }
+    if (lensBend != null) {
+      settings = settings.withLensBend(share("--lens-bend", lensBend, -0.2, 0.2));
+    }
     if (smallest != null) {
       settings = settings.withSmallest(options().heightMm("--smallest", smallest));
     }
@@ -64,7 +104,60 @@ final class TraceOptions {
     return settings;
   }
 
+  private double share(String option, String text, double least, double most) {
+    double share = options().read(option, text, OptionText::share);
+    if (!(share >= least && share <= most)) {
+      throw options()
+          .wrong(option, Math.round(100 * least) + "% to " + Math.round(100 * most) + "%");
+    }
+    return share;
+  }
+
+  /** Gives outlines that a sheet has squared up the height or the width asked for. */
+  Artwork sized(Artwork traced) {
+    if (sheet == null) {
+      return traced;
+    }
+    if (height != null) {
+      return traced.withHeight(options().heightMm("--height", height));
+    }
+    return width == null ? traced : traced.withWidth(options().heightMm("--width", width));
+  }
+
   private RealSize size() {
+    if ((sheet == null) != (corners == null)) {
+      throw new ParameterException(
+          command.commandLine(), "--sheet and --corners belong together: give both");
+    }
+    if (sheet != null && corners != null) {
+      if (dpi != null || (height != null && width != null)) {
+        throw new ParameterException(
+            command.commandLine(), "beside --sheet give one of --height and --width, or neither");
+      }
+      List<Double> mm = options().lengthsMm("--sheet", sheet, 2);
+      if (!(mm.get(0) > 0 && mm.get(1) > 0)) {
+        throw options().wrong("--sheet", "both lengths must be more than 0");
+      }
+      List<Point> at = options().read("--corners", corners, TraceOptions::points);
+      return new RealSize.Sheet(at, mm.get(0), mm.get(1));
+    }
+    return plainSize();
+  }
+
+  private static List<Point> points(String text) {
+    String[] numbers = text.strip().split("[\\s,]+", -1);
+    if (numbers.length != 8) {
+      throw new IllegalArgumentException(
+          "four corners are eight numbers, but these are " + numbers.length);
+    }
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < numbers.length; i += 2) {
+      points.add(new Point(Double.parseDouble(numbers[i]), Double.parseDouble(numbers[i + 1])));
+    }
+    return points;
+  }
+
+  private RealSize plainSize() {
     List<RealSize> given = new ArrayList<>();
     if (height != null) {
       given.add(new RealSize.Height(options().heightMm("--height", height)));
@@ -80,7 +173,7 @@ final class TraceOptions {
     }
     if (given.size() != 1) {
       throw new ParameterException(
-          command.commandLine(), "give one of --height, --width and --dpi: the real size");
+          command.commandLine(), "give one of --height, --width, --dpi and --sheet: the real size");
     }
     return given.get(0);
   }

@@ -1,6 +1,5 @@
 package frieze.job;
 
-import frieze.artwork.source.DrawingFile;
 import frieze.design.Design;
 import frieze.design.Intent;
 import frieze.design.Motif;
@@ -208,8 +207,7 @@ public final class Build {
           Diagnostic.error(
               JobCode.FILE_NOT_READ, drawing.where(), "can't read " + drawing.file(), ""));
     }
-    return new Motif(
-        drawing.name(), DrawingFile.read(drawing.file(), content, drawing.asked()).artwork());
+    return new Motif(drawing.name(), DrawingContent.read(drawing, content).artwork());
   }
 
   /** Does all of something, so that a user sees the mistakes of all of it at once. */

@@ -16,6 +16,7 @@ import frieze.shop.Machine;
 import frieze.shop.Stock;
 import frieze.shop.Tool;
 import frieze.shop.Zero;
+import frieze.trace.TraceSettings;
 import java.util.List;
 import java.util.Optional;
 
@@ -43,10 +44,16 @@ public record Job(
    * A drawing.
    *
    * @param file as found from the job's folder
+   * @param trace how its outlines are found, if it is a picture
    * @param asked its size, and what of it is wanted
    * @param where the place of the file's name in the job
    */
-  public record Drawing(String name, String file, DrawingRequest asked, SourceSpan where) {}
+  public record Drawing(
+      String name,
+      String file,
+      Optional<TraceSettings> trace,
+      DrawingRequest asked,
+      SourceSpan where) {}
 
   /**
    * A drawing repeated on a panel.

@@ -7,7 +7,6 @@ public enum JobCode implements Code {
   NOT_YAML("JOB-001", "not YAML"),
   UNKNOWN_KEY("JOB-002", "unknown key"),
   DUPLICATE_KEY("JOB-003", "key given twice"),
-  LATER_KEY("JOB-004", "key of a later version"),
   MISSING_KEY("JOB-005", "missing key"),
   WRONG_KIND("JOB-006", "wrong kind of value"),
   NOT_A_QUANTITY("JOB-007", "number can't be read"),
@@ -38,7 +37,8 @@ public enum JobCode implements Code {
   BEYOND_CHART("JOB-032", "thickness beyond the cut chart"),
   TORCH_AND_SPINDLE("JOB-033", "work for a torch and for a spindle on one machine"),
   ONE_TORCHCUT("JOB-034", "more than one torchcut on a panel"),
-  BAD_CLEARANCE("JOB-035", "clearance too low for a torch");
+  BAD_CLEARANCE("JOB-035", "clearance too low for a torch"),
+  NO_REAL_SIZE("JOB-036", "picture without a real size");
 
   private final String id;
   private final String title;

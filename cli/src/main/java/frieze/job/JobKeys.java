@@ -38,7 +38,8 @@ final class JobKeys {
         Key.required(
             "file",
             Types.TEXT,
-            "the drawing, an SVG or DXF file; its name is taken from the job's folder");
+            "the drawing, an SVG or DXF file, or a picture to trace (PNG, JPEG, BMP, GIF, TIFF); its"
+                + " name is taken from the job's folder");
     static final Key<Double> HEIGHT =
         Key.optional(
             "height",
@@ -72,19 +73,18 @@ final class JobKeys {
             "0.05 mm",
             "Ends of the lines of a DXF that are nearer than this, at the size they are cut, are"
                 + " joined.");
+    static final Key<Values> TRACE =
+        Key.optional(
+            "trace",
+            new SectionType(TraceKeys.SECTION),
+            "dark ink on light paper",
+            "How the outlines of a picture are found.");
     static final Section SECTION =
         new Section(
             "drawing",
             "A drawing that can be placed on panels, under a name of your choice. Its size is that"
                 + " of its outlines, without the width of lines.",
-            List.of(
-                FILE,
-                HEIGHT,
-                WIDTH,
-                UNIT,
-                PICK,
-                GAP,
-                Key.later("trace", "it will turn a scan or a photo into outlines")));
+            List.of(FILE, HEIGHT, WIDTH, UNIT, PICK, GAP, TRACE));
 
     private Drawing() {}
   }

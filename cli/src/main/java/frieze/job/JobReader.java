@@ -1,7 +1,5 @@
 package frieze.job;
 
-import frieze.artwork.source.DrawingFile;
-import frieze.artwork.source.DrawingRequest;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.Diagnostics;
@@ -14,7 +12,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /**
@@ -68,7 +65,9 @@ public final class JobReader {
     Shop shop = shop(source, root);
     Machine machine = machine(root, shop);
     String post = post(source, root, machine);
-    List<Job.Drawing> drawings = drawings(source, root);
+    List<Job.Drawing> drawings =
+        new DrawingReader(source, files, found)
+            .read(root.find(JobKeys.Root.ARTWORK).orElse(Map.of()));
     PanelReader panels =
         new PanelReader(
             shop,
@@ -139,59 +138,6 @@ public final class JobReader {
     return post;
   }
 
-  private List<Job.Drawing> drawings(String source, Values root) {
-    List<Job.Drawing> drawings = new ArrayList<>();
-    Map<String, Located<Values>> sections = root.find(JobKeys.Root.ARTWORK).orElse(Map.of());
-    sections.forEach(
-        (name, section) -> {
-          Values v = section.value();
-          String written = v.get(JobKeys.Drawing.FILE);
-          SourceSpan where = v.where(JobKeys.Drawing.FILE);
-          String file = beside(source, written);
-          checkFile(written, file, where);
-          if (v.has(JobKeys.Drawing.HEIGHT) && v.has(JobKeys.Drawing.WIDTH)) {
-            found.error(
-                JobCode.KEYS_EXCLUDE,
-                v.where(JobKeys.Drawing.WIDTH),
-                "the drawing \"" + name + "\" has a height and a width",
-                "give one of them; the other follows from the drawing");
-          }
-          drawings.add(
-              new Job.Drawing(
-                  name,
-                  file,
-                  new DrawingRequest(
-                      optional(v, JobKeys.Drawing.UNIT),
-                      v.find(JobKeys.Drawing.PICK),
-                      optional(v, JobKeys.Drawing.HEIGHT),
-                      optional(v, JobKeys.Drawing.WIDTH),
-                      v.get(JobKeys.Drawing.GAP),
-                      false),
-                  where));
-        });
-    return drawings;
-  }
-
-  private void checkFile(String written, String file, SourceSpan where) {
-    if (!DrawingFile.isKnown(written)) {
-      found.error(
-          JobCode.UNKNOWN_FILE_KIND,
-          where,
-          "\"" + written + "\" is not a kind of drawing that Frieze reads",
-          "save the drawing as SVG or DXF, with the ending .svg or .dxf");
-    } else if (!files.exists(file)) {
-      found.error(
-          JobCode.FILE_NOT_READ,
-          where,
-          "there is no file " + file,
-          "the name is taken from the folder of the job file");
-    }
-  }
-
-  private static OptionalDouble optional(Values values, Key<Double> key) {
-    return values.find(key).map(OptionalDouble::of).orElse(OptionalDouble.empty());
-  }
-
   private byte[] content(String file, SourceSpan where) {
     try {
       return files.read(file);
@@ -213,7 +159,7 @@ public final class JobReader {
     }
   }
 
-  private static String beside(String source, String file) {
+  static String beside(String source, String file) {
     // No file has such a name, and no path may hold it.
     String possible = file.replace('\0', '?');
     return Path.of(source).resolveSibling(possible).toString();

@@ -18,9 +18,7 @@ record Key<T>(String name, String also, Type<T> type, Need need, String fallback
     REQUIRED,
     OPTIONAL,
     /** A missing key counts as if its default were written. */
-    DEFAULT,
-    /** Known, but of a capability that is not there yet. */
-    LATER
+    DEFAULT
   }
 
   static <T> Key<T> required(String name, Type<T> type, String doc) {
@@ -35,10 +33,6 @@ record Key<T>(String name, String also, Type<T> type, Need need, String fallback
     return new Key<>(name, "", type, Need.DEFAULT, yaml, doc);
   }
 
-  static Key<String> later(String name, String doc) {
-    return new Key<>(name, "", Types.TEXT, Need.LATER, "", doc);
-  }
-
   Key<T> alsoCalled(String other) {
     return new Key<>(name, other, type, need, fallback, doc);
   }
@@ -49,9 +43,5 @@ record Key<T>(String name, String also, Type<T> type, Need need, String fallback
 
   boolean required() {
     return need == Need.REQUIRED;
-  }
-
-  boolean later() {
-    return need == Need.LATER;
   }
 }

@@ -92,17 +92,9 @@ public final class KeyPage {
     page.append("## ").append(section.name()).append("\n\n").append(section.doc()).append("\n\n");
     page.append("| key | value | without it | meaning |\n|---|---|---|---|\n");
     for (Key<?> key : section.keys()) {
-      if (!key.later()) {
-        row(page, key);
-      }
+      row(page, key);
     }
     page.append('\n');
-    List<String> later = section.keys().stream().filter(Key::later).map(Key::name).toList();
-    if (!later.isEmpty()) {
-      page.append("Kept for later versions, and an error now: `")
-          .append(String.join("`, `", later))
-          .append("`.\n\n");
-    }
   }
 
   private static void row(StringBuilder page, Key<?> key) {
@@ -119,7 +111,6 @@ public final class KeyPage {
       case REQUIRED -> "**required**";
       case OPTIONAL -> key.fallback();
       case DEFAULT -> key.fallback().equals("{}") ? "its defaults" : "`" + key.fallback() + "`";
-      case LATER -> "";
     };
   }
 

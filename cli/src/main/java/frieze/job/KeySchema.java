@@ -44,11 +44,9 @@ public final class KeySchema {
   private static Map<String, Object> object(Section section) {
     Map<String, Object> properties = new LinkedHashMap<>();
     for (Key<?> key : section.keys()) {
-      if (!key.later()) {
-        Map<String, Object> property = new LinkedHashMap<>(new TreeMap<>(key.type().schema()));
-        property.put("description", key.doc());
-        key.names().forEach(name -> properties.put(name, property));
-      }
+      Map<String, Object> property = new LinkedHashMap<>(new TreeMap<>(key.type().schema()));
+      property.put("description", key.doc());
+      key.names().forEach(name -> properties.put(name, property));
     }
     Map<String, Object> object = new LinkedHashMap<>();
     object.put("type", "object");

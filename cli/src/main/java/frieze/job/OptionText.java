@@ -52,6 +52,19 @@ public final class OptionText {
     return mm;
   }
 
+  /**
+   * Reads a share such as {@code 40%}.
+   *
+   * @throws IllegalArgumentException with a message for the user, if it is none
+   */
+  public static double share(String text) {
+    try {
+      return QuantityText.read(text.strip(), UnitKind.SHARE, false);
+    } catch (QuantityText.NotAQuantity e) {
+      throw new IllegalArgumentException(e.text() + "; " + e.hint(), e);
+    }
+  }
+
   private static double lengthMm(String text, boolean inches) {
     try {
       return QuantityText.read(text, UnitKind.LENGTH, inches);

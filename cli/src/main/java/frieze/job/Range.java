@@ -22,6 +22,12 @@ record Range(double low, boolean lowIncluded, double high, String words) {
   /** A part of a tool's rim. */
   static final Range RIM_ANGLE = new Range(0, false, Math.PI, "more than 0 and at most 180 deg");
 
+  /** A share strictly between nothing and all. */
+  static final Range MIDDLE = new Range(0.05, true, 0.95, "5% to 95%");
+
+  /** By how much a lens bends a picture. */
+  static final Range BEND = new Range(-0.2, true, 0.2, "-20% to 20%");
+
   boolean contains(double value) {
     return (lowIncluded ? value >= low : value > low) && value <= high;
   }

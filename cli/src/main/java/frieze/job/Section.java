@@ -23,8 +23,8 @@ record Section(String name, String doc, List<Key<?>> keys) {
     return Optional.empty();
   }
 
-  /** The names of all keys that can be used now. */
+  /** The names of all keys. */
   List<String> names() {
-    return keys.stream().filter(k -> !k.later()).map(Key::name).toList();
+    return keys.stream().map(Key::name).toList();
   }
 }

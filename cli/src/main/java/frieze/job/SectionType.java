@@ -65,14 +65,6 @@ record SectionType(Section section) implements Type<Values> {
               .orElse("its keys: " + String.join(", ", section.names())));
       return false;
     }
-    if (key.get().later()) {
-      reading.error(
-          JobCode.LATER_KEY,
-          nameNode,
-          "this version of Frieze does not know \"" + written + "\" yet: " + key.get().doc(),
-          "leave it out for now");
-      return false;
-    }
     SourceSpan before = seen.putIfAbsent(key.get().name(), reading.span(nameNode));
     if (before != null) {
       reading.error(

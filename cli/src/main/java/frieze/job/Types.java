@@ -27,6 +27,11 @@ final class Types {
     return new Quantity(kind, range);
   }
 
+  /** A number without a unit. */
+  static Type<Double> number(Range range) {
+    return new Plain(range);
+  }
+
   static Type<Integer> count(int low, int high) {
     return new Count(low, high);
   }
@@ -132,6 +137,39 @@ final class Types {
     @Override
     public Map<String, Object> schema() {
       return Map.of("type", List.of("string", "number"));
+    }
+  }
+
+  private record Plain(Range range) implements Type<Double> {
+    private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{1,9}(\\.\\d{1,9})?");
+
+    @Override
+    public Optional<Double> read(Node node, Reading reading) {
+      Optional<String> text = scalar(node, "a number", reading);
+      if (text.isEmpty()) {
+        return Optional.empty();
+      }
+      if (!NUMBER.matcher(text.get()).matches()) {
+        reading.error(
+            JobCode.NOT_A_QUANTITY, node, "\"" + text.get() + "\" is not a plain number", "");
+        return Optional.empty();
+      }
+      double value = Double.parseDouble(text.get());
+      if (!range.contains(value)) {
+        reading.error(JobCode.OUT_OF_RANGE, node, text.get() + " must be " + range.words(), "");
+        return Optional.empty();
+      }
+      return Optional.of(value);
+    }
+
+    @Override
+    public String describe() {
+      return "a number" + (range.words().isEmpty() ? "" : ", " + range.words());
+    }
+
+    @Override
+    public Map<String, Object> schema() {
+      return Map.of("type", "number");
     }
   }
 

@@ -51,10 +51,10 @@ class BadInputTest {
             "{count: 1, count: 2}",
             "job.yaml:11:27: error[JOB-003]"),
         Arguments.of(
-            "key of a later capability",
+            "drawing that is traced",
             "{file: leaf.svg,",
-            "{file: leaf.svg, trace: yes,",
-            "job.yaml:4:26: error[JOB-004]"),
+            "{file: leaf.svg, trace: {},",
+            "job.yaml:4:33: error[JOB-019]"),
         Arguments.of("wrong unit", "depth: 2", "depth: 2 rpm", "job.yaml:13:51: error[JOB-008]"),
         Arguments.of("not finite", "depth: 2", "depth: .inf", "job.yaml:13:51: error[JOB-009]"),
         Arguments.of("NaN", "width: 70", "width: .nan", "job.yaml:7:19: error[JOB-009]"),

@@ -78,6 +78,18 @@ class TraceCommandTest {
   }
 
   @Test
+  void a_folder_and_a_missing_picture_are_called_so() throws IOException {
+    Files.createDirectory(folder.resolve("drawings"));
+    Shell shell = new Shell(folder);
+    assertThat(shell.run("trace", "drawings", "--height", "20").err())
+        .contains("drawings: error[CLI-001]: this is a folder");
+    assertThat(shell.run("trace", "none.png", "--height", "20").err())
+        .contains("none.png: error[CLI-001]: there is no such file");
+    assertThat(shell.run("make", "none.yaml").err())
+        .contains("none.yaml: error[CLI-001]: there is no such file");
+  }
+
+  @Test
   void what_is_no_picture_is_refused() throws IOException {
     Files.writeString(folder.resolve("a.png"), "not a picture");
     Shell.Result result = new Shell(folder).run("trace", "a.png", "--height", "20");

@@ -137,8 +137,8 @@ class UnsafeInputTest {
   @Test
   void a_folder_is_called_a_folder() {
     Shell.Result result = shell.run("make", "b");
-    refused(result, "b:", "JOB-016");
-    assertThat(result.err()).contains("it is a folder");
+    refused(result, "b:", "CLI-001");
+    assertThat(result.err()).contains("this is a folder");
   }
 
   @Test

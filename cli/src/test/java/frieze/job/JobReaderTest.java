@@ -46,7 +46,10 @@ class JobReaderTest {
   }
 
   private static MemoryFiles files(String text) {
-    return new MemoryFiles().with("bench.yaml", text).with("leaf.svg", "<svg/>");
+    return new MemoryFiles()
+        .with("bench.yaml", text)
+        .with("leaf.png", "")
+        .with("leaf.svg", "<svg/>");
   }
 
   private static List<Diagnostic> failures(String text) {
@@ -142,7 +145,10 @@ class JobReaderTest {
         "depth: 1/8 | deph: 1/8 | 16:41 | JOB-002 | depth",
         "fit: {gap: 1/16} | fit: {gap: 1/16, gap: 1/8} | 9:22 | JOB-003 | keep one",
         "fit: {gap: 1/16} | fit: {species: white as} | 9:20 | JOB-010 | did you mean \"white ash\"?",
-        "height: 3-1/2 | trace: 3-1/2 | 5:26 | JOB-004 | leave it out",
+        "height: 3-1/2 | height: 3, trace: {} | 5:44 | JOB-019 | leave out",
+        "leaf.svg, height: 3-1/2 | leaf.png | 5:16 | JOB-036 | dpi",
+        "leaf.svg, | leaf.png, trace: {dpi: 300}, | 5:39 | JOB-019 | give one",
+        "leaf.svg, | leaf.png, unit: 1 mm, | 5:32 | JOB-019 | leave it out",
         "gap: 1/16 | gap: 1 kg | 9:16 | JOB-008 | write a length",
         "gap: 1/16 | gap: 12 deg | 9:16 | JOB-008 | write a length",
         "gap: 1/16 | gap: .nan | 9:16 | JOB-009 | write a length",

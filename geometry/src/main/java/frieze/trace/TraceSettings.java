@@ -3,6 +3,7 @@ package frieze.trace;
 /**
  * How a picture is to be traced.
  *
+ * @param threshold the share of ink at which the outline lies; 0.5 for the middle
  * @param smallestMm what is smaller in both directions is a speck and left out
  * @param toleranceMm by how much the lines and arcs may leave the smoothed outline; 0 to choose it
  *     from the picture
@@ -10,7 +11,12 @@ package frieze.trace;
  * @param lensBend by which part the lens moves the corner of the picture outwards; 0 for none
  */
 public record TraceSettings(
-    RealSize size, double smallestMm, double toleranceMm, boolean paperOnInk, double lensBend) {
+    RealSize size,
+    double threshold,
+    double smallestMm,
+    double toleranceMm,
+    boolean paperOnInk,
+    double lensBend) {
   /** The smallest feature unless a caller has a reason: finer than most bits can cut. */
   public static final double SMALLEST_MM = 0.5;
 
@@ -23,6 +29,9 @@ public record TraceSettings(
               + toleranceMm
               + " mm");
     }
+    if (!(threshold > 0 && threshold < 1)) {
+      throw new IllegalArgumentException("threshold must be within 0 .. 1 but was " + threshold);
+    }
     if (!(Math.abs(lensBend) <= 0.2)) {
       throw new IllegalArgumentException("lensBend must be within 0.2 but was " + lensBend);
     }
@@ -30,22 +39,26 @@ public record TraceSettings(
 
   /** Dark ink on plain light paper. */
   public static TraceSettings of(RealSize size) {
-    return new TraceSettings(size, SMALLEST_MM, 0, false, 0);
+    return new TraceSettings(size, 0.5, SMALLEST_MM, 0, false, 0);
+  }
+
+  public TraceSettings withThreshold(double share) {
+    return new TraceSettings(size, share, smallestMm, toleranceMm, paperOnInk, lensBend);
   }
 
   public TraceSettings withSmallest(double mm) {
-    return new TraceSettings(size, mm, toleranceMm, paperOnInk, lensBend);
+    return new TraceSettings(size, threshold, mm, toleranceMm, paperOnInk, lensBend);
   }
 
   public TraceSettings withTolerance(double mm) {
-    return new TraceSettings(size, smallestMm, mm, paperOnInk, lensBend);
+    return new TraceSettings(size, threshold, smallestMm, mm, paperOnInk, lensBend);
   }
 
   public TraceSettings withPaperOnInk(boolean light) {
-    return new TraceSettings(size, smallestMm, toleranceMm, light, lensBend);
+    return new TraceSettings(size, threshold, smallestMm, toleranceMm, light, lensBend);
   }
 
   public TraceSettings withLensBend(double bend) {
-    return new TraceSettings(size, smallestMm, toleranceMm, paperOnInk, bend);
+    return new TraceSettings(size, threshold, smallestMm, toleranceMm, paperOnInk, bend);
   }
 }

@@ -39,6 +39,7 @@ public final class Tracer {
   private static final double QUIET_FIT_PX = 0.06;
 
   private static final double NOISY_FIT_PX = 0.15;
+  private static final double HALF = 0.5;
   private static final int SIZE_ROUNDS = 6;
 
   /** A line nearer to the border than this was closed along it. */
@@ -76,7 +77,7 @@ public final class Tracer {
     double noise = Edges.noise(ink.share());
     boolean quiet = noise < QUIET;
     double blur = quiet ? QUIET_BLUR_PX : NOISY_BLUR_PX;
-    GreyImage soft = Blur.gaussian(ink.share(), blur);
+    GreyImage soft = shifted(Blur.gaussian(ink.share(), blur));
     List<List<Point>> lines = Contours.of(soft);
     PixelMap map = map(lines);
     List<List<Point>> kept = withoutSpecks(lines, map);
@@ -89,6 +90,19 @@ public final class Tracer {
               line, new Outline.Grain(sigma, scatter, quiet ? QUIET_WINDOW_PX : NOISY_WINDOW_PX)));
     }
     return result(outlines, map, quiet ? QUIET_FIT_PX : NOISY_FIT_PX);
+  }
+
+  /** Moves the share of ink that is asked for to one half, where the outline is looked for. */
+  private GreyImage shifted(GreyImage ink) {
+    float shift = (float) (HALF - settings.threshold());
+    if (shift == 0) {
+      return ink;
+    }
+    float[] values = ink.values();
+    for (int i = 0; i < values.length; i++) {
+      values[i] += shift;
+    }
+    return ink;
   }
 
   private static GreyImage negative(GreyImage image) {

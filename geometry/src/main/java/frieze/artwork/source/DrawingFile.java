@@ -31,7 +31,16 @@ public final class DrawingFile {
    * @throws BadInputException if it can't be read, or nothing is left to cut
    */
   public static Repair read(String name, byte[] content, DrawingRequest asked) {
-    Artwork drawn = picked(reader(name, asked).read(name, content), asked);
+    return shaped(reader(name, asked).read(name, content), asked);
+  }
+
+  /**
+   * Picks, scales and mends a drawing that was read already.
+   *
+   * @throws BadInputException if nothing is left to cut
+   */
+  public static Repair shaped(Artwork read, DrawingRequest asked) {
+    Artwork drawn = picked(read, asked);
     Artwork sized = drawn;
     if (asked.heightMm().isPresent() && drawn.bounds().height() > 0) {
       sized = drawn.withHeight(asked.heightMm().getAsDouble());
