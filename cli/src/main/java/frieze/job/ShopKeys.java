@@ -94,11 +94,28 @@ final class ShopKeys {
             "Its spindle.");
     static final Key<Boolean> CHANGER =
         Key.withDefault("tool changer", Types.YES_NO, "no", "Whether it changes tools by itself.");
+    static final Key<Double> TOUCH_TRAVEL =
+        Key.withDefault(
+            "touch travel",
+            Types.length(Range.NOT_NEGATIVE),
+            "0 mm",
+            "How far a torch that feels for the sheet goes on down, after its tip has touched, until"
+                + " the switch trips. Lower it by hand until a sheet of paper below it is held, read"
+                + " Z, go on until the switch trips, and read Z again.");
     static final Section SECTION =
         new Section(
             "machine",
             "A machine with its controller. Take the figures from its manual, or measure them.",
-            List.of(POST, WRITES, TRAVEL, RAPID, TOP_FEED, ACCELERATION, SPINDLE, CHANGER));
+            List.of(
+                POST,
+                WRITES,
+                TRAVEL,
+                RAPID,
+                TOP_FEED,
+                ACCELERATION,
+                SPINDLE,
+                CHANGER,
+                TOUCH_TRAVEL));
 
     private Machines() {}
   }

@@ -95,7 +95,8 @@ public final class ShopReader {
         axis(m, ShopKeys.Axes.FEED_Z, ShopKeys.Axes.ACCELERATION_Z),
         m.find(ShopKeys.Machines.SPINDLE).map(ShopReader::spindle).orElse(Machine.Spindle.NONE),
         m.get(ShopKeys.Machines.CHANGER),
-        m.get(ShopKeys.Machines.WRITES));
+        m.get(ShopKeys.Machines.WRITES),
+        m.get(ShopKeys.Machines.TOUCH_TRAVEL));
   }
 
   private static Machine.Spindle spindle(Values spindle) {

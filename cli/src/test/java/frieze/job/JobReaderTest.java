@@ -125,6 +125,22 @@ class JobReaderTest {
   }
 
   @Test
+  void a_torch_that_feels_for_the_sheet_has_the_touch_travel_of_the_shop_file() {
+    String shop =
+        """
+        units: mm
+        machines:
+          benchtop router:
+            {post: rs274-full, travel: {x: 800, y: 800, z: 90}, rapid: {x: 5000, y: 5000, z: 2000},
+             top feed: {x: 4000, y: 4000, z: 1500}, acceleration: {x: 300, y: 300, z: 200},
+             spindle: {lowest: 9000, highest: 24000}, touch travel: 1/16 in}
+        """;
+    Job job = JobReader.read("bench.yaml", files(GOOD).with("shop.yaml", shop), POSTS);
+    assertThat(job.machine().touchTravelMm()).isCloseTo(1.5875, within(ROUNDING));
+    assertThat(read(GOOD).machine().touchTravelMm()).isZero();
+  }
+
+  @Test
   void a_broken_shop_file_is_named_in_its_errors() {
     BadInputException e =
         catchThrowableOfType(

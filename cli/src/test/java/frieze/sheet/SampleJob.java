@@ -118,7 +118,8 @@ final class SampleJob {
         axis,
         new Machine.Spindle(true, 10_000, 30_000, dial, 3),
         false,
-        true);
+        true,
+        0);
   }
 
   static SheetFacts facts(boolean inches) {

@@ -102,7 +102,8 @@ public class PlacementBenchmark {
             axis,
             new Machine.Spindle(false, 6000, 24000, List.of(), 3),
             true,
-            false);
+            false,
+            0);
     Stock stock =
         new Stock(
             new Material("white ash", Material.Kind.HARDWOOD),

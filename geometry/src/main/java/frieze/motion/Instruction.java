@@ -178,8 +178,13 @@ public sealed interface Instruction {
     }
   }
 
-  /** Feeds towards a position until a probe trips. */
-  record Probe(Position to, double feedMmPerMin) implements Instruction {
+  /**
+   * Feeds towards a position until a probe trips.
+   *
+   * @param tripsAtZMm the Z of the tip when the probe has tripped, which the controller then takes
+   *     as its own: that of the surface, or less where the probe trips after the tip has met it
+   */
+  record Probe(Position to, double feedMmPerMin, double tripsAtZMm) implements Instruction {
     public Probe {
       requireFeed(feedMmPerMin);
     }

@@ -15,6 +15,8 @@ import java.util.OptionalDouble;
  * @param spindle how the spindle is driven; of no meaning on a plasma table
  * @param toolChanger whether it changes tools by itself
  * @param inches whether its programs are written in inches
+ * @param touchTravelMm how far a torch that feels for the sheet goes on down, after its tip has
+ *     touched, until the switch trips; 0 without such a torch
  */
 public record Machine(
     String name,
@@ -27,7 +29,8 @@ public record Machine(
     Axis z,
     Spindle spindle,
     boolean toolChanger,
-    boolean inches) {
+    boolean inches,
+    double touchTravelMm) {
 
   /**
    * The limits of an axis.
@@ -89,6 +92,10 @@ public record Machine(
     requirePositive("travelXMm", travelXMm, "mm");
     requirePositive("travelYMm", travelYMm, "mm");
     requirePositive("travelZMm", travelZMm, "mm");
+    if (!(touchTravelMm >= 0) || !Double.isFinite(touchTravelMm)) {
+      throw new IllegalArgumentException(
+          "touchTravelMm must be >= 0 but was " + touchTravelMm + " mm");
+    }
   }
 
   private static void requirePositive(String name, double value, String unit) {

@@ -88,7 +88,11 @@ public final class TorchSequencer {
     if (first) {
       add(new Instruction.RapidZ(topZ + setup.clearanceMm()));
     }
-    add(new Instruction.Probe(new Position(start, topZ - FEEL_BELOW_MM), FEEL_MM_PER_MIN));
+    add(
+        new Instruction.Probe(
+            new Position(start, topZ - FEEL_BELOW_MM),
+            FEEL_MM_PER_MIN,
+            topZ - setup.machine().touchTravelMm()));
     add(new Instruction.RapidZ(topZ + row.pierceHeightMm()));
     add(new Instruction.HeightControl(false));
     add(new Instruction.Torch(true));

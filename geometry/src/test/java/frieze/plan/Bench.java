@@ -74,7 +74,7 @@ final class Bench {
                 true, 10_000, 27_000, List.of(10_000.0, 12_000.0, 17_000.0, 22_000.0, 27_000.0), 2)
             : new Machine.Spindle(false, 8_000, 24_000, List.of(), 3);
     return new Machine(
-        "benchtop", "short-arcs", 780, 400, 80, plane, plane, vertical, spindle, false, false);
+        "benchtop", "short-arcs", 780, 400, 80, plane, plane, vertical, spindle, false, false, 0);
   }
 
   static Setup setup() {

@@ -50,7 +50,8 @@ class FeedsTest {
         new Machine.Axis(OPEN, zFeed, 500),
         new Machine.Spindle(false, min, max, List.of(dial), 1),
         false,
-        false);
+        false,
+        0);
   }
 
   private static Feeds choose(Tool tool, Machine machine) {

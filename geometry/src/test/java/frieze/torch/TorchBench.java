@@ -36,6 +36,10 @@ final class TorchBench {
   private TorchBench() {}
 
   static Setup setup(double length, double width) {
+    return setup(length, width, 0);
+  }
+
+  static Setup setup(double length, double width, double touchTravelMm) {
     Machine.Axis plane = new Machine.Axis(10_000, 8_000, 1_000);
     Machine machine =
         new Machine(
@@ -49,7 +53,8 @@ final class TorchBench {
             plane,
             Machine.Spindle.NONE,
             false,
-            false);
+            false,
+            touchTravelMm);
     Stock stock =
         new Stock(
             new Material("mild steel", Material.Kind.STEEL), length, width, List.of(3.0), false);

@@ -154,8 +154,12 @@ public sealed interface Command {
     }
   }
 
-  /** Feeds towards a position until a probe trips. */
-  record Probe(long x, long y, long z, long feed) implements Command {
+  /**
+   * Feeds towards a position until a probe trips.
+   *
+   * @param tripsAtZ the Z that the controller then stands at
+   */
+  record Probe(long x, long y, long z, long feed, long tripsAtZ) implements Command {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.probe(this);

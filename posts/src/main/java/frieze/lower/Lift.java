@@ -93,7 +93,8 @@ final class Lift implements Command.Visitor<Command> {
 
   @Override
   public Command probe(Command.Probe probe) {
-    return new Command.Probe(probe.x(), probe.y(), probe.z() + ticks, probe.feed());
+    return new Command.Probe(
+        probe.x(), probe.y(), probe.z() + ticks, probe.feed(), probe.tripsAtZ());
   }
 
   @Override

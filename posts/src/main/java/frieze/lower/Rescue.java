@@ -260,7 +260,10 @@ public final class Rescue {
     for (int i = pieceStart(entry) + 1; i < entry && !cutsSideways(i); i++) {
       Instruction start = instructions.get(i);
       if (start instanceof Instruction.Probe probe) {
-        add(in, new Instruction.Probe(at.withZ(probe.to().z()), probe.feedMmPerMin()));
+        add(
+            in,
+            new Instruction.Probe(
+                at.withZ(probe.to().z()), probe.feedMmPerMin(), probe.tripsAtZMm()));
       } else if (start instanceof Instruction.Feed feed) {
         add(in, new Instruction.Feed(at.withZ(feed.to().z()), feed.feedMmPerMin()));
       } else {

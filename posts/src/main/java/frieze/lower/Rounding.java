@@ -225,7 +225,8 @@ final class Rounding {
     @Override
     public Boolean probe(Instruction.Probe probe) {
       at(probe.to());
-      return add(new Command.Probe(x, y, z, feed(probe.feedMmPerMin())));
+      return add(
+          new Command.Probe(x, y, z, feed(probe.feedMmPerMin()), grid.ticks(probe.tripsAtZMm())));
     }
 
     @Override

@@ -242,7 +242,7 @@ final class CommandWriter implements Command.Visitor<Void> {
     words.length('Z', probe.z());
     words.feed(probe.feed());
     flush();
-    return own(Moment.TOUCHED, Map.of());
+    return own(Moment.TOUCHED, Map.of("z", words.lengthText(probe.tripsAtZ())));
   }
 
   @Override

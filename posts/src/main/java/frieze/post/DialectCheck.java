@@ -24,7 +24,7 @@ final class DialectCheck {
 
   /** A number in the place of each placeholder, as long as it may get. */
   private static final Map<String, String> EXAMPLES =
-      Map.of("units", "G21", "tool", "99", "rpm", "99999");
+      Map.of("units", "G21", "tool", "99", "rpm", "99999", "z", "-99.999");
 
   private static final int EIGHT = 8;
 
@@ -188,10 +188,24 @@ final class DialectCheck {
     if (has.torch().touch()) {
       needsCode("torch", "the torch feels for the sheet", "G38.2");
       needed(lines, Moment.TOUCHED);
+      touchedSaysWhere(lines);
     }
     if (has.torch().heightControl()) {
       needed(lines, Moment.HEIGHT_HOLD);
       needed(lines, Moment.HEIGHT_FOLLOW);
+    }
+  }
+
+  /** A fixed number would be wrong on the next machine, and for a zero below the stock. */
+  private void touchedSaysWhere(Map<Moment, List<YamlMap.Text>> lines) {
+    List<YamlMap.Text> touched = texts(lines, Moment.TOUCHED);
+    if (!touched.isEmpty() && touched.stream().noneMatch(t -> t.value().contains("{z}"))) {
+      problems.error(
+          PostCode.CONTRADICTION,
+          touched.get(0).where(),
+          "the lines for \"touched\" do not say where the tip is",
+          "write {z} for the number, as in G92 Z{z}; `touch travel` in the shop file gives what"
+              + " the switch needs");
     }
   }
 

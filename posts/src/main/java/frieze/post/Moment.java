@@ -15,7 +15,7 @@ enum Moment {
   DUST_ON(),
   DUST_OFF(),
   /** After a probing move has found the sheet. */
-  TOUCHED(),
+  TOUCHED("z"),
   TORCH_ON(),
   TORCH_OFF(),
   HEIGHT_HOLD(),

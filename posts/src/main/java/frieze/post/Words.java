@@ -57,6 +57,13 @@ final class Words {
     line.number(ticks, decimals, pointAlways);
   }
 
+  /** The text of a length in last digits. */
+  String lengthText(long ticks) {
+    StringBuilder out = new StringBuilder();
+    NumberText.append(out, ticks, decimals, pointAlways);
+    return out.toString();
+  }
+
   void feed(long ticks) {
     gap();
     line.append('F');

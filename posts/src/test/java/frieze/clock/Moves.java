@@ -93,6 +93,7 @@ final class Moves {
         z,
         new Machine.Spindle(false, 5000, 24000, List.of(), 3),
         false,
-        false);
+        false,
+        0);
   }
 }

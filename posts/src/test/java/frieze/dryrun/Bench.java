@@ -125,7 +125,8 @@ final class Bench {
         z,
         new Machine.Spindle(spindleByHand, 8000, 24000, List.of(), 3),
         true,
-        false);
+        false,
+        0);
   }
 
   static ProgramText program(String name, String text) {

@@ -117,7 +117,7 @@ class PiecesTest {
     Machine m = Bench.machine(false);
     Machine noChanger =
         new Machine(
-            m.name(), m.post(), 780, 560, 120, m.x(), m.y(), m.z(), m.spindle(), false, false);
+            m.name(), m.post(), 780, 560, 120, m.x(), m.y(), m.z(), m.spindle(), false, false, 0);
     Surroundings known = KNOWN.withMachine(noChanger);
     String corner = "G0 X0 Y0\nG1 Z-1 F400\nG1 X30 F1200\n";
     String next =

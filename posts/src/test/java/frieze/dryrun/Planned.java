@@ -156,7 +156,8 @@ record Planned(Setup setup, List<Intent> intents, List<ProgramText> programs) {
         vertical,
         new Machine.Spindle(byHand, 8_000, 24_000, List.of(), 3),
         false,
-        inches);
+        inches,
+        0);
   }
 
   DryRunResult run() {

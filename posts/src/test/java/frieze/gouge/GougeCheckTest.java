@@ -56,7 +56,8 @@ class GougeCheckTest {
             axis,
             new Machine.Spindle(true, 10000, 24000, List.of(), 5),
             false,
-            false);
+            false,
+            0);
     Stock stock =
         new Stock(
             new Material("white ash", Material.Kind.HARDWOOD), 150, 110, List.of(12.0), false);

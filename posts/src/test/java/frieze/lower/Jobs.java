@@ -24,6 +24,9 @@ public final class Jobs {
   /** The height above the stock at which tools travel. */
   public static final double CLEARANCE_MM = 12;
 
+  /** A torch whose switch trips 1.2 mm after its tip has touched. */
+  private static final double TRIPS_AT_MM = -1.2;
+
   /** How long air flows on after a cut, while the torch stays where it is. */
   public static final double AFTER_FLOW_SECONDS = 1.5;
 
@@ -78,7 +81,8 @@ public final class Jobs {
             List.of(10_000.0, 12_000.0, 17_000.0, 22_000.0, 27_000.0, 30_000.0),
             3),
         changer,
-        inches);
+        inches,
+        0);
   }
 
   /** An ash board on that machine, zero at the left front corner on top. */
@@ -173,7 +177,7 @@ public final class Jobs {
         steps,
         origin,
         new Instruction.RapidXy(start.x(), start.y()),
-        new Instruction.Probe(start.withZ(-5), 400),
+        new Instruction.Probe(start.withZ(-5), 400, TRIPS_AT_MM),
         new Instruction.RapidZ(3.8),
         new Instruction.HeightControl(false),
         new Instruction.Torch(true),

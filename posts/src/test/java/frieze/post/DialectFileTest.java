@@ -169,7 +169,7 @@ class DialectFileTest {
         start: "{units} G90 G17 G94 G54"
         raise: G53 G0 Z0
         tool change: T{tool} M6
-        touched: G92 Z0
+        touched: G92 Z{z}
         torch on: M3
         torch off: M5
         height follow: M8
@@ -208,9 +208,10 @@ class DialectFileTest {
         contradiction("no plane at the start", "G90 G17", "G90", 12, 3),
         contradiction("no feed mode at the start", "G94 G54\"", "G54\"", 12, 3),
         contradiction("no offset at the start", "G94 G54\"", "G94\"", 12, 3),
+        contradiction("a touch at a fixed height", "Z{z}", "Z-1.5", 15, 12),
         missingLines("raise: G53 G0 Z0"),
         missingLines("tool change: T{tool} M6"),
-        missingLines("touched: G92 Z0"),
+        missingLines("touched: G92 Z{z}"),
         missingLines("torch on: M3"),
         missingLines("torch off: M5"),
         missingLines("height follow: M8"),
