@@ -13,6 +13,7 @@ public final class Block {
   static final int MOST_CODES = 40;
 
   static final int LETTERS = 26;
+  private static final int ROTARY = LineCodes.bits("ABC");
 
   private byte[] bytes = new byte[0];
   private int from;
@@ -65,6 +66,10 @@ public final class Block {
     setNumber[setCount] = number;
     setValue[setCount] = newValue;
     setCount++;
+  }
+
+  boolean hasRotary() {
+    return (present & ROTARY) != 0;
   }
 
   boolean has(char letter) {

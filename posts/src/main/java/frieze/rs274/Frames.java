@@ -165,9 +165,11 @@ final class Frames {
   }
 
   void startAt(Target target) {
-    System.arraycopy(at, 0, target.to, 0, AXES);
-    System.arraycopy(carry, 0, target.carry, 0, AXES);
-    System.arraycopy(unknown, 0, target.unknown, 0, AXES);
+    for (int axis = 0; axis < AXES; axis++) {
+      target.to[axis] = at[axis];
+      target.carry[axis] = carry[axis];
+      target.unknown[axis] = unknown[axis];
+    }
   }
 
   /** The coordinate, in the program's frame, from which a move along an axis is drawn. */
@@ -226,10 +228,10 @@ final class Frames {
     for (int axis = 0; axis < LINEAR; axis++) {
       drawn[axis] = drawnTo(axis, target);
     }
-    System.arraycopy(target.to, 0, at, 0, AXES);
-    System.arraycopy(target.carry, 0, carry, 0, AXES);
-    System.arraycopy(target.unknown, 0, unknown, 0, AXES);
     for (int axis = 0; axis < AXES; axis++) {
+      at[axis] = target.to[axis];
+      carry[axis] = target.carry[axis];
+      unknown[axis] = target.unknown[axis];
       anchored[axis] |= isKnown(axis, unknown[axis]);
     }
   }

@@ -55,6 +55,12 @@ final class LineCodes {
   private final int[] g = new int[G_GROUPS];
   private final int[] gWord = new int[G_GROUPS];
   private final int[] m = new int[M_GROUPS];
+
+  /** The groups that have a code, as bits. */
+  private int gFilled;
+
+  private int mFilled;
+  private final int missingAxes;
   private boolean extraG;
   private boolean extraM;
   private int torchWord;
@@ -63,6 +69,9 @@ final class LineCodes {
 
   LineCodes(ReadingRules rules) {
     this.rules = rules;
+    this.missingAxes = AXES & ~bits(rules.meaning().axes());
+    Arrays.fill(g, NONE);
+    Arrays.fill(m, NONE);
   }
 
   private static void group(int group, int... codes) {
@@ -113,11 +122,7 @@ final class LineCodes {
   }
 
   void sort(Block block, Modes modes) {
-    Arrays.fill(g, NONE);
-    Arrays.fill(m, NONE);
-    extraG = false;
-    extraM = false;
-    torchWord = NONE;
+    forget();
     for (int i = 0; i < block.gCount; i++) {
       addG(block, i);
     }
@@ -136,6 +141,19 @@ final class LineCodes {
     }
     findMotion(block, modes);
     checkWords(block);
+  }
+
+  /** Empties the groups that the last line has filled. */
+  private void forget() {
+    for (; gFilled != 0; gFilled &= gFilled - 1) {
+      g[Integer.numberOfTrailingZeros(gFilled)] = NONE;
+    }
+    for (; mFilled != 0; mFilled &= mFilled - 1) {
+      m[Integer.numberOfTrailingZeros(mFilled)] = NONE;
+    }
+    extraG = false;
+    extraM = false;
+    torchWord = NONE;
   }
 
   private void addG(Block block, int i) {
@@ -160,6 +178,7 @@ final class LineCodes {
           name(code) + " and " + name(g[group]) + " are of one modal group");
     }
     g[group] = code;
+    gFilled |= 1 << group;
     gWord[group] = i;
   }
 
@@ -191,6 +210,7 @@ final class LineCodes {
           block, i, ProgramCode.GROUP_M, "M" + code + " and M" + m[group] + " are of one group");
     }
     m[group] = code;
+    mFilled |= 1 << group;
   }
 
   private void findMotion(Block block, Modes modes) {
@@ -246,21 +266,16 @@ final class LineCodes {
 
   private void checkWords(Block block) {
     int present = block.present;
-    for (int i = 0; i < Frames.AXES; i++) {
-      char letter = Frames.LETTERS.charAt(i);
-      if (block.has(letter) && rules.meaning().axes().indexOf(letter) < 0) {
-        throw new Refusal(
-            ProgramCode.NO_SUCH_AXIS,
-            block.at(letter),
-            block.end(letter),
-            "the machine has no axis " + letter,
-            "");
-      }
+    if ((present & missingAxes) != 0) {
+      throw noSuchAxis(block);
     }
     if (hasExtra()) {
       return;
     }
-    int spare = present & ~(ALWAYS | AXES | usedByMotion() | usedByOthers());
+    int spare = present & ~(ALWAYS | AXES);
+    if (spare != 0) {
+      spare &= ~(usedByMotion() | usedByOthers());
+    }
     if (spare != 0) {
       char letter = (char) ('A' + Integer.numberOfTrailingZeros(spare));
       throw new Refusal(
@@ -270,6 +285,20 @@ final class LineCodes {
           "no code on this line uses " + letter,
           "");
     }
+  }
+
+  private Refusal noSuchAxis(Block block) {
+    int axis = 0;
+    while ((block.present & missingAxes & bits(Frames.LETTERS.substring(axis, axis + 1))) == 0) {
+      axis++;
+    }
+    char letter = Frames.LETTERS.charAt(axis);
+    return new Refusal(
+        ProgramCode.NO_SUCH_AXIS,
+        block.at(letter),
+        block.end(letter),
+        "the machine has no axis " + letter,
+        "");
   }
 
   private int usedByMotion() {

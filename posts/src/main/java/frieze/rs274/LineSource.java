@@ -3,6 +3,9 @@ package frieze.rs274;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
+import java.nio.ByteOrder;
 
 /**
  * Cuts a stream of bytes into lines that end with CR, LF or both.
@@ -13,6 +16,15 @@ import java.io.UncheckedIOException;
 final class LineSource {
   /** The longest line that is kept whole, in bytes. */
   static final int LONGEST = 1 << 16;
+
+  /** Eight bytes of an array as one number. */
+  private static final VarHandle EIGHT =
+      MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
+
+  /** A 1 in each of eight bytes. */
+  private static final long EACH = 0x0101010101010101L;
+
+  private static final long TOP_BITS = EACH << 7;
 
   private final InputStream in;
   private final byte[] buffer = new byte[2 * LONGEST];
@@ -77,10 +89,20 @@ final class LineSource {
     return true;
   }
 
+  /** A byte is 0 where taking 1 away turns its top bit on; later bytes may then seem 0 as well. */
+  private static boolean hasLineEnd(long eight) {
+    long feeds = eight ^ ('\n' * EACH);
+    long returns = eight ^ ('\r' * EACH);
+    return ((((feeds - EACH) & ~feeds) | ((returns - EACH) & ~returns)) & TOP_BITS) != 0;
+  }
+
   private int lineEnd(int start) {
     byte[] b = buffer;
     int i = start;
     int stop = limit;
+    while (i + Long.BYTES <= stop && !hasLineEnd((long) EIGHT.get(b, i))) {
+      i += Long.BYTES;
+    }
     while (i < stop && b[i] != '\n' && b[i] != '\r') {
       i++;
     }

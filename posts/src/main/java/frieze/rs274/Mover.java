@@ -68,7 +68,8 @@ final class Mover {
   /** Sets the target from the axis words of the line. */
   void aimAtWords() {
     aimHere();
-    for (int axis = 0; axis < Frames.AXES; axis++) {
+    int axes = block.hasRotary() ? Frames.AXES : Frames.LINEAR;
+    for (int axis = 0; axis < axes; axis++) {
       char letter = Frames.LETTERS.charAt(axis);
       if (block.has(letter)) {
         double value = lengthOf(letter, axis);

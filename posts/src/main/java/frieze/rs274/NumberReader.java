@@ -40,27 +40,57 @@ final class NumberReader {
    * @throws Refusal if there is no digit or a second point
    */
   double read(byte[] b, int pos, int stop) {
-    int i = pos;
-    boolean negative = b[i] == '-';
-    if (negative || b[i] == '+') {
+    boolean negative = b[pos] == '-';
+    int first = negative || b[pos] == '+' ? pos + 1 : pos;
+    long mantissa = 0;
+    int decimals = 0;
+    int i = first;
+    int d = digit(b, i, stop);
+    for (; d >= 0; d = digit(b, i, stop)) {
+      mantissa = mantissa * 10 + d;
       i++;
     }
-    long mantissa = 0;
+    int digits = i - first;
+    if (i < stop && b[i] == '.') {
+      int point = i++;
+      for (d = digit(b, i, stop); d >= 0; d = digit(b, i, stop)) {
+        mantissa = mantissa * 10 + d;
+        i++;
+      }
+      decimals = i - point - 1;
+      digits += decimals;
+    }
+    while (i < stop && (b[i] == ' ' || b[i] == '\t')) {
+      i++;
+    }
+    boolean goesOn = i < stop && (b[i] == '.' || digit(b, i, stop) >= 0);
+    if (digits == 0 || digits > GATHERED || goesOn || mantissa >= EXACT) {
+      double size = inPieces(b, pos, first, stop);
+      return negative ? -size : size;
+    }
+    end = i;
+    double size = mantissa / POWERS[decimals];
+    return negative ? -size : size;
+  }
+
+  /** The digit at a byte; -1 for anything else and at the end. */
+  private static int digit(byte[] b, int i, int stop) {
+    if (i >= stop) {
+      return -1;
+    }
+    int d = b[i] - '0';
+    return d <= 9 ? d : -1;
+  }
+
+  /** Reads a number with blanks between its digits, or with more of them than a double holds. */
+  private double inPieces(byte[] b, int pos, int first, int stop) {
     int digits = 0;
-    int decimals = 0;
     boolean point = false;
-    boolean sure = true;
+    int i = first;
     for (; i < stop; i++) {
       int c = b[i];
-      int d = c - '0';
-      if (d >= 0 && d <= 9) {
+      if (c >= '0' && c <= '9') {
         digits++;
-        if (mantissa >= EXACT) {
-          sure = false;
-        } else {
-          mantissa = mantissa * 10 + d;
-          decimals += point ? 1 : 0;
-        }
       } else if (c == '.') {
         if (point) {
           throw twoPoints(pos, i);
@@ -74,11 +104,7 @@ final class NumberReader {
     if (digits == 0) {
       throw noDigit(pos, i);
     }
-    double size =
-        sure && mantissa < EXACT && decimals < POWERS.length
-            ? mantissa / POWERS[decimals]
-            : slow(b, pos, i);
-    return negative ? -size : size;
+    return slow(b, first, i);
   }
 
   private static Refusal noDigit(int pos, int end) {
