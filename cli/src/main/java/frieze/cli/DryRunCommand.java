@@ -15,11 +15,13 @@ import frieze.post.Posts;
 import frieze.rs274.ReadingRules;
 import frieze.sheet.Pictures;
 import frieze.shop.Material;
+import frieze.shop.Stock;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -44,6 +46,9 @@ import picocli.CommandLine.Spec;
     usageHelpAutoWidth = true)
 final class DryRunCommand implements Callable<Integer> {
   private static final String STANDARD_INPUT = "-";
+
+  /** As many as fit into the memory of a small computer. */
+  private static final double MOST_CELLS = 1e8;
 
   private final Console console;
   private final DiskFiles files;
@@ -89,6 +94,15 @@ final class DryRunCommand implements Callable<Integer> {
       description = "draws the stock after all programs, and a map of its depths, as PNG")
   private @Nullable String picture;
 
+  @Option(
+      names = "--cell",
+      paramLabel = "LENGTH",
+      description = {
+        "the side of the cells in which the stock is simulated (the finest usual one that makes at"
+            + " most 4 million of them)"
+      })
+  private @Nullable String cell;
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   DryRunCommand(Console console, DiskFiles files) {
@@ -102,7 +116,7 @@ final class DryRunCommand implements Callable<Integer> {
       throw new ParameterException(spec.commandLine(), "--format: must be table or json");
     }
     Surroundings known = place.over(fromJob(), files);
-    DryRunResult result = DryRun.in(known).run(texts(rules()));
+    DryRunResult result = dryRun(known).run(texts(rules()));
     if (picture != null) {
       draw(picture, known, result);
     }
@@ -113,6 +127,37 @@ final class DryRunCommand implements Callable<Integer> {
       return ExitCode.BAD_INPUT.number();
     }
     return (result.mayWrite() ? ExitCode.FINE : ExitCode.FINDING).number();
+  }
+
+  private DryRun dryRun(Surroundings known) {
+    DryRun usual = DryRun.in(known);
+    if (cell == null) {
+      return usual;
+    }
+    double sideMm = place.options().lengthsMm("--cell", cell, 1).get(0);
+    if (!(sideMm > 0)) {
+      throw place.options().wrong("--cell", "must be more than 0");
+    }
+    Stock stock =
+        known
+            .stock()
+            .orElseThrow(
+                () -> place.options().wrong("--cell", "needs a stock; give --stock or --job"));
+    double finestMm = Math.sqrt(stock.lengthMm() * stock.widthMm() / MOST_CELLS);
+    if (sideMm < finestMm) {
+      throw place
+          .options()
+          .wrong(
+              "--cell",
+              String.format(
+                  Locale.ROOT,
+                  "%.4f mm is too small for a stock of %.1f x %.1f mm; take %.3f mm or more",
+                  sideMm,
+                  stock.lengthMm(),
+                  stock.widthMm(),
+                  finestMm));
+    }
+    return usual.withCell(sideMm);
   }
 
   private void draw(String file, Surroundings known, DryRunResult result) throws IOException {

@@ -12,6 +12,7 @@ import frieze.dryrun.FindingCount;
 import frieze.dryrun.NotChecked;
 import frieze.dryrun.ProgramReport;
 import frieze.dryrun.Range;
+import frieze.dryrun.ToolReport;
 import frieze.dryrun.ZeroFit;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -49,10 +50,17 @@ final class DryRunJson {
     json.writeBooleanField("mayWrite", result.mayWrite());
     extents("cuts", result.program().feed());
     extents("rapids", result.program().rapid());
+    extents("cutsOnMachine", result.machine().feed());
+    extents("rapidsOnMachine", result.machine().rapid());
     time(result.time());
     json.writeArrayFieldStart("programs");
     for (ProgramReport program : result.programs()) {
       program(program);
+    }
+    json.writeEndArray();
+    json.writeArrayFieldStart("tools");
+    for (ToolReport tool : result.tools()) {
+      tool(tool);
     }
     json.writeEndArray();
     json.writeArrayFieldStart("axes");
@@ -82,6 +90,24 @@ final class DryRunJson {
     number("lowestZMm", program.lowestZMm());
     number("deepestMm", program.deepestMm());
     time(program.time());
+    json.writeEndObject();
+  }
+
+  private void tool(ToolReport tool) throws IOException {
+    json.writeStartObject();
+    if (tool.toolNumber().isPresent()) {
+      json.writeNumberField("number", tool.toolNumber().get());
+    }
+    if (tool.toolName().isPresent()) {
+      json.writeStringField("name", tool.toolName().get());
+    }
+    extents("cuts", tool.program().feed());
+    extents("rapids", tool.program().rapid());
+    number("cutMm", tool.feedMm());
+    number("rapidMm", tool.rapidMm());
+    number("lowestZMm", tool.lowestZMm());
+    number("deepestMm", tool.deepestMm());
+    time(tool.time());
     json.writeEndObject();
   }
 

@@ -2,13 +2,16 @@ package frieze.cli;
 
 import frieze.diagnostic.Severity;
 import frieze.dryrun.DryRunResult;
+import frieze.dryrun.Extents;
 import frieze.dryrun.Finding;
 import frieze.dryrun.FindingCount;
 import frieze.dryrun.MoveExtents;
 import frieze.dryrun.NotChecked;
 import frieze.dryrun.ProgramReport;
 import frieze.dryrun.Range;
+import frieze.dryrun.ToolReport;
 import frieze.dryrun.ZeroFit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,6 +20,7 @@ import java.util.OptionalDouble;
 /** Writes the result of a dry run for people. */
 final class DryRunTable {
   private static final int SECONDS_PER_MINUTE = 60;
+  private static final String AXES = "XYZ";
 
   private final StringBuilder text = new StringBuilder();
 
@@ -25,7 +29,9 @@ final class DryRunTable {
   static String write(DryRunResult result) {
     DryRunTable table = new DryRunTable();
     table.programs(result);
+    table.tools(result);
     table.reach(result);
+    table.reachOnMachine(result);
     table.findings(result);
     table.verdict(result);
     return table.text.toString();
@@ -52,23 +58,69 @@ final class DryRunTable {
     return mm.isPresent() ? number("%.2f", mm.getAsDouble()) : "-";
   }
 
-  private void reach(DryRunResult result) {
-    Table table = new Table("axis", "cuts from", "to", "rapids from", "to", "fits the machine");
-    MoveExtents moves = result.program();
-    for (int axis = 0; axis < 3; axis++) {
-      String name = "XYZ".substring(axis, axis + 1);
-      Optional<Range> feed = moves.feed().get(axis);
-      Optional<Range> rapid = moves.rapid().get(axis);
+  /** One tool says no more than the programs do. */
+  private void tools(DryRunResult result) {
+    if (result.tools().size() < 2) {
+      return;
+    }
+    Table table =
+        new Table("tool", "cuts (mm)", "lowest Z", "cuts X", "cuts Y", "machine", "by hand");
+    for (ToolReport tool : result.tools()) {
       table.row(
           List.of(
-              name,
-              feed.map(r -> number("%.2f", r.minMm())).orElse("-"),
-              feed.map(r -> number("%.2f", r.maxMm())).orElse("-"),
-              rapid.map(r -> number("%.2f", r.minMm())).orElse("-"),
-              rapid.map(r -> number("%.2f", r.maxMm())).orElse("-"),
-              fit(result, name)));
+              name(tool),
+              number("%.0f", tool.feedMm()),
+              depth(tool.lowestZMm()),
+              span(tool.program().feed().x()),
+              span(tool.program().feed().y()),
+              time(tool.time().machineSeconds()),
+              time(tool.time().handSeconds())));
     }
     text.append(table).append('\n');
+  }
+
+  private static String name(ToolReport tool) {
+    String number = tool.toolNumber().map(n -> "T" + n).orElse("no T");
+    return tool.toolName().map(n -> number + " " + n).orElse(number);
+  }
+
+  private static String span(Optional<Range> range) {
+    return range
+        .map(r -> number("%.2f", r.minMm()) + " to " + number("%.2f", r.maxMm()))
+        .orElse("-");
+  }
+
+  private void reach(DryRunResult result) {
+    Table table = new Table("axis", "cuts from", "to", "rapids from", "to", "fits the machine");
+    for (int axis = 0; axis < AXES.length(); axis++) {
+      List<String> row = reach(result.program(), axis);
+      row.add(fit(result, row.get(0)));
+      table.row(row);
+    }
+    text.append(table).append('\n');
+  }
+
+  /** Where the zero is not known on the machine, nothing is known of its cuts there. */
+  private void reachOnMachine(DryRunResult result) {
+    if (result.machine().feed().equals(Extents.NONE)) {
+      return;
+    }
+    Table table = new Table("on the machine", "cuts from", "to", "rapids from", "to");
+    for (int axis = 0; axis < AXES.length(); axis++) {
+      table.row(reach(result.machine(), axis));
+    }
+    text.append(table).append('\n');
+  }
+
+  /** The name of an axis, and how far feed and rapid moves reach along it. */
+  private static List<String> reach(MoveExtents moves, int axis) {
+    List<String> row = new ArrayList<>();
+    row.add(AXES.substring(axis, axis + 1));
+    for (Optional<Range> range : List.of(moves.feed().get(axis), moves.rapid().get(axis))) {
+      row.add(range.map(r -> number("%.2f", r.minMm())).orElse("-"));
+      row.add(range.map(r -> number("%.2f", r.maxMm())).orElse("-"));
+    }
+    return row;
   }
 
   private static String fit(DryRunResult result, String axis) {

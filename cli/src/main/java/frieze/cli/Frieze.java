@@ -57,6 +57,7 @@ final class Frieze implements Runnable {
     line.addSubcommand(new WarmUpCommand());
     line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8));
+    line.setParameterExceptionHandler((e, arguments) -> wrongCall(e));
     line.setExecutionExceptionHandler((e, cmd, parsed) -> failed(console, files, e));
     Map<String, String> codes = new LinkedHashMap<>();
     for (ExitCode code : ExitCode.values()) {
@@ -69,6 +70,23 @@ final class Frieze implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(spec.commandLine(), "Missing the command");
+  }
+
+  /** The whole list of options would push the one line that matters off the screen. */
+  private static int wrongCall(ParameterException e) {
+    CommandLine command = e.getCommandLine();
+    PrintWriter err = command.getErr();
+    err.println("error: " + e.getMessage());
+    if (!CommandLine.UnmatchedArgumentException.printSuggestions(e, err)) {
+      if (command.getParent() == null) {
+        command.usage(err);
+      } else {
+        err.println(
+            "hint: `" + command.getCommandSpec().qualifiedName() + " --help` shows what it takes");
+      }
+    }
+    err.flush();
+    return command.getCommandSpec().exitCodeOnInvalidInput();
   }
 
   private static int failed(Console console, DiskFiles files, Exception e) {

@@ -209,7 +209,7 @@ final class PlaceOptions {
     }
   }
 
-  private OptionReader options() {
+  OptionReader options() {
     return new OptionReader(command, units);
   }
 }

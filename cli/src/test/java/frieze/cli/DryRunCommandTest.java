@@ -99,6 +99,46 @@ class DryRunCommandTest {
   }
 
   @Test
+  void a_wrong_call_is_told_in_two_lines() {
+    Shell.Result tool = shell.run("dryrun", "--tool", "hammer", "square.nc");
+    assertThat(tool.err()).startsWith("error: --tool: no tool named \"hammer\"");
+    assertThat(tool.err()).endsWith("hint: `frieze dryrun --help` shows what it takes\n");
+    assertThat(tool.err().lines()).hasSize(2);
+    assertThat(shell.run("dryrn").err()).contains("Did you mean: frieze dryrun?");
+  }
+
+  /** The square is cut by T1, then its inside by T2: each tool has its reach and its time. */
+  @Test
+  void each_tool_is_told_on_its_own_and_the_machines_coordinates_where_zero_is_known()
+      throws IOException {
+    String two =
+        SQUARE
+            .replace("G0 Z5\nS18000", "T1 M6\nG0 Z5\nS18000")
+            .replace("M2\n", "T2 M6\nS9000 M3\nG0 X30 Y30\nG1 Z-4 F200\nG1 X40\nG0 Z5\nM5\nM2\n");
+    Shell.Result result = dryRun(two, "--zero-at", "100, 200, -50 mm");
+    assertThat(result.out())
+        .containsPattern("T1 +207 +-2\\.00 +10\\.00 to 60\\.00 +10\\.00 to 60\\.00")
+        .containsPattern("T2 +19 +-4\\.00 +30\\.00 to 40\\.00 +30\\.00 to 30\\.00")
+        .containsPattern("on the machine +cuts from +to.*\\nX +110\\.00 +160\\.00");
+    Shell.Result json = dryRun(two, "--zero-at", "100, 200, -50 mm", "--format", "json");
+    assertThat(json.out()).contains("\"tools\"").contains("\"cutsOnMachine\"");
+  }
+
+  @Test
+  void the_cell_of_the_stock_can_be_set_and_is_refused_where_it_cannot_be_held() {
+    String[] call = {"--stock", "80 x 80 x 12 mm", "--tool", "1=vee 60", "--cell"};
+    Shell.Result fine =
+        shell.run("dryrun", "square.nc", call[0], call[1], call[2], call[3], call[4], "0.05");
+    assertThat(fine.code()).as(fine.err() + fine.out()).isNotEqualTo(ExitCode.USAGE.number());
+    Shell.Result tiny =
+        shell.run("dryrun", "square.nc", call[0], call[1], call[2], call[3], call[4], "0.001");
+    assertThat(tiny.code()).isEqualTo(ExitCode.USAGE.number());
+    assertThat(tiny.err())
+        .contains("too small for a stock of 80.0 x 80.0 mm; take 0.008 mm or more");
+    assertThat(shell.run("dryrun", "square.nc", "--cell", "1").err()).contains("needs a stock");
+  }
+
+  @Test
   void lengths_below_0_unknown_units_and_folders_are_refused() {
     Shell.Result clearance = shell.run("dryrun", "--clearance=-5", "square.nc");
     assertThat(clearance.code()).isEqualTo(ExitCode.USAGE.number());

@@ -47,37 +47,27 @@ public final class DryRun {
       EnumSet.of(ProgramCode.FEED_NEVER_SET, ProgramCode.FEED_ZERO, ProgramCode.SPEED_ABSENT);
 
   private final Surroundings known;
-  private final ClockSettings settings;
+  private final RunSettings settings;
   private final Optional<DesignCheck> design;
-  private final int pictureColumns;
-  private final Optional<TorchFacts> torch;
 
-  private DryRun(
-      Surroundings known,
-      ClockSettings settings,
-      Optional<DesignCheck> design,
-      int pictureColumns,
-      Optional<TorchFacts> torch) {
+  private DryRun(Surroundings known, RunSettings settings, Optional<DesignCheck> design) {
     this.known = known;
     this.settings = settings;
     this.design = design;
-    this.pictureColumns = pictureColumns;
-    this.torch = torch;
   }
 
   /** A dry run in the given surroundings, with the usual assumptions of the clock. */
   public static DryRun in(Surroundings known) {
-    return new DryRun(known, ClockSettings.USUAL, Optional.empty(), 0, Optional.empty());
+    return new DryRun(known, RunSettings.USUAL, Optional.empty());
   }
 
   public DryRun withClock(ClockSettings assumed) {
-    return new DryRun(known, assumed, design, pictureColumns, torch);
+    return new DryRun(known, settings.withClock(assumed), design);
   }
 
   /** Compares the stock with a design after the last program. */
   public DryRun comparedWith(Setup setup, List<Intent> intents) {
-    return new DryRun(
-        known, settings, Optional.of(new DesignCheck(setup, intents)), pictureColumns, torch);
+    return new DryRun(known, settings, Optional.of(new DesignCheck(setup, intents)));
   }
 
   /**
@@ -86,12 +76,21 @@ public final class DryRun {
    * @param mostColumns how many columns and rows a map has at most; 0 keeps none
    */
   public DryRun withPictures(int mostColumns) {
-    return new DryRun(known, settings, design, mostColumns, torch);
+    return new DryRun(known, settings.withPictures(mostColumns), design);
+  }
+
+  /**
+   * Simulates the stock in cells of a given size; without it, the finest that is quick.
+   *
+   * @param sideMm the side of a cell
+   */
+  public DryRun withCell(double sideMm) {
+    return new DryRun(known, settings.withCell(sideMm), design);
   }
 
   /** Compares what a torch cuts with what it is asked for. */
   public DryRun withTorch(TorchFacts facts) {
-    return new DryRun(known, settings, design, pictureColumns, Optional.of(facts));
+    return new DryRun(known, settings.withTorch(facts), design);
   }
 
   /**
@@ -101,7 +100,7 @@ public final class DryRun {
    * @throws UncheckedIOException if a text cannot be opened or read
    */
   public DryRunResult run(List<ProgramText> programs) {
-    DryRunPass pass = new DryRunPass(known, settings, design.isPresent(), pictureColumns, torch);
+    DryRunPass pass = new DryRunPass(known, settings, design.isPresent());
     boolean readable = true;
     for (ProgramText program : programs) {
       readable &= read(program, pass);

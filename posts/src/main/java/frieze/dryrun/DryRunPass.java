@@ -1,7 +1,6 @@
 package frieze.dryrun;
 
 import frieze.clock.ClockAccount;
-import frieze.clock.ClockSettings;
 import frieze.clock.MotionClock;
 import frieze.clock.TimeSpent;
 import frieze.diagnostic.SourceSpan;
@@ -32,20 +31,15 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
   private Rapids rapids = Rapids.UNSAID;
   private boolean moved;
 
-  DryRunPass(
-      Surroundings known,
-      ClockSettings settings,
-      boolean keepsMoves,
-      int pictureColumns,
-      Optional<TorchFacts> torch) {
+  DryRunPass(Surroundings known, RunSettings settings, boolean keepsMoves) {
     this.known = known;
     this.tool = new ToolInSpindle(known, OptionalInt.empty());
-    this.pictureColumns = pictureColumns;
+    this.pictureColumns = settings.pictureColumns();
     this.stock = StockBox.of(known);
     this.ledger = new Ledger(known);
-    this.clock = new MotionClock(known.machine(), settings);
-    this.cutter = StockCutter.of(known, keepsMoves);
-    this.checks = new Checks(known, cutter, torch);
+    this.clock = new MotionClock(known.machine(), settings.clock());
+    this.cutter = StockCutter.of(known, settings.cellMm(), keepsMoves);
+    this.checks = new Checks(known, cutter, settings.torch());
   }
 
   Optional<StockCutter> cutter() {

@@ -6,8 +6,10 @@ import frieze.field.SweptMoves;
 import frieze.motion.Executed.Kind;
 import frieze.motion.Motion;
 import frieze.motion.Motions;
+import frieze.shop.Stock;
 import frieze.shop.Tool;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Cuts moves into the simulated stock, and tells each of them what material it meets. */
 final class StockCutter {
@@ -31,15 +33,20 @@ final class StockCutter {
   /**
    * Makes one for an uncut stock; empty if the stock or the zero on it is not known.
    *
+   * @param cellMm the field's cell; empty for the usual one
    * @param keepsMoves whether the moves will be looked at again
    */
-  static Optional<StockCutter> of(Surroundings known, boolean keepsMoves) {
+  static Optional<StockCutter> of(Surroundings known, OptionalDouble cellMm, boolean keepsMoves) {
     return known
         .stock()
         .flatMap(
             stock ->
                 StockBox.of(known)
-                    .map(box -> new StockCutter(StockField.of(stock), box, keepsMoves)));
+                    .map(box -> new StockCutter(field(stock, cellMm), box, keepsMoves)));
+  }
+
+  private static StockField field(Stock stock, OptionalDouble cellMm) {
+    return cellMm.isPresent() ? StockField.of(stock, cellMm.getAsDouble()) : StockField.of(stock);
   }
 
   void move(Passage passage) {
