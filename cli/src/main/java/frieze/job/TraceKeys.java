@@ -52,7 +52,7 @@ final class TraceKeys {
       Key.optional(
           "tolerance",
           Types.length(Range.POSITIVE),
-          "0.06 pixels of a clean picture, 0.15 of a noisy one",
+          "0.1 pixels of a clean picture, up to 0.3 of a noisy one",
           "How far the lines and arcs may leave the outline that was found.");
   static final Key<Double> DPI =
       Key.optional(

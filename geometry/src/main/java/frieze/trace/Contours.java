@@ -8,35 +8,45 @@ import java.util.List;
 /**
  * Finds the closed lines along which a picture has the middle value.
  *
- * <p>Marching squares; a crossing between two pixels is the root of the cubic through four of them.
- * Beyond the picture there is paper, so every line closes. The ink lies on the left, seen with Y
- * up: outer outlines run counter-clockwise, holes clockwise.
+ * <p>Marching squares; a crossing between two pixels is the root of the quintic through six of
+ * them. Beyond the picture there is paper, so every line closes. The ink lies on the left, seen
+ * with Y up: outer outlines run counter-clockwise, holes clockwise.
  */
 final class Contours {
   private static final float LEVEL = 0.5f;
   private static final int TOP = 0;
   private static final int RIGHT = 1;
   private static final int BOTTOM = 2;
-  private static final int NEWTON_STEPS = 4;
+
+  /** Values along a row or a column that a crossing is found from, and how many lie before it. */
+  private static final int NODES = 6;
+
+  private static final int BEFORE = 2;
+  private static final double[] WEIGHTS = {1, -5, 10, -10, 5, -1};
+
+  /** Steps of the rule of false position, its Illinois form. */
+  private static final int STEPS = 12;
+
+  private static final double CLOSE = 1e-6;
 
   private final GreyImage image;
   private final BitSet seen = new BitSet();
 
-  private Contours(GreyImage ink) {
-    this.image = ink;
+  private Contours(GreyImage soft) {
+    this.image = soft;
   }
 
   /**
    * Finds all lines.
    *
-   * @param ink 0 for paper, 1 for ink
+   * @param soft 0 for paper, 1 for ink, blurred
    * @return points in pixels, the origin at the lower left corner of the picture, Y up
    */
-  static List<List<Point>> of(GreyImage ink) {
-    Contours contours = new Contours(ink);
+  static List<List<Point>> of(GreyImage soft) {
+    Contours contours = new Contours(soft);
     List<List<Point>> all = new ArrayList<>();
-    for (int y = 0; y < ink.height(); y++) {
-      for (int x = -1; x < ink.width(); x++) {
+    for (int y = 0; y < soft.height(); y++) {
+      for (int x = -1; x < soft.width(); x++) {
         if (contours.inside(x, y) != contours.inside(x + 1, y)
             && !contours.seen.get(contours.link(x, y))) {
           all.add(contours.follow(x, y));
@@ -107,29 +117,51 @@ final class Contours {
     if (row) {
       seen.set(link(px, py));
     }
-    double t =
-        root(
-            image.at(px - dx, py - dy, 0) - LEVEL,
-            image.at(px, py, 0) - LEVEL,
-            image.at(px + dx, py + dy, 0) - LEVEL,
-            image.at(px + 2 * dx, py + 2 * dy, 0) - LEVEL);
+    double[] values = new double[NODES];
+    for (int k = 0; k < NODES; k++) {
+      values[k] = image.at(px + (k - BEFORE) * dx, py + (k - BEFORE) * dy, 0) - LEVEL;
+    }
+    double t = root(values);
     return new Point(px + 0.5 + t * dx, image.height() - (py + 0.5 + t * dy));
   }
 
-  /** The root in 0 .. 1 of the cubic through values at -1, 0, 1 and 2; b and c differ in sign. */
-  static double root(double a, double b, double c, double d) {
-    double c1 = c - b / 2 - a / 3 - d / 6;
-    double c2 = (a + c) / 2 - b;
-    double c3 = (d - a) / 6 + (b - c) / 2;
-    double linear = b / (b - c);
-    double t = linear;
-    for (int i = 0; i < NEWTON_STEPS; i++) {
-      double slope = c1 + t * (2 * c2 + t * 3 * c3);
-      t -= (b + t * (c1 + t * (c2 + t * c3))) / slope;
-      if (!(t >= 0 && t <= 1)) {
-        return linear;
+  /**
+   * The root in 0 .. 1 of the quintic through values at -2 .. 3; those at 0 and 1 differ in sign.
+   */
+  static double root(double[] values) {
+    double low = 0;
+    double high = 1;
+    double atLow = values[BEFORE];
+    double atHigh = values[BEFORE + 1];
+    double t = atLow / (atLow - atHigh);
+    for (int i = 0; i < STEPS && t > 0 && t < 1; i++) {
+      double value = quintic(values, t);
+      if (Math.abs(value) < CLOSE) {
+        break;
       }
+      if (value > 0 == atLow > 0) {
+        low = t;
+        atLow = value;
+        atHigh /= 2;
+      } else {
+        high = t;
+        atHigh = value;
+        atLow /= 2;
+      }
+      t = low + (high - low) * atLow / (atLow - atHigh);
     }
-    return t;
+    return Math.max(0, Math.min(1, t));
+  }
+
+  /** Source: the barycentric form of Lagrange's polynomial, Berrut and Trefethen, 2004. */
+  private static double quintic(double[] values, double t) {
+    double above = 0;
+    double below = 0;
+    for (int k = 0; k < NODES; k++) {
+      double weight = WEIGHTS[k] / (t - (k - BEFORE));
+      above += weight * values[k];
+      below += weight;
+    }
+    return above / below;
   }
 }

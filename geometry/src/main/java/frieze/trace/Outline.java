@@ -11,8 +11,9 @@ import java.util.List;
  * One smoothed outline in pixels: closed and smooth, or in runs from corner to corner.
  *
  * @param runs if there are no corners, one run that closes by itself
+ * @param scatterPx by how much the points scattered before they were smoothed
  */
-record Outline(List<List<Point>> runs, boolean smooth) {
+record Outline(List<List<Point>> runs, boolean smooth, double scatterPx) {
   private static final double STEP_PX = 0.7;
   private static final int FEWEST = 8;
 
@@ -22,11 +23,11 @@ record Outline(List<List<Point>> runs, boolean smooth) {
   static Outline of(List<Point> crossings, Grain grain) {
     List<Point> even = evenly(crossings);
     double step = length(even) / even.size();
-    List<Integer> tips = Corners.find(even, step, grain.blurPx(), grain.noisePx());
     Smoothing smoothing = new Smoothing(even, step, grain.blurPx(), grain.windowPx());
+    List<Integer> tips = smoothing.sharp(Corners.find(even, step, grain.blurPx(), grain.noisePx()));
     return tips.isEmpty()
-        ? new Outline(List.of(smoothing.closed()), true)
-        : new Outline(smoothing.runs(tips), false);
+        ? new Outline(List.of(smoothing.closed()), true, smoothing.scatterPx())
+        : new Outline(smoothing.runs(tips), false, smoothing.scatterPx());
   }
 
   static double length(List<Point> ring) {
@@ -75,7 +76,8 @@ record Outline(List<List<Point>> runs, boolean smooth) {
   }
 
   Outline mapped(PixelMap map) {
-    return new Outline(runs.stream().map(r -> r.stream().map(map::toMm).toList()).toList(), smooth);
+    return new Outline(
+        runs.stream().map(r -> r.stream().map(map::toMm).toList()).toList(), smooth, scatterPx);
   }
 
   /** Few lines and arcs within the tolerance of the points. */

@@ -17,8 +17,8 @@ import java.util.List;
 /**
  * Traces the outlines of a picture.
  *
- * <p>Grey values, light evened out, share of ink, a slight blur, the line of half ink between the
- * pixels, corners, smooth runs between them, lines and arcs.
+ * <p>Grey values, light evened out, share of ink, printed lines taken out, a slight blur, the line
+ * of half ink between the pixels, corners, smooth runs between them, lines and arcs.
  *
  * <p><i>Guarantees:</i> outlines are closed, ink to their left, holes kept; what is left out is
  * counted in the notes.
@@ -30,15 +30,18 @@ import java.util.List;
  */
 public final class Tracer {
   private static final double QUIET = 0.02;
-  private static final double QUIET_BLUR_PX = 0.7;
-  private static final double NOISY_BLUR_PX = 1;
+  private static final double BLUR_PX = 1;
   private static final double QUIET_WINDOW_PX = 3.5;
   private static final double NOISY_WINDOW_PX = 6;
 
-  /** The tolerance of lines and arcs, in pixels, where none is asked for. */
-  private static final double QUIET_FIT_PX = 0.06;
+  /**
+   * The tolerance of lines and arcs, in pixels, where none is asked for: the more the outline
+   * scatters, the less would be gained by following it.
+   */
+  private static final double LEAST_FIT_PX = 0.09;
 
-  private static final double NOISY_FIT_PX = 0.15;
+  private static final double FIT_BY_SCATTER = 7;
+  private static final double MOST_FIT_PX = 0.3;
   private static final double HALF = 0.5;
   private static final int SIZE_ROUNDS = 6;
 
@@ -76,20 +79,22 @@ public final class Tracer {
     }
     double noise = Edges.noise(ink.share());
     boolean quiet = noise < QUIET;
-    double blur = quiet ? QUIET_BLUR_PX : NOISY_BLUR_PX;
-    GreyImage soft = shifted(Blur.gaussian(ink.share(), blur));
+    if (quiet) {
+      Ruling.remove(ink.share(), ink.contrast());
+    }
+    GreyImage soft = shifted(Blur.gaussian(ink.share(), BLUR_PX));
     List<List<Point>> lines = Contours.of(soft);
     PixelMap map = map(lines);
     List<List<Point>> kept = withoutSpecks(lines, map);
     List<Outline> outlines = new ArrayList<>();
     for (List<Point> line : kept) {
       double sigma = Edges.blurPx(soft, line);
-      double scatter = noise / (2 * Math.sqrt(Math.PI) * blur) * Math.sqrt(2 * Math.PI) * sigma;
+      double scatter = noise / (2 * Math.sqrt(Math.PI) * BLUR_PX) * Math.sqrt(2 * Math.PI) * sigma;
       outlines.add(
           Outline.of(
               line, new Outline.Grain(sigma, scatter, quiet ? QUIET_WINDOW_PX : NOISY_WINDOW_PX)));
     }
-    return result(outlines, map, quiet ? QUIET_FIT_PX : NOISY_FIT_PX);
+    return result(outlines, map, fitPx(outlines));
   }
 
   /** Moves the share of ink that is asked for to one half, where the outline is looked for. */
@@ -103,6 +108,12 @@ public final class Tracer {
       values[i] += shift;
     }
     return ink;
+  }
+
+  private static double fitPx(List<Outline> outlines) {
+    double[] scatter = outlines.stream().mapToDouble(Outline::scatterPx).sorted().toArray();
+    double usual = scatter[scatter.length / 2];
+    return Math.min(MOST_FIT_PX, LEAST_FIT_PX + FIT_BY_SCATTER * usual);
   }
 
   private static GreyImage negative(GreyImage image) {

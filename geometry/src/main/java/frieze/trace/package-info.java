@@ -6,9 +6,9 @@
  * frieze.artwork.Artwork}. No file is read here.
  *
  * <p>Read {@link frieze.trace.Tracer}, then in the order of their use: {@code Light} and {@code
- * Paper} (share of ink), {@code Edges} (noise and blur), {@code Blur}, {@code Contours}, {@code
- * PixelMap}, {@code Outline} with {@code Corners}, {@code Smoothing} and {@code Stretch}, {@code
- * Nesting}.
+ * Paper} (share of ink), {@code Edges} (noise and blur), {@code Ruling} (printed lines taken out),
+ * {@code Blur}, {@code Contours}, {@code PixelMap}, {@code Outline} with {@code Corners}, {@code
+ * Smoothing} and {@code Stretch}, {@code Nesting}.
  */
 @NullMarked
 package frieze.trace;

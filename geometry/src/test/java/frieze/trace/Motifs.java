@@ -46,12 +46,31 @@ final class Motifs {
         for (int i = 0; i < ring.size(); i++) {
           Point before = ring.get(i).minus(ring.get(Math.floorMod(i - 1, ring.size())));
           Point after = ring.get((i + 1) % ring.size()).minus(ring.get(i));
-          if (Math.abs(Corners.angle(before, after)) > leastTurnRad) {
+          Point from = ring.get(i).minus(walked(ring, i, -1));
+          Point to = walked(ring, i, 1).minus(ring.get(i));
+          if (Math.abs(Corners.angle(before, after)) > leastTurnRad
+              && Math.abs(Corners.angle(from, to)) > leastTurnRad) {
             corners.add(ring.get(i));
           }
         }
       }
       return corners;
+    }
+
+    /** Half a millimetre along the ring: steps much smaller than that are no corners to be seen. */
+    private static Point walked(List<Point> ring, int i, int sign) {
+      double left = 5 / Trial.PX_PER_MM;
+      Point at = ring.get(i);
+      for (int k = 1; k < ring.size(); k++) {
+        Point next = ring.get(Math.floorMod(i + sign * k, ring.size()));
+        double edge = at.distance(next);
+        if (edge >= left) {
+          return at.towards(next, left / edge);
+        }
+        left -= edge;
+        at = next;
+      }
+      return at;
     }
 
     /** How many lines and arcs the arc fitter needs for the exact outlines. */

@@ -26,9 +26,11 @@ final class Trial {
   final int segments;
   final int segmentsOfExact;
   final double worstCorner;
+  final Point shift;
 
   private Trial(Motif motif, Traced traced, Point shift) {
     this.motif = motif;
+    this.shift = shift;
     this.traced = traced;
     Affine back = Affine.translation(shift.x(), shift.y());
     List<Path> paths = new ArrayList<>();
@@ -65,10 +67,28 @@ final class Trial {
     int w = (int) Math.ceil(motif.bounds().width() * PX_PER_MM) + 2 * MARGIN_PX + 1;
     int h = (int) Math.ceil(motif.bounds().height() * PX_PER_MM) + 2 * MARGIN_PX + 1;
     UnaryOperator<Point> ideal = p -> new Point(p.x() * PX_PER_MM + DX, h - p.y() * PX_PER_MM - DY);
-    Render render = Render.of(motif.rings(), w, h, p -> lens.seen(ideal.apply(p), w, h));
+    Render render = Render.of(finely(motif.rings()), w, h, p -> lens.seen(ideal.apply(p), w, h));
     Traced traced = Tracer.trace(motif.name(), picture.apply(render), settings);
     Point origin = traced.originMm();
     return new Trial(motif, traced, origin.minus(new Point(DX / PX_PER_MM, DY / PX_PER_MM)));
+  }
+
+  /** A lens bends straight lines, so they need points between their ends. */
+  private static List<List<Point>> finely(List<List<Point>> rings) {
+    List<List<Point>> fine = new ArrayList<>();
+    for (List<Point> ring : rings) {
+      List<Point> points = new ArrayList<>();
+      for (int i = 0; i < ring.size(); i++) {
+        Point a = ring.get(i);
+        Point b = ring.get((i + 1) % ring.size());
+        int n = Math.max(1, (int) Math.ceil(a.distance(b)));
+        for (int k = 0; k < n; k++) {
+          points.add(a.towards(b, (double) k / n));
+        }
+      }
+      fine.add(points);
+    }
+    return fine;
   }
 
   static TraceSettings scan() {
