@@ -55,6 +55,7 @@ final class DrawingReader {
         optional(v, JobKeys.Drawing.HEIGHT),
         optional(v, JobKeys.Drawing.WIDTH),
         v.get(JobKeys.Drawing.GAP),
+        v.get(JobKeys.Drawing.SMALLEST),
         false);
   }
 

@@ -72,7 +72,13 @@ final class JobKeys {
             Types.length(Range.NOT_NEGATIVE),
             "0.05 mm",
             "Ends of the lines of a DXF that are nearer than this, at the size they are cut, are"
-                + " joined.");
+                + " joined. Areas that are thinner than this are left out.");
+    static final Key<Double> SMALLEST =
+        Key.withDefault(
+            "smallest",
+            Types.length(Range.NOT_NEGATIVE),
+            "0 mm",
+            "What is smaller than this in both directions, at the size it is cut, is left out.");
     static final Key<Values> TRACE =
         Key.optional(
             "trace",
@@ -84,7 +90,7 @@ final class JobKeys {
             "drawing",
             "A drawing that can be placed on panels, under a name of your choice. Its size is that"
                 + " of its outlines, without the width of lines.",
-            List.of(FILE, HEIGHT, WIDTH, UNIT, PICK, GAP, TRACE));
+            List.of(FILE, HEIGHT, WIDTH, UNIT, PICK, GAP, SMALLEST, TRACE));
 
     private Drawing() {}
   }

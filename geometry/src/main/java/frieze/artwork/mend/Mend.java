@@ -12,7 +12,14 @@ public record Mend(Kind kind, Point at, double amountMm) {
   /** What was done. */
   public enum Kind {
     JOINED("ends joined"),
-    DUPLICATE("repeated outlines and lines removed");
+    DUPLICATE("repeated outlines and lines removed"),
+    DOUBLED("doubled points removed"),
+    CROSSING("crossings of outlines resolved by the fill rule"),
+    INSIDE("outlines with area on both sides, or on neither, removed"),
+    SPECK("specks smaller than asked for removed"),
+    SLIVER("slivers removed"),
+    /** Changes nothing that is drawn, so it is not told. */
+    TURNED("outlines turned");
 
     private final String words;
 

@@ -4,6 +4,7 @@ import frieze.artwork.Artwork;
 import frieze.artwork.ArtworkCode;
 import frieze.artwork.Piece;
 import frieze.curve.Path;
+import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.SourceSpan;
 import java.util.ArrayList;
@@ -14,8 +15,10 @@ import java.util.Locale;
 /**
  * Mends a drawing that has its real size.
  *
- * <p><i>Guarantees:</i> ends move by no more than the gap, and nothing else moves; each mend is in
- * the list with its place, and in the notes of the drawing by count.
+ * <p><i>Guarantees:</i> ends move by no more than the gap; outlines that cross move by no more than
+ * the tolerances of flattening and of fitting arcs; nothing else moves. Each mend is in the list
+ * with its place, and in the notes of the drawing by count, but for outlines that were only turned
+ * round.
  *
  * @param artwork the mended drawing, with its notes
  * @param mends what was done, in the order of the passes
@@ -33,25 +36,41 @@ public record Repair(Artwork artwork, List<Mend> mends) {
   /**
    * Mends a drawing.
    *
-   * @param gapMm ends nearer than this are joined
+   * @param gapMm ends nearer than this are joined, and areas thinner than this are slivers
+   * @param smallestMm what is smaller than this in both directions is left out; 0 to keep all
+   * @throws BadInputException if nothing is left
    */
-  public static Repair of(Artwork drawn, double gapMm) {
-    if (!(gapMm >= 0) || !Double.isFinite(gapMm)) {
-      throw new IllegalArgumentException("gapMm must be >= 0 but was " + gapMm + " mm");
+  public static Repair of(Artwork drawn, double gapMm, double smallestMm) {
+    if (!(gapMm >= 0 && smallestMm >= 0) || !Double.isFinite(gapMm + smallestMm)) {
+      throw new IllegalArgumentException(
+          "gapMm and smallestMm must be >= 0 but were " + gapMm + ", " + smallestMm + " mm");
     }
     List<Mend> mends = new ArrayList<>();
     Artwork once = new Repeats(mends).apply(drawn);
-    Artwork joined = new JoinEnds(gapMm, mends).apply(once);
+    Artwork joined = new JoinEnds(gapMm, mends).apply(new Doubled(mends).apply(once));
+    Artwork ordered = new Areas(mends).apply(joined);
+    Artwork kept = new Smallest(smallestMm, gapMm, mends).apply(ordered);
+    requireSomething(drawn, kept);
     List<Diagnostic> notes = new ArrayList<>(drawn.notes());
     for (Mend.Kind kind : Mend.Kind.values()) {
       List<Mend> some = mends.stream().filter(m -> m.kind() == kind).toList();
-      if (!some.isEmpty()) {
+      if (!some.isEmpty() && kind != Mend.Kind.TURNED) {
         notes.add(note(drawn.source(), text(kind, some)));
       }
     }
-    openLines(joined, notes);
-    return new Repair(
-        new Artwork(joined.source(), joined.pieces(), joined.sizeAssumed(), notes), mends);
+    openLines(kept, notes);
+    return new Repair(new Artwork(kept.source(), kept.pieces(), kept.sizeAssumed(), notes), mends);
+  }
+
+  private static void requireSomething(Artwork drawn, Artwork kept) {
+    if (kept.pieces().isEmpty()) {
+      throw new BadInputException(
+          Diagnostic.error(
+              ArtworkCode.NOTHING_TO_CUT,
+              SourceSpan.file(drawn.source()),
+              "everything in the drawing is smaller or thinner than what is to be kept",
+              "check the size of the drawing; make `smallest` or `gap` smaller"));
+    }
   }
 
   private static Diagnostic note(String source, String message) {

@@ -53,7 +53,7 @@ public final class DrawingFile {
           "a drawing that is one straight line has no height or no width to scale to",
           "give the other one");
     }
-    return Repair.of(sized, asked.gapMm());
+    return Repair.of(sized, asked.gapMm(), asked.smallestMm());
   }
 
   private static ArtworkReader reader(String name, DrawingRequest asked) {

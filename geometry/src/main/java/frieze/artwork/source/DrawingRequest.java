@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param heightMm the height to scale it to
  * @param widthMm the width to scale it to, if no height is given
  * @param gapMm ends of lines nearer than this are joined
+ * @param smallestMm what is smaller in both directions is left out; 0 to keep all
  * @param outlineStrokes whether lines become the areas that their width covers
  */
 public record DrawingRequest(
@@ -20,6 +21,7 @@ public record DrawingRequest(
     OptionalDouble heightMm,
     OptionalDouble widthMm,
     double gapMm,
+    double smallestMm,
     boolean outlineStrokes) {
   /** The drawing as the file has it. */
   public static final DrawingRequest AS_DRAWN =
@@ -29,5 +31,6 @@ public record DrawingRequest(
           OptionalDouble.empty(),
           OptionalDouble.empty(),
           Repair.USUAL_GAP_MM,
+          0,
           false);
 }

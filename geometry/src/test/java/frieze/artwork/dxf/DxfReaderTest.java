@@ -242,18 +242,18 @@ class DxfReaderTest {
         "0 LINE 8 0 10 0 20 0 11 10 21 0 0 ARC 8 0 10 10 20 5 40 5 50 -90 51 90"
             + " 0 LINE 8 0 10 0 20 10.02 11 10 21 10.03 0 LINE 8 0 10 0 20 10 11 0 21 0.04 ";
     Artwork drawn = read(header(4), three);
-    Repair mended = Repair.of(drawn, 0.05);
+    Repair mended = Repair.of(drawn, 0.05, 0);
     assertThat(area(mended.artwork())).isCloseTo(100 + Math.PI * 12.5, within(0.5));
     assertThat(mended.mends()).hasSize(3).allMatch(m -> m.amountMm() <= 0.05);
     assertThat(mended.artwork().bounds().width()).isCloseTo(15, within(0.05));
-    Repair apart = Repair.of(drawn, 0.035);
+    Repair apart = Repair.of(drawn, 0.035, 0);
     assertThat(apart.artwork().filled(0.01).isEmpty()).isTrue();
     assertThat(apart.artwork().notes().toString()).contains("1 lines are open");
   }
 
   @Test
   void an_outline_drawn_twice_is_there_once() {
-    Repair mended = Repair.of(read(header(4), CIRCLE + CIRCLE), 0);
+    Repair mended = Repair.of(read(header(4), CIRCLE + CIRCLE), 0, 0);
     assertThat(area(mended.artwork())).isCloseTo(Math.PI * 25, within(0.01));
     assertThat(mended.mends()).hasSize(1);
   }
@@ -343,7 +343,7 @@ class DxfReaderTest {
         spoilt[random.nextInt(spoilt.length)] = (byte) pool.charAt(random.nextInt(pool.length()));
       }
       try {
-        Repair.of(new DxfReader().read("t.dxf", spoilt), 0.05);
+        Repair.of(new DxfReader().read("t.dxf", spoilt), 0.05, 0);
       } catch (BadInputException e) {
         assertThat(e.diagnostics()).as("seed %d, round %d", seed, i).isNotEmpty();
       } catch (RuntimeException e) {
