@@ -42,5 +42,21 @@ final class Cautions {
           "A dull tool or too slow a feed burns wood; hot dust can smoulder in the collector for"
               + " hours. Look at the bin and at the spoilboard before you leave.");
 
+  /** The usual cautions of plasma cutting; common knowledge of the trade, in our own words. */
+  static final List<String> TORCH =
+      List.of(
+          "Arc: it burns eyes and skin. A shade that the power supply's manual names, covered skin,"
+              + " screens for others. Hearing protection.",
+          "Fume: extraction or a water table that works, and a respirator for metal fume where that"
+              + " is not enough. Zinc, chrome and paint give off worse: ask before you cut them.",
+          "Fire: nothing that burns within the reach of sparks, an extinguisher at hand, a look"
+              + " round half an hour later. Never wood dust and sparks in one room.",
+          "Electricity: the voltage is high enough to kill. The work clamp on clean metal of the"
+              + " sheet, dry gloves and ground, power off before you touch the torch or its parts.",
+          "Hot and sharp: parts, dross and slats stay hot for long; edges cut. Pieces that drop can"
+              + " tip up and catch the torch: watch, with a hand on the stop.",
+          "Nozzle and electrode: look at them before you start and after the number of pierces"
+              + " above; worn ones widen the kerf.");
+
   private Cautions() {}
 }

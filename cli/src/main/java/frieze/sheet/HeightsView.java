@@ -1,7 +1,10 @@
 package frieze.sheet;
 
+import frieze.shop.CutChart;
+import frieze.shop.Material;
 import frieze.shop.Setup;
 import frieze.shop.Zero;
+import frieze.torch.TorchPlan;
 
 /** Draws the heights of a setup, seen from the front: clearance, zero, deepest cut, bed. */
 final class HeightsView {
@@ -14,18 +17,60 @@ final class HeightsView {
   private static final double LABELS = 46;
   private static final double TRAVEL_Y = 7;
 
+  /** How far above the stock a torch is drawn. */
+  private static final double CUT_ABOVE = 5;
+
   /** How far an arrow may go below the bed, as a share of the stock. */
   private static final double DEEPEST_SHARE = 1.25;
 
-  private HeightsView() {}
+  private final Setup setup;
+  private final Measures measures;
+  private final Markup out = new Markup();
+  private final Ink ink = new Ink(out);
+
+  HeightsView(Setup setup, Measures measures) {
+    this.setup = setup;
+    this.measures = measures;
+  }
 
   /**
-   * The view as an element for a page; not to scale.
+   * The view for a spindle, as an element for a page; not to scale.
    *
    * @param deepestMm below the stock's top
    */
-  static String inline(Setup setup, double deepestMm, Measures measures) {
-    Markup out = new Markup();
+  String spindle(double deepestMm) {
+    open();
+    stock("bed or spoilboard");
+    double depth = Math.min(DEEPEST_SHARE, deepestMm / setup.stock().thickestMm());
+    down(TOP_Y, TOP_Y + (BED_Y - TOP_Y) * depth);
+    travel("tool");
+    boolean top = zero();
+    String deepest = "deepest cut " + measures.one(deepestMm) + " below the top";
+    ink.text(LABELS, top ? BED_Y + 1 : TOP_Y + 7, deepest, "start", 2.5);
+    return close();
+  }
+
+  /** The view for a torch: it stays above the sheet and cuts through it. */
+  String torch(TorchPlan plan) {
+    open();
+    stock("slats of the table");
+    double cut = TOP_Y - CUT_ABOVE;
+    ink.line(STOCK_LEFT + 7, cut, STOCK_RIGHT + 4, cut, Ink.NARROW);
+    down(cut, BED_Y + 6);
+    travel("torch");
+    zero();
+    CutChart.Row row = plan.torch().row();
+    String heights =
+        "pierces at "
+            + measures.one(row.pierceHeightMm())
+            + ", cuts at "
+            + measures.one(row.cutHeightMm());
+    ink.text(LABELS, cut + 1, heights, "start", 2.5);
+    ink.text(LABELS, BED_Y + 1, "the arc goes through the sheet and on", "start", 2.5);
+    return close();
+  }
+
+  private void open() {
     out.open(
         "svg",
         "xmlns",
@@ -42,33 +87,46 @@ final class HeightsView {
         "img",
         "aria-label",
         "Heights of the setup, seen from the front");
-    Ink ink = new Ink(out);
-    block(out, TOP_Y, BED_Y, "#eadcc0");
-    block(out, BED_Y, BED_Y + 6, "#e4e4e2");
+  }
+
+  private void stock(String below) {
+    boolean steel = setup.stock().material().kind() == Material.Kind.STEEL;
+    block(TOP_Y, BED_Y, steel ? "#c9d1d8" : "#eadcc0");
+    block(BED_Y, BED_Y + 6, "#e4e4e2");
     ink.line(STOCK_LEFT - 8, BED_Y, STOCK_RIGHT + 4, BED_Y, Ink.WIDE);
     double middle = (STOCK_LEFT + STOCK_RIGHT) / 2;
     ink.text(middle + 2, TOP_Y + 9.2, measures.one(setup.stock().thickestMm()), "middle", 2.8);
-    ink.text(middle, BED_Y + 4.2, "bed or spoilboard", "middle", 2.5);
+    ink.text(middle, BED_Y + 4.2, below, "middle", 2.5);
+  }
+
+  private void travel(String what) {
     ink.dashed(STOCK_LEFT - 8, TRAVEL_Y, STOCK_RIGHT + 4, TRAVEL_Y, Ink.CENTRE_LINE);
     ink.alongY(TRAVEL_Y, TOP_Y, STOCK_LEFT, STOCK_LEFT - 4, "", false);
+    String travel = what + " travels " + measures.one(setup.clearanceMm()) + " above the top";
+    ink.text(LABELS, TRAVEL_Y + 1, travel, "start", 2.5);
+  }
+
+  /** Draws the zero; true if it is on the stock's top. */
+  private boolean zero() {
     boolean top = setup.zero().z() == Zero.AlongZ.TOP;
     double zeroY = top ? TOP_Y : BED_Y;
     ink.zeroMark(STOCK_RIGHT, zeroY);
-    double depth = Math.min(DEEPEST_SHARE, deepestMm / setup.stock().thickestMm());
-    double tip = TOP_Y + (BED_Y - TOP_Y) * depth;
-    ink.line(STOCK_LEFT + 4, TOP_Y, STOCK_LEFT + 4, tip, Ink.NARROW);
-    ink.arrow(STOCK_LEFT + 4, tip, 0, 1);
-    String travel = "tool travels " + measures.one(setup.clearanceMm()) + " above the top";
-    ink.text(LABELS, TRAVEL_Y + 1, travel, "start", 2.5);
     ink.text(LABELS, zeroY + 1, top ? "Z0 on TOP of the stock" : "Z0 on the BED", "start", 3.2);
-    String deepest = "deepest cut " + measures.one(deepestMm) + " below the top";
-    ink.text(LABELS, top ? BED_Y + 1 : TOP_Y + 7, deepest, "start", 2.5);
+    return top;
+  }
+
+  private void down(double from, double to) {
+    ink.line(STOCK_LEFT + 4, from, STOCK_LEFT + 4, to, Ink.NARROW);
+    ink.arrow(STOCK_LEFT + 4, to, 0, 1);
+  }
+
+  private String close() {
     ink.text(
         STOCK_LEFT - 8, HEIGHT - 2, "Heights, seen from the front, not to scale", "start", 2.5);
     return out.close().toString();
   }
 
-  private static void block(Markup out, double top, double bottom, String fill) {
+  private void block(double top, double bottom, String fill) {
     out.empty(
         "rect",
         "x",

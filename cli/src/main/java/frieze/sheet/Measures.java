@@ -53,10 +53,6 @@ record Measures(boolean inches) {
     return inches ? decimals(mm / MM_PER_INCH / 12, 1) + " ft" : decimals(mm / 1000, 1) + " m";
   }
 
-  String unit() {
-    return inches ? "in" : "mm";
-  }
-
   static String mm(double mm, int digits) {
     return decimals(mm, digits);
   }

@@ -2,14 +2,12 @@ package frieze.sheet;
 
 import frieze.dryrun.ProgramReport;
 import frieze.post.ProgramText;
-import frieze.shop.CutChart;
 import frieze.shop.Machine;
 import frieze.shop.Setup;
 import frieze.shop.Stock;
 import frieze.shop.Tool;
 import frieze.shop.ToolShape;
 import frieze.shop.Zero;
-import frieze.torch.TorchPlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -32,8 +30,10 @@ final class PanelSteps {
 
   void write() {
     load();
-    panel.torch().ifPresent(this::torch);
-    tools();
+    panel
+        .torch()
+        .ifPresentOrElse(
+            plan -> new TorchSteps(panel.setup(), plan, measures, out).write(), this::tools);
     programs();
   }
 
@@ -45,8 +45,10 @@ final class PanelSteps {
       out.element("li", item);
     }
     out.close();
+    HeightsView heights = new HeightsView(setup, measures);
     double deepest = tools.stream().mapToDouble(ToolUse::deepestMm).max().orElse(0);
-    out.raw(HeightsView.inline(setup, deepest, measures)).close().line();
+    out.raw(panel.torch().map(heights::torch).orElseGet(() -> heights.spindle(deepest)));
+    out.close().line();
   }
 
   private List<String> loadItems(Setup setup) {
@@ -89,59 +91,10 @@ final class PanelSteps {
 
   private String thickness(Stock stock) {
     String readings =
-        stock.thicknessReadingsMm().stream()
-            .map(measures::number)
-            .collect(Collectors.joining(", "));
+        stock.thicknessReadingsMm().stream().map(measures::one).collect(Collectors.joining(", "));
     return stock.thicknessReadingsMm().size() == 1
         ? "Thickness as measured: " + measures.both(stock.thickestMm()) + ". Measure again."
-        : "Thickness as measured: "
-            + readings
-            + " "
-            + measures.unit()
-            + ". Through cuts are set for the thickest reading.";
-  }
-
-  /** What to set on the power supply, and which side is which. */
-  private void torch(TorchPlan plan) {
-    Stock stock = panel.setup().stock();
-    out.element("h2", "Torch");
-    if (stock.material().zincCoated()) {
-      out.element(
-          "p",
-          "ZINC: its fume makes people ill. Extraction on, respirator for metal fume, local codes.",
-          "class",
-          "warn");
-    }
-    CutChart.Row row = plan.torch().row();
-    out.open("ul");
-    out.element("li", "Cut chart " + plan.torch().name() + ", kerf " + measures.both(row.kerfMm()));
-    out.element(
-        "li",
-        "Pierce "
-            + measures.one(row.pierceHeightMm())
-            + " above the sheet for "
-            + Measures.decimals(row.pierceSeconds(), 2)
-            + " s, cut at "
-            + measures.one(row.cutHeightMm())
-            + " and "
-            + measures.feed(row.feedMmPerMin()));
-    out.element("li", plan.pierces() + " pierces: look at the nozzle before and after.");
-    double area = plan.parts().stream().mapToDouble(r -> r.area()).sum();
-    double partsKg = stock.material().steelKg(area, stock.thickestMm());
-    double sheetKg =
-        stock.material().steelKg(stock.lengthMm() * stock.widthMm(), stock.thickestMm());
-    out.element(
-        "li",
-        "The sheet weighs "
-            + Measures.decimals(sheetKg, 1)
-            + " kg, what is cut out of it "
-            + Measures.decimals(partsKg, 1)
-            + " kg.");
-    out.element(
-        "li",
-        "Face side: the upper one. Dross hangs on the lower side, and the cut's top edge is a little"
-            + " rounded: the drawing is seen from the face side.");
-    out.close().line();
+        : "Thickness as measured: " + readings + ". Through cuts are set for the thickest reading.";
   }
 
   private void tools() {
@@ -240,7 +193,9 @@ final class PanelSteps {
     double machine = report.time().totalSeconds() - report.time().handSeconds();
     out.raw("<br/>").text(Measures.time(machine) + ", cuts " + measures.travelled(report.feedMm()));
     out.raw("<br/>");
-    report.deepestMm().ifPresent(d -> out.text("down to " + measures.one(d) + ", "));
+    if (panel.torch().isEmpty()) { // The lowest move of a torch feels for the sheet.
+      report.deepestMm().ifPresent(d -> out.text("down to " + measures.one(d) + ", "));
+    }
     out.text(report.lines() + " lines");
   }
 }

@@ -16,6 +16,16 @@ import java.util.Map;
 final class PanelVerdict {
   private static final int MOST_LINES = 6;
 
+  private static final String SPINDLE_ERRORS =
+      "the tool's true diameter and runout, on how flat the stock lies and how it moves with"
+          + " moisture. As common practice, expect some tenths of a millimetre (about 0.01 in) on a"
+          + " benchtop router in wood.";
+
+  private static final String TORCH_ERRORS =
+      "the true kerf, the height of the torch, worn parts of it, and heat that bends the sheet. The"
+          + " cut's walls lean by a few degrees, one side of the kerf more than the other. As common"
+          + " practice, expect half a millimetre (about 0.02 in).";
+
   private final PanelFacts panel;
   private final Measures measures;
   private final Markup out;
@@ -135,10 +145,9 @@ final class PanelVerdict {
         "The programmed path is within "
             + arithmetic
             + " of the drawn one: that is arithmetic. What comes off the machine depends on its"
-            + " stiffness, backlash and squareness, on the tool's true diameter and runout, on how"
-            + " flat the stock lies and how it moves with moisture. As common practice, expect some"
-            + " tenths of a millimetre (about 0.01 in) on a benchtop router in wood. Measure a test"
-            + " cut before the real one.");
+            + " stiffness, backlash and squareness, on "
+            + (panel.torch().isPresent() ? TORCH_ERRORS : SPINDLE_ERRORS)
+            + " Measure a test cut before the real one.");
   }
 
   private void cautions() {
@@ -146,7 +155,8 @@ final class PanelVerdict {
     out.open("p", "class", "warn").element("b", Cautions.MATCH).close();
     out.open("div", "class", "cols").element("p", Cautions.FIRST).open("ul");
     Cautions.ALWAYS.forEach(c -> out.element("li", c));
-    Cautions.ROUTING.forEach(c -> out.element("li", c));
+    List<String> own = panel.torch().isPresent() ? Cautions.TORCH : Cautions.ROUTING;
+    own.forEach(c -> out.element("li", c));
     out.close().close().line();
   }
 }

@@ -54,7 +54,7 @@ final class Checks implements Check {
             new FreePieceCheck(known, cutter),
             new ThinStripCheck(known, cutter),
             new TouchOffCheck(known, cutter),
-            new TorchCheck(),
+            new TorchCheck(torch.isPresent()),
             new EndCheck(known));
     this.checks = new ArrayList<>(all);
     torch.ifPresent(facts -> checks.add(new TorchPartCheck(facts)));

@@ -22,6 +22,12 @@ final class TorchCheck implements Check {
   private int putOutAt;
   private OptionalDouble cutZ = OptionalDouble.empty();
   private boolean sawTorch;
+  private final boolean partIsKnown;
+
+  /** Makes one, told whether the part is known and so looked at by {@link TorchPartCheck}. */
+  TorchCheck(boolean partIsKnown) {
+    this.partIsKnown = partIsKnown;
+  }
 
   @Override
   public void start(String program) {
@@ -107,8 +113,12 @@ final class TorchCheck implements Check {
 
   @Override
   public List<NotChecked> notChecked() {
-    return sawTorch
-        ? List.of(new NotChecked("kerf and pierce time", "cut charts are not compared yet", false))
+    return sawTorch && !partIsKnown
+        ? List.of(
+            new NotChecked(
+                "edges, pierces and pieces of the torch",
+                "the part that it should cut is not given",
+                true))
         : List.of();
   }
 }

@@ -1,0 +1,63 @@
+package frieze.sheet;
+
+import frieze.shop.CutChart;
+import frieze.shop.Setup;
+import frieze.shop.Stock;
+import frieze.torch.TorchPlan;
+
+/** Writes what to set on the power supply, and which side is which. */
+final class TorchSteps {
+  private final Setup setup;
+  private final TorchPlan plan;
+  private final Measures measures;
+  private final Markup out;
+
+  TorchSteps(Setup setup, TorchPlan plan, Measures measures, Markup out) {
+    this.setup = setup;
+    this.plan = plan;
+    this.measures = measures;
+    this.out = out;
+  }
+
+  void write() {
+    Stock stock = setup.stock();
+    out.element("h2", "Torch");
+    if (stock.material().zincCoated()) {
+      out.element(
+          "p",
+          "ZINC: its fume makes people ill. Extraction on, respirator for metal fume, local codes.",
+          "class",
+          "warn");
+    }
+    CutChart.Row row = plan.torch().row();
+    out.open("ul");
+    out.element("li", "Cut chart " + plan.torch().name() + ", kerf " + measures.both(row.kerfMm()));
+    out.element(
+        "li",
+        "Pierce "
+            + measures.one(row.pierceHeightMm())
+            + " above the sheet for "
+            + Measures.decimals(row.pierceSeconds(), 2)
+            + " s, cut at "
+            + measures.one(row.cutHeightMm())
+            + " and "
+            + measures.feed(row.feedMmPerMin()));
+    out.element("li", plan.pierces() + " pierces: look at the nozzle before and after.");
+    double area = plan.parts().stream().mapToDouble(r -> r.area()).sum();
+    double partsKg = stock.material().steelKg(area, stock.thickestMm());
+    double sheetKg =
+        stock.material().steelKg(stock.lengthMm() * stock.widthMm(), stock.thickestMm());
+    out.element(
+        "li",
+        "The sheet weighs "
+            + Measures.decimals(sheetKg, 1)
+            + " kg, what is cut out of it "
+            + Measures.decimals(partsKg, 1)
+            + " kg.");
+    out.element(
+        "li",
+        "Face side: the upper one. Dross hangs on the lower side, and the cut's top edge is a little"
+            + " rounded: the drawing is seen from the face side.");
+    out.close().line();
+  }
+}

@@ -1,0 +1,124 @@
+package frieze.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A steel panel with one opening, from the job to what lies in its folder. */
+class TorchMakeTest {
+  private static final String JOB =
+      """
+      job: Steel
+      units: mm
+      machine: plasma table
+      artwork:
+        ring: {file: ring.svg, height: 60}
+      panels:
+        end:
+          size: {width: 140, height: 120, corner: 4}
+          stock: {material: mild steel, length: 200, width: 180, thickness: [3.05, 3.02]}
+          position: {x: 25, y: 25}
+          clearance: 20
+          design:
+            - place: ring
+              along: {count: 1}
+          work:
+            - torchcut: {chart: air 45 A, on: ring}
+      """;
+
+  private static final String RING =
+      """
+      <svg xmlns="http://www.w3.org/2000/svg" width="60mm" height="60mm" viewBox="0 0 60 60">
+        <circle cx="30" cy="30" r="30"/>
+      </svg>
+      """;
+
+  @TempDir Path folder;
+
+  private Shell.Result make(String job, String... options) throws IOException {
+    Files.writeString(folder.resolve("ring.svg"), RING);
+    Files.writeString(folder.resolve("job.yaml"), job);
+    String[] args = new String[options.length + 2];
+    args[0] = "make";
+    args[1] = "job.yaml";
+    System.arraycopy(options, 0, args, 2, options.length);
+    Shell.Result result = new Shell(folder).run(args);
+    assertThat(result.code()).as(result.err() + result.out()).isZero();
+    return result;
+  }
+
+  private String text(String file) throws IOException {
+    return Files.readString(folder.resolve(file));
+  }
+
+  private static List<String> cut(String program) {
+    return program.lines().filter(l -> !l.startsWith("(")).toList();
+  }
+
+  @Test
+  void the_sheet_speaks_of_a_torch_and_of_nothing_that_only_a_spindle_has() throws IOException {
+    Shell.Result result = make(JOB);
+    String sheet = text("steel/end/setup.html");
+    assertThat(sheet)
+        .contains("Pierce ", "Face side: the upper one", "slats of the table", "3.05 mm, 3.02 mm")
+        .contains("the arc goes through the sheet")
+        .doesNotContain("Flutes", "Sticks out", "wood dust is", "deepest cut", "down to");
+    assertThat(sheet).contains("it burns eyes and skin", "metal fume").doesNotContain("collector");
+    assertThat(result.out() + sheet).doesNotContain("kerf and pierce time not checked");
+    Shell.Result alone =
+        new Shell(folder).run("dryrun", "--post", "plasma-touch", "steel/end/end-01.nc");
+    assertThat(alone.out()).contains("EDGES, PIERCES AND PIECES OF THE TORCH NOT CHECKED");
+  }
+
+  /** Felt for, pierced, cut, put out: once for the opening, then once for the outline. */
+  @Test
+  void a_torch_that_feels_for_the_sheet_is_told_where_its_switch_trips() throws IOException {
+    Files.writeString(
+        folder.resolve("shop.yaml"),
+        """
+        units: mm
+        machines:
+          plasma table:
+            {post: plasma-touch, travel: {x: 1250, y: 1250, z: 120}, touch travel: 1.4,
+             rapid: {x: 10000, y: 10000, z: 5000}, top feed: {x: 8000, y: 8000, z: 3000},
+             acceleration: {x: 1000, y: 1000, z: 500}}
+        """);
+    make(JOB);
+    String program = text("steel/end/end-01.nc");
+    assertThat(program.split("G38\\.2 Z-5 F\\d+\nG92 Z-1\\.4\nG0 Z3\\.8\nM9\nM3\n", -1)).hasSize(3);
+  }
+
+  @Test
+  void a_table_whose_height_is_set_by_hand_neither_feels_nor_follows() throws IOException {
+    make(JOB.replace("machine: plasma table", "machine: plasma table\npost: plasma-plain"));
+    List<String> lines = cut(text("steel/end/end-01.nc"));
+    assertThat(lines).noneMatch(l -> l.matches(".*(G38|G92|M8|M9).*"));
+    assertThat(lines).filteredOn("M3"::equals).hasSize(2);
+    assertThat(lines).filteredOn("M5"::equals).hasSize(2);
+    for (int i = 0; i < lines.size(); i++) {
+      if (lines.get(i).equals("M3")) {
+        assertThat(lines.get(i - 1)).matches("(G0 )?Z3\\.8");
+        assertThat(lines.get(i + 1)).matches("G4 P0\\.\\d+");
+        assertThat(lines.get(i + 2)).matches("(G1 )?.*Z1\\.5.*");
+      }
+    }
+  }
+
+  @Test
+  void in_an_air_pass_the_torch_stays_off_on_both_kinds_of_table() throws IOException {
+    for (String post : List.of("plasma-plain", "plasma-touch")) {
+      make(
+          JOB.replace("machine: plasma table", "machine: plasma table\npost: " + post),
+          "--air",
+          "30");
+      String air = text("steel/air-end/air-end-01.nc");
+      assertThat(air).contains("AIR PASS").contains("TORCH");
+      assertThat(cut(air)).doesNotContain("M3");
+    }
+  }
+}
