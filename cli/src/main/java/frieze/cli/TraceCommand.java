@@ -1,6 +1,7 @@
 package frieze.cli;
 
 import frieze.artwork.Artwork;
+import frieze.artwork.Piece;
 import frieze.curve.Bounds;
 import frieze.diagnostic.Amounts;
 import frieze.image.ImageFile;
@@ -101,12 +102,14 @@ final class TraceCommand implements Callable<Integer> {
 
   private void report(String target, Artwork art, Traced traced) {
     Bounds b = art.bounds();
-    long holes = art.pieces().stream().mapToLong(p -> p.paths().size() - 1).sum();
+    List<Piece> areas = art.pieces().stream().filter(p -> p.fill().isPresent()).toList();
+    long holes = areas.stream().mapToLong(p -> p.paths().size() - 1).sum();
     Table table = new Table("traced", target);
     Stream.of(
             new String[] {"size", Amounts.length(b.width()) + " x " + Amounts.length(b.height())},
             new String[] {"size from", art.sizeAssumed()},
-            new String[] {"outlines", art.pieces().size() + ", with " + holes + " holes"},
+            new String[] {"outlines", areas.size() + ", with " + holes + " holes"},
+            new String[] {"pen lines", String.valueOf(art.strokes().size())},
             new String[] {"corners", String.valueOf(traced.corners().size())},
             new String[] {"lines and arcs", String.valueOf(traced.segments())},
             new String[] {"within", Amounts.length(traced.toleranceMm()) + " of the outline found"})

@@ -75,6 +75,15 @@ final class TraceOptions {
       description = "how far lines and arcs may leave the outline that was found")
   private @Nullable String tolerance;
 
+  @Option(
+      names = "--lines-up-to",
+      paramLabel = "LENGTH",
+      description = {
+        "strokes of a pen no wider than this become lines along their middle, for grooves, and not"
+            + " outlines"
+      })
+  private @Nullable String linesUpTo;
+
   @Option(names = "--light-on-dark", description = "the figure is light and the ground is dark")
   private boolean lightOnDark;
 
@@ -97,6 +106,9 @@ final class TraceOptions {
     }
     if (smallest != null) {
       settings = settings.withSmallest(options().heightMm("--smallest", smallest));
+    }
+    if (linesUpTo != null) {
+      settings = settings.withLinesUpTo(options().heightMm("--lines-up-to", linesUpTo));
     }
     if (tolerance != null) {
       settings = settings.withTolerance(options().heightMm("--tolerance", tolerance));

@@ -29,6 +29,16 @@ public final class ImageFile {
   private static final List<String> ENDINGS =
       List.of(".png", ".jpg", ".jpeg", ".bmp", ".gif", ".tif", ".tiff");
 
+  /** Source: ITU-T T.81, table B.1. */
+  private static final byte MARKER = (byte) 0xff;
+
+  private static final byte START_OF_IMAGE = (byte) 0xd8;
+  private static final byte START_OF_SCAN = (byte) 0xda;
+  private static final byte END_OF_IMAGE = (byte) 0xd9;
+
+  /** What reading and tracing take at their peak; measured. */
+  private static final int BYTES_A_PIXEL = 32;
+
   private static final double RED = 0.299;
   private static final double GREEN = 0.587;
   private static final double BLUE = 0.114;
@@ -59,14 +69,23 @@ public final class ImageFile {
       }
       ImageReader reader = readers.next();
       try {
-        reader.setInput(in, true, false);
+        // What a file says about itself is not needed, and is one more way to be hostile.
+        reader.setInput(in, true, true);
         refuseHuge(name, reader);
+        refuseTruncated(name, content);
         return Orientation.of(content).upright(grey(reader.read(0)));
       } finally {
         reader.dispose();
       }
     } catch (BadInputException e) {
       throw e;
+    } catch (OutOfMemoryError e) {
+      // Some formats state sizes of their parts that nothing can hold.
+      throw bad(
+          ImageCode.TOO_MANY_PIXELS,
+          name,
+          "there is not enough memory for the picture",
+          "make it smaller, or save it as PNG");
     } catch (IOException | RuntimeException e) {
       // The platform's readers end in exceptions of many kinds when a file is damaged.
       throw bad(
@@ -80,7 +99,8 @@ public final class ImageFile {
   private static void refuseHuge(String name, ImageReader reader) throws IOException {
     long width = reader.getWidth(0);
     long height = reader.getHeight(0);
-    if (width * height > GreyImage.MAX_PIXELS) {
+    long most = Math.min(GreyImage.MAX_PIXELS, Runtime.getRuntime().maxMemory() / BYTES_A_PIXEL);
+    if (width * height > most) {
       throw bad(
           ImageCode.TOO_MANY_PIXELS,
           name,
@@ -89,9 +109,29 @@ public final class ImageFile {
               "the picture has %d x %d pixels, more than %d million",
               width,
               height,
-              GreyImage.MAX_PIXELS / 1_000_000),
+              most / 1_000_000),
           "make it smaller: ten pixels to the millimetre of the work are plenty");
     }
+  }
+
+  /** A JPEG that breaks off is grey from there on; the platform's reader says nothing. */
+  private static void refuseTruncated(String name, byte[] content) {
+    boolean jpeg = content.length > 2 && content[0] == MARKER && content[1] == START_OF_IMAGE;
+    if (jpeg && last(content, END_OF_IMAGE) < last(content, START_OF_SCAN)) {
+      throw bad(
+          ImageCode.BROKEN_PICTURE,
+          name,
+          "the picture breaks off before its end",
+          "copy it from the camera again");
+    }
+  }
+
+  private static int last(byte[] content, byte code) {
+    int i = content.length - 2;
+    while (i >= 0 && !(content[i] == MARKER && content[i + 1] == code)) {
+      i--;
+    }
+    return i;
   }
 
   private static GreyImage grey(BufferedImage picture) {

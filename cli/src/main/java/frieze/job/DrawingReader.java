@@ -108,7 +108,8 @@ final class DrawingReader {
         .withThreshold(t.get(TraceKeys.THRESHOLD))
         .withSmallest(t.get(TraceKeys.SMALLEST))
         .withTolerance(t.find(TraceKeys.TOLERANCE).orElse(0.0))
-        .withLensBend(t.get(TraceKeys.BEND));
+        .withLensBend(t.get(TraceKeys.BEND))
+        .withLinesUpTo(t.find(TraceKeys.LINES).orElse(0.0));
   }
 
   /** Where its size comes from; empty after an error. */

@@ -73,9 +73,15 @@ final class TraceKeys {
           Types.quantity(UnitKind.SHARE, Range.BEND),
           "0%",
           "By how much the lens moves the corners of the picture outwards (or inwards, below 0).");
+  static final Key<Double> LINES =
+      Key.optional(
+          "lines up to",
+          Types.length(Range.POSITIVE),
+          "outlines only",
+          "Strokes of a pen no wider than this become lines along their middle, for `groove`.");
   static final Section SECTION =
       new Section(
           "trace",
           "How the outlines of a picture are found.",
-          List.of(FIGURE, THRESHOLD, SMALLEST, TOLERANCE, DPI, SHEET, BEND));
+          List.of(FIGURE, THRESHOLD, SMALLEST, TOLERANCE, DPI, SHEET, BEND, LINES));
 }

@@ -13,13 +13,22 @@ import java.util.List;
 /** Shows traced outlines: as a drawing that a person can edit, and over the picture. */
 public final class TracedDrawing {
   private static final int INK = 0xd55e00;
+  private static final String AREA = "\" fill=\"#333333\" fill-rule=\"evenodd";
+  private static final String LINE =
+      "\" fill=\"none\" stroke=\"#333333\" stroke-linecap=\"round\" stroke-linejoin=\"round\""
+          + " stroke-width=\"";
   private static final double STEP = 0.25;
 
   private TracedDrawing() {}
 
-  /** An SVG in millimetres: one path for each outline with its holes. */
+  /**
+   * An SVG in millimetres: one path for each outline with its holes, or for the lines of a pen that
+   * hang together.
+   */
   public static String svg(Artwork artwork) {
-    Bounds b = artwork.bounds();
+    double pen =
+        artwork.pieces().stream().mapToDouble(p -> p.strokeWidthMm().orElse(0)).max().orElse(0);
+    Bounds b = artwork.bounds().grown(pen / 2);
     Affine down = Affine.translation(-b.minX(), -b.maxY()).then(Affine.scaling(1, -1));
     String w = SvgPath.number(b.width());
     String h = SvgPath.number(b.height());
@@ -32,10 +41,14 @@ public final class TracedDrawing {
       List<Path> paths = piece.paths().stream().map(p -> p.transformed(down)).toList();
       svg.append("  <path id=\"").append(piece.id()).append("\" class=\"");
       svg.append(String.join(" ", piece.classes()));
-      svg.append("\" fill=\"#333333\" fill-rule=\"evenodd\" d=\"");
+      svg.append(piece.fill().isPresent() ? AREA : line(piece)).append("\" d=\"");
       svg.append(SvgPath.data(paths)).append("\"/>\n");
     }
     return svg.append("</svg>\n").toString();
+  }
+
+  private static String line(Piece piece) {
+    return LINE + SvgPath.number(piece.strokeWidthMm().orElse(0));
   }
 
   /** A PNG of the picture, paled, with the outlines over it. */

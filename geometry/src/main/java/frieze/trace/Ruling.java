@@ -74,11 +74,9 @@ final class Ruling {
   private BitSet bare() {
     BitSet wide = new BitSet(values.length);
     for (int y = 0; y < h; y++) {
-      int last = -2 * EDGE;
       for (int x = 0; x < w; x++) {
         if (values[y * w + x] > DARKEST) {
-          wide.set(y * w + Math.max(x - EDGE, last + 1), y * w + Math.min(w, x + EDGE + 1));
-          last = Math.max(0, x);
+          wide.set(y * w + Math.max(0, x - EDGE), y * w + Math.min(w, x + EDGE + 1));
         }
       }
     }

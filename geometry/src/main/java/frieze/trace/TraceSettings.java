@@ -9,6 +9,7 @@ package frieze.trace;
  *     from the picture
  * @param paperOnInk whether the figure is light and the ground is dark
  * @param lensBend by which part the lens moves the corner of the picture outwards; 0 for none
+ * @param linesUpToMm strokes of a pen no wider than this become lines; 0 for outlines only
  */
 public record TraceSettings(
     RealSize size,
@@ -16,7 +17,8 @@ public record TraceSettings(
     double smallestMm,
     double toleranceMm,
     boolean paperOnInk,
-    double lensBend) {
+    double lensBend,
+    double linesUpToMm) {
   /** The smallest feature unless a caller has a reason: finer than most bits can cut. */
   public static final double SMALLEST_MM = 0.5;
 
@@ -29,6 +31,9 @@ public record TraceSettings(
               + toleranceMm
               + " mm");
     }
+    if (!(linesUpToMm >= 0)) {
+      throw new IllegalArgumentException("linesUpToMm must be >= 0 but was " + linesUpToMm + " mm");
+    }
     if (!(threshold > 0 && threshold < 1)) {
       throw new IllegalArgumentException("threshold must be within 0 .. 1 but was " + threshold);
     }
@@ -39,26 +44,33 @@ public record TraceSettings(
 
   /** Dark ink on plain light paper. */
   public static TraceSettings of(RealSize size) {
-    return new TraceSettings(size, 0.5, SMALLEST_MM, 0, false, 0);
+    return new TraceSettings(size, 0.5, SMALLEST_MM, 0, false, 0, 0);
   }
 
   public TraceSettings withThreshold(double share) {
-    return new TraceSettings(size, share, smallestMm, toleranceMm, paperOnInk, lensBend);
+    return new TraceSettings(
+        size, share, smallestMm, toleranceMm, paperOnInk, lensBend, linesUpToMm);
   }
 
   public TraceSettings withSmallest(double mm) {
-    return new TraceSettings(size, threshold, mm, toleranceMm, paperOnInk, lensBend);
+    return new TraceSettings(size, threshold, mm, toleranceMm, paperOnInk, lensBend, linesUpToMm);
   }
 
   public TraceSettings withTolerance(double mm) {
-    return new TraceSettings(size, threshold, smallestMm, mm, paperOnInk, lensBend);
+    return new TraceSettings(size, threshold, smallestMm, mm, paperOnInk, lensBend, linesUpToMm);
   }
 
   public TraceSettings withPaperOnInk(boolean light) {
-    return new TraceSettings(size, threshold, smallestMm, toleranceMm, light, lensBend);
+    return new TraceSettings(
+        size, threshold, smallestMm, toleranceMm, light, lensBend, linesUpToMm);
   }
 
   public TraceSettings withLensBend(double bend) {
-    return new TraceSettings(size, threshold, smallestMm, toleranceMm, paperOnInk, bend);
+    return new TraceSettings(
+        size, threshold, smallestMm, toleranceMm, paperOnInk, bend, linesUpToMm);
+  }
+
+  public TraceSettings withLinesUpTo(double mm) {
+    return new TraceSettings(size, threshold, smallestMm, toleranceMm, paperOnInk, lensBend, mm);
   }
 }

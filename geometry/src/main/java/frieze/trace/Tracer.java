@@ -264,12 +264,19 @@ public final class Tracer {
       over.add(outlines.get(i).mapped(p -> new Point(p.x(), image.height() - p.y())).ring());
     }
     String size = settings.size().accept(SizeWords.INSTANCE);
-    List<Piece> pieces = Nesting.pieces(paths, tolerance);
+    List<Piece> pieces =
+        Nesting.pieces(paths, tolerance).stream().map(p -> lineOrArea(p, tolerance)).toList();
     Artwork asSeen = new Artwork(source, pieces, size, found.sorted());
     Artwork artwork = sized(asSeen);
     double grown = artwork.bounds().width() / asSeen.bounds().width();
     corners.replaceAll(p -> p.times(grown));
     return new Traced(artwork, new Point(all.minX(), all.minY()), tolerance, corners, over);
+  }
+
+  private Piece lineOrArea(Piece area, double toleranceMm) {
+    return settings.linesUpToMm() > 0
+        ? CentreLines.of(area, settings.linesUpToMm(), toleranceMm).orElse(area)
+        : area;
   }
 
   /** The size of a pixel where it is largest. */

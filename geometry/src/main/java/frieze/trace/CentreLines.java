@@ -1,0 +1,210 @@
+package frieze.trace;
+
+import frieze.artwork.Label;
+import frieze.artwork.Piece;
+import frieze.artwork.Stroke;
+import frieze.curve.Affine;
+import frieze.curve.ArcFitter;
+import frieze.curve.Path;
+import frieze.curve.Point;
+import frieze.region.Region;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Turns an area that a pen has drawn into the lines that the pen went along.
+ *
+ * <p>Strokes that go on straight through a junction are one line. A stroke that ends at another one
+ * starts there: at its root.
+ *
+ * <p><i>Approximation:</i> lines and arcs within the tolerance of the middle line; at a junction
+ * the middle line, which bends there, is bridged. Flat ends of strokes become round.
+ */
+final class CentreLines {
+  /** Two strokes that turn less than this at a junction are one. */
+  private static final double STRAIGHT_RAD = Math.toRadians(40);
+
+  /** The direction of a stroke's end is taken over so many half widths. */
+  private static final double TANGENT = 2;
+
+  private static final int PASSES = 3;
+
+  private final PenAxis axis;
+
+  /** For each end of a stroke (start 2 i, end 2 i + 1) the end that it goes on with. */
+  private final int[] partner;
+
+  private CentreLines(PenAxis axis) {
+    this.axis = axis;
+    this.partner = new int[2 * axis.strokes().size()];
+  }
+
+  /**
+   * Finds the lines of a piece.
+   *
+   * @param widestMm a wider pen draws areas
+   * @return one piece of lines with the pen's width; empty if the piece is an area
+   */
+  static Optional<Piece> of(Piece area, double widestMm, double toleranceMm) {
+    Region region = Region.of(area.paths(), area.fill().orElseThrow(), toleranceMm / 4);
+    return PenAxis.of(region, widestMm)
+        .map(CentreLines::new)
+        .map(lines -> lines.paths(toleranceMm))
+        .filter(paths -> !paths.isEmpty())
+        .map(
+            found -> {
+              Label label = new Label(area.id(), List.of("traced", "line"), List.of(), List.of());
+              return new Piece(label, found.paths(), Optional.empty(), Optional.of(found.pen()));
+            });
+  }
+
+  private record Found(List<Path> paths, Stroke pen) {
+    boolean isEmpty() {
+      return paths.isEmpty();
+    }
+  }
+
+  private Found paths(double toleranceMm) {
+    pair();
+    List<Path> paths = new ArrayList<>();
+    boolean[] used = new boolean[axis.strokes().size()];
+    for (int pass = 0; pass < PASSES; pass++) {
+      for (int end = 0; end < partner.length; end++) {
+        if (!used[end / 2] && mayStart(end, pass)) {
+          line(end, used, toleranceMm).ifPresent(paths::add);
+        }
+      }
+    }
+    Stroke pen =
+        new Stroke(
+            2 * axis.radius(),
+            Stroke.Cap.ROUND,
+            Stroke.Join.ROUND,
+            4,
+            List.of(),
+            0,
+            Affine.IDENTITY);
+    return new Found(paths, pen);
+  }
+
+  /** Lines start at their roots; those without a root at a free end; loops anywhere. */
+  private boolean mayStart(int end, int pass) {
+    boolean tip = partner[end] == PenAxis.FREE;
+    return switch (pass) {
+      case 0 -> tip && node(end) != PenAxis.FREE;
+      case 1 -> tip;
+      default -> true;
+    };
+  }
+
+  private int node(int end) {
+    PenAxis.Stroke stroke = axis.strokes().get(end / 2);
+    return end % 2 == 0 ? stroke.from() : stroke.to();
+  }
+
+  /** The points of a stroke from one of its ends on. */
+  private List<Point> from(int end) {
+    List<Point> points = axis.strokes().get(end / 2).points();
+    if (end % 2 == 0) {
+      return points;
+    }
+    List<Point> back = new ArrayList<>(points);
+    Collections.reverse(back);
+    return back;
+  }
+
+  /** The direction into the stroke at one of its ends. */
+  private Point inward(int end) {
+    List<Point> points = from(end);
+    Point start = points.get(0);
+    for (Point p : points) {
+      if (p.distance(start) >= TANGENT * axis.radius()) {
+        return p.minus(start);
+      }
+    }
+    return points.get(points.size() - 1).minus(start);
+  }
+
+  private record Pair(int a, int b, double turnRad) {}
+
+  private void pair() {
+    Arrays.fill(partner, PenAxis.FREE);
+    List<Pair> pairs = new ArrayList<>();
+    for (int a = 0; a < partner.length; a++) {
+      for (int b = a + 1; b < partner.length; b++) {
+        if (node(a) != PenAxis.FREE && node(a) == node(b)) {
+          double turn = Math.abs(Corners.angle(inward(a).times(-1), inward(b)));
+          boolean alone = endsAt(node(a)) == 2;
+          if (turn <= STRAIGHT_RAD || alone) {
+            pairs.add(new Pair(a, b, turn));
+          }
+        }
+      }
+    }
+    pairs.sort(Comparator.comparingDouble(Pair::turnRad));
+    for (Pair p : pairs) {
+      if (partner[p.a()] == PenAxis.FREE && partner[p.b()] == PenAxis.FREE) {
+        partner[p.a()] = p.b();
+        partner[p.b()] = p.a();
+      }
+    }
+  }
+
+  private int endsAt(int node) {
+    int count = 0;
+    for (int end = 0; end < partner.length; end++) {
+      count += node(end) == node ? 1 : 0;
+    }
+    return count;
+  }
+
+  /** Follows strokes from an end until one ends, or the first is reached again. */
+  private Optional<Path> line(int start, boolean[] used, double toleranceMm) {
+    List<Point> points = new ArrayList<>();
+    boolean closed = axis.strokes().get(start / 2).loop();
+    int end = start;
+    root(start).ifPresent(points::add);
+    while (!used[end / 2]) {
+      used[end / 2] = true;
+      points.addAll(from(end));
+      int far = end ^ 1;
+      if (partner[far] == PenAxis.FREE) {
+        root(far).ifPresent(points::add);
+        break;
+      }
+      end = partner[far];
+      closed = end == start;
+    }
+    long distinct = points.stream().distinct().count();
+    return distinct < 2
+        ? Optional.empty()
+        : Optional.of(ArcFitter.fit(points, closed && distinct > 2, toleranceMm));
+  }
+
+  /** Where a stroke meets the one that goes through at its end; its node if none does. */
+  private Optional<Point> root(int end) {
+    int node = node(end);
+    if (node == PenAxis.FREE || partner[end] != PenAxis.FREE) {
+      return Optional.empty();
+    }
+    Point tip = from(end).get(0);
+    Point out = inward(end).times(-1);
+    for (int a = 0; a < partner.length; a++) {
+      int b = partner[a];
+      if (node(a) == node && b > a) {
+        Point p = from(a).get(0);
+        Point across = from(b).get(0).minus(p);
+        double det = out.cross(across);
+        double t = det == 0 ? -1 : p.minus(tip).cross(out) / det;
+        if (t >= 0 && t <= 1) {
+          return Optional.of(p.plus(across.times(t)));
+        }
+      }
+    }
+    return Optional.of(axis.nodes().get(node).at());
+  }
+}
