@@ -19,6 +19,9 @@ public final class TracedDrawing {
           + " stroke-width=\"";
   private static final double STEP = 0.25;
 
+  /** A wider picture is mostly looked at smaller than it is, so its outlines are drawn thicker. */
+  private static final int LARGE_PX = 800;
+
   private TracedDrawing() {}
 
   /**
@@ -76,8 +79,11 @@ public final class TracedDrawing {
       Point p = a.towards(b, (double) k / steps);
       int x = (int) Math.floor(p.x());
       int y = (int) Math.floor(p.y());
-      if (x >= 0 && y >= 0 && x < w && y < h) {
-        line[y * w + x] = true;
+      int thick = w > LARGE_PX ? 1 : 0;
+      for (int i = Math.max(0, y - thick); i <= Math.min(h - 1, y + thick); i++) {
+        for (int j = Math.max(0, x - thick); j <= Math.min(w - 1, x + thick); j++) {
+          line[i * w + j] = true;
+        }
       }
     }
   }

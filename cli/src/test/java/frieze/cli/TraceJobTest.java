@@ -68,12 +68,30 @@ class TraceJobTest {
     Graphics2D g = image.createGraphics();
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-    g.setColor(new Color(0xd8d8d0));
+    g.setColor(new Color(0x402818));
     g.fillRect(0, 0, WIDTH, HEIGHT);
+    g.setColor(new Color(0xd8d8d0));
+    g.fill(sheet());
     g.setColor(new Color(0x202428));
     g.fill(leaf);
     g.dispose();
     ImageIO.write(image, "png", folder.resolve("leaf.png").toFile());
+  }
+
+  /** The sheet lies on a dark table. */
+  private static Path2D sheet() {
+    Path2D sheet = new Path2D.Double();
+    double[][] corners = {{0, 0}, {100, 0}, {100, 120}, {0, 120}};
+    for (int i = 0; i < corners.length; i++) {
+      double[] p = seen(corners[i][0], corners[i][1]);
+      if (i == 0) {
+        sheet.moveTo(p[0], p[1]);
+      } else {
+        sheet.lineTo(p[0], p[1]);
+      }
+    }
+    sheet.closePath();
+    return sheet;
   }
 
   /** The area between two equal arcs: twice a segment of a circle. */

@@ -23,6 +23,11 @@ import java.util.List;
  */
 public final class Flattener {
   /** Turning is not refined below this length: a cusp turns at once. */
+  /**
+   * So small a part of the radius is lost beside 1; the first term of the series is exact there.
+   */
+  private static final double ALMOST_STRAIGHT = 1e-12;
+
   private static final double SHORTEST_CHORD_MM = 1e-4;
 
   private Flattener() {}
@@ -120,7 +125,10 @@ public final class Flattener {
     }
 
     private double step(double radiusMm) {
-      return 2 * StrictMath.acos(Math.max(0, 1 - toleranceMm / radiusMm));
+      double part = toleranceMm / radiusMm;
+      return part < ALMOST_STRAIGHT
+          ? 2 * Math.sqrt(2 * part)
+          : 2 * StrictMath.acos(Math.max(0, 1 - part));
     }
 
     /** The second derivative bounds the sagitta by its largest value / 8 / n^2. */

@@ -70,7 +70,12 @@ public final class Tracer {
   }
 
   private Traced trace() {
-    Paper.Ink ink = Paper.ink(settings.paperOnInk() ? negative(image) : image);
+    GreyImage seen = image;
+    if (settings.size() instanceof RealSize.Sheet sheet) {
+      squared(sheet); // Corners that go round nothing are told before all else.
+      seen = SheetCrop.crop(image, sheet.corners());
+    }
+    Paper.Ink ink = Paper.ink(settings.paperOnInk() ? negative(seen) : seen);
     if (!(ink.contrast() >= Paper.LEAST_CONTRAST)) {
       throw refused(
           TraceCode.NO_CONTRAST,

@@ -29,6 +29,14 @@ class FlattenerTest {
     assertThat(10 - middle).isCloseTo(0.009787735, within(1e-9));
   }
 
+  /** Ten millimetres of a circle whose radius drowns the tolerance sag by less than an atom. */
+  @Test
+  void an_almost_straight_arc_takes_one_chord() {
+    Point centre = new Point(0, 1e15);
+    Arc arc = new Arc(new Point(0, 0), new Point(10, 0), centre, 1e-14);
+    assertThat(Flattener.flatten(new Path(List.of(arc), false), 0.001)).hasSize(2);
+  }
+
   /** An ellipse is a circle stretched: as many chords as its larger radius asks for. */
   @Test
   void an_ellipse_takes_as_many_chords_as_a_circle_of_its_larger_radius() {
