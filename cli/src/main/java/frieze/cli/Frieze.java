@@ -49,6 +49,7 @@ final class Frieze implements Runnable {
     line.addSubcommand(new MakeCommand(console, files));
     line.addSubcommand(new DryRunCommand(console, files));
     line.addSubcommand(new FitCommand(console));
+    line.addSubcommand(new TemplateCommand(console, files));
     line.addSubcommand(new TraceCommand(console, files));
     line.addSubcommand(new NewCommand(console));
     line.addSubcommand(new PostsCommand(console));

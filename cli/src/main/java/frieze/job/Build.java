@@ -80,6 +80,19 @@ public final class Build {
   }
 
   /**
+   * Puts the drawings of all panels in their places, and goes no further.
+   *
+   * @throws BadInputException with everything that is wrong in the input
+   */
+  public static List<Designed> designs(Job job, SourceFiles files) {
+    Build build = of(job, files);
+    return collect(
+        job.panels().stream()
+            .<Supplier<Designed>>map(p -> () -> new Designed(p, build.design(p, p.panel())))
+            .toList());
+  }
+
+  /**
    * Puts a panel on its stock and its machine, as it is built.
    *
    * @throws BadInputException if it does not lie on the stock

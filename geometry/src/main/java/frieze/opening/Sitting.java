@@ -1,8 +1,11 @@
 package frieze.opening;
 
+import frieze.curve.Path;
 import frieze.layout.Panel;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A panel and how it will sit in its opening.
@@ -59,5 +62,19 @@ public record Sitting(
   /** The worst case of a gap: at the wettest, and the tape wrong by its uncertainty. */
   public double worstMm(Gap gap) {
     return gap.wettestMm() - tapeMm;
+  }
+
+  /**
+   * The opening with its welds, larger on each side by the tape's uncertainty: whatever goes into
+   * the opening is smaller. Empty only if its corners leave nothing of a side.
+   *
+   * <p><em>Approximation:</em> bevels are taken for those of square corners.
+   */
+  public Optional<Path> beyond() {
+    double more = bead.shape() == Bead.Shape.ROUND ? tapeMm : (2 - Math.sqrt(2)) * tapeMm;
+    double size = bead.sizeMm() == 0 ? 0 : bead.sizeMm() + more;
+    return new Quadrilateral(opening.corners(), bead)
+        .inset(Collections.nCopies(4, -tapeMm))
+        .outline(Collections.nCopies(4, size));
   }
 }

@@ -1,0 +1,250 @@
+package frieze.sheet;
+
+import frieze.artwork.Piece;
+import frieze.curve.Affine;
+import frieze.curve.Bounds;
+import frieze.curve.Flattener;
+import frieze.curve.Line;
+import frieze.curve.Path;
+import frieze.curve.Point;
+import frieze.design.Design;
+import frieze.design.Motif;
+import frieze.design.Work;
+import frieze.layout.Placement;
+import frieze.opening.Sitting;
+import frieze.sheet.PaperTemplate.Mark;
+import frieze.sheet.PaperTemplate.Pen;
+import frieze.sheet.PaperTemplate.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Draws a design at full size: its outline, its drawings, its holes, the lines that rod can be bent
+ * over, and two outlines to try in the frame.
+ *
+ * <p><em>Approximation:</em> coating and sanding widen and narrow the go outline along X and Y; at
+ * corners that is as if their radius had been scaled.
+ */
+public final class TemplateMaker {
+  private static final double LENGTH_TOLERANCE_MM = 1e-3;
+  private static final double LETTERS_MM = 2.8;
+  private static final double CROSS_MM = 5;
+  private static final double WORDS_GAP_MM = 1.2;
+
+  private final Design design;
+  private final Measures measures;
+  private final List<Mark> marks = new ArrayList<>();
+  private final List<Words> words = new ArrayList<>();
+  private final List<String> notes = new ArrayList<>();
+
+  private TemplateMaker(Design design, boolean inches) {
+    this.design = design;
+    this.measures = new Measures(inches);
+  }
+
+  /**
+   * Draws a template.
+   *
+   * @param sitting how the panel sits, where that is known
+   * @param beyond the opening, larger by what the tape may be wrong: it must not go in
+   * @param inches whether inches come first
+   */
+  public static PaperTemplate of(
+      String job, Design design, Optional<Sitting> sitting, Optional<Path> beyond, boolean inches) {
+    TemplateMaker maker = new TemplateMaker(design, inches);
+    maker.outlines(sitting, beyond);
+    maker.drawings();
+    maker.holes();
+    maker.rods();
+    return new PaperTemplate(design.panel().name(), job, maker.marks, maker.words, maker.notes);
+  }
+
+  private void outlines(Optional<Sitting> sitting, Optional<Path> beyond) {
+    Path panel = design.panel().outline();
+    Bounds b = panel.bounds();
+    marks.add(new Mark(panel, Pen.WIDE));
+    notes.add(
+        "Panel, wide line: " + measures.both(b.width()) + " by " + measures.both(b.height()) + ".");
+    sitting.ifPresent(s -> goOutline(s, panel));
+    if (sitting.isEmpty()) {
+      notes.add("Go: the panel's own outline, cut out, must go into the opening.");
+    }
+    beyond.ifPresent(this::noGoOutline);
+  }
+
+  private void goOutline(Sitting sitting, Path panel) {
+    Path go = panel.transformed(largest(sitting, panel.bounds()));
+    Bounds b = go.bounds();
+    marks.add(new Mark(go, Pen.NARROW));
+    words.add(new Words(inside(b, 0), LETTERS_MM, "GO"));
+    notes.add(
+        "Go, narrow line: the panel at its wettest, with the frame's coating: "
+            + measures.both(b.width())
+            + " by "
+            + measures.both(b.height())
+            + ". Cut out, it must go into the bare opening.");
+  }
+
+  /** From the panel as cut to the largest that the opening must take. */
+  static Affine largest(Sitting sitting, Bounds panel) {
+    double more = sitting.asked().moisture().wettestPct() - sitting.asked().moisture().nowPct();
+    double coating = sitting.asked().allowances().coatingMm();
+    double sanded = sitting.asked().allowances().sandedMm();
+    double alongX = 1 + sitting.asked().alongPerPct() * more;
+    double alongY = 1 + sitting.asked().acrossPerPct() * more;
+    Point middle = panel.centre();
+    return Affine.translation(-middle.x(), -middle.y())
+        .then(
+            Affine.scaling(
+                ((panel.width() - 2 * sanded) * alongX + 2 * coating) / panel.width(),
+                ((panel.height() - 2 * sanded) * alongY + 2 * coating) / panel.height()))
+        .then(Affine.translation(middle.x(), middle.y()));
+  }
+
+  private void noGoOutline(Path beyond) {
+    Point middle = design.panel().outline().bounds().centre();
+    Point own = beyond.bounds().centre();
+    Path placed =
+        beyond.transformed(Affine.translation(middle.x() - own.x(), middle.y() - own.y()));
+    Bounds b = placed.bounds();
+    marks.add(new Mark(placed, Pen.LIMIT));
+    words.add(new Words(new Point(b.minX(), b.maxY() + WORDS_GAP_MM), LETTERS_MM, "NO-GO"));
+    notes.add(
+        "No-go, long dashes and two dots: "
+            + measures.both(b.width())
+            + " by "
+            + measures.both(b.height())
+            + ". If this goes in, the opening is larger than the tape said: measure again.");
+  }
+
+  private static Point inside(Bounds b, int line) {
+    double down = (line + 1) * (LETTERS_MM + WORDS_GAP_MM) + WORDS_GAP_MM;
+    return new Point(b.centre().x(), b.maxY() - down);
+  }
+
+  private void drawings() {
+    for (Placement placement : design.placements()) {
+      Motif motif = design.motif(placement.motif());
+      for (Piece piece : motif.artwork().pieces()) {
+        for (Path path : piece.paths()) {
+          marks.add(new Mark(placement.map().apply(path), Pen.NARROW));
+        }
+      }
+    }
+  }
+
+  private void holes() {
+    List<Work.Bore> bores =
+        design.work().stream().filter(w -> w instanceof Work.Bore).map(w -> (Work.Bore) w).toList();
+    List<Point> seen = new ArrayList<>();
+    for (Work.Bore bore : bores) {
+      for (Point c : bore.centres()) {
+        marks.add(new Mark(Path.circle(c, bore.diameterMm() / 2), Pen.NARROW));
+        if (!seen.contains(c)) {
+          seen.add(c);
+          hole(c, seen.size(), bores);
+        }
+      }
+    }
+  }
+
+  private void hole(Point c, int number, List<Work.Bore> bores) {
+    double widest = 0;
+    StringBuilder sizes = new StringBuilder();
+    for (Work.Bore bore : bores) {
+      if (bore.centres().contains(c)) {
+        widest = Math.max(widest, bore.diameterMm());
+        sizes.append(sizes.length() == 0 ? "" : ", then ");
+        sizes.append(measures.both(bore.diameterMm())).append(" wide ");
+        sizes.append(bore.depthMm().map(d -> measures.both(d) + " deep").orElse("through"));
+      }
+    }
+    double reach = widest / 2 + CROSS_MM;
+    cross(c, reach, Pen.CENTRE);
+    words.add(
+        new Words(
+            new Point(c.x() + widest / 2 + WORDS_GAP_MM, c.y() + WORDS_GAP_MM),
+            LETTERS_MM,
+            "H" + number));
+    notes.add(
+        "H"
+            + number
+            + ": "
+            + measures.both(c.x())
+            + " from the left, "
+            + measures.both(c.y())
+            + " from below; "
+            + sizes
+            + ".");
+  }
+
+  private void cross(Point c, double reach, Pen pen) {
+    marks.add(new Mark(line(c.x() - reach, c.y(), c.x() + reach, c.y()), pen));
+    marks.add(new Mark(line(c.x(), c.y() - reach, c.x(), c.y() + reach), pen));
+  }
+
+  static Path line(double x1, double y1, double x2, double y2) {
+    return new Path(List.of(new Line(new Point(x1, y1), new Point(x2, y2))), false);
+  }
+
+  /** Lists the lines of the drawings with the length of rod that each needs. */
+  private void rods() {
+    int number = 0;
+    for (Motif motif : design.motifs()) {
+      List<Placement> placed = design.placementsOf(motif.name());
+      for (Piece piece : motif.artwork().pieces()) {
+        if (piece.strokeWidthMm().isEmpty() || placed.isEmpty()) {
+          continue;
+        }
+        for (Path path : piece.paths()) {
+          number++;
+          rod(number, motif, piece, path, placed);
+        }
+      }
+    }
+  }
+
+  private void rod(int number, Motif motif, Piece piece, Path path, List<Placement> placed) {
+    Placement first = placed.get(0);
+    Path shown = first.map().apply(path);
+    Point at = shown.segments().get(shown.segments().size() / 2).at(0.5);
+    words.add(new Words(at, LETTERS_MM, "R" + number));
+    String label = piece.classes().isEmpty() ? piece.id() : String.join(" ", piece.classes());
+    notes.add(
+        "R"
+            + number
+            + ": centre line of "
+            + (motif.name() + " " + label).strip()
+            + ", "
+            + lengths(lengthMm(path), placed)
+            + " developed, "
+            + (placed.size() == 1 ? "once." : placed.size() + " times."));
+  }
+
+  /** One length, or the least and the greatest where motifs differ in size. */
+  private String lengths(double drawnMm, List<Placement> placed) {
+    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
+    for (Placement p : placed) {
+      double scale = Math.sqrt(Math.abs(p.map().affine().determinant()));
+      least = Math.min(least, scale * drawnMm);
+      most = Math.max(most, scale * drawnMm);
+    }
+    return most - least < LENGTH_TOLERANCE_MM
+        ? measures.both(most)
+        : "from " + measures.both(least) + " to " + measures.both(most);
+  }
+
+  /** The developed length of a line. */
+  static double lengthMm(Path path) {
+    List<Point> points = Flattener.flatten(path, LENGTH_TOLERANCE_MM);
+    double sum = 0;
+    for (int i = 1; i < points.size(); i++) {
+      sum += points.get(i - 1).distance(points.get(i));
+    }
+    return path.closed() && !points.isEmpty()
+        ? sum + points.get(points.size() - 1).distance(points.get(0))
+        : sum;
+  }
+}
