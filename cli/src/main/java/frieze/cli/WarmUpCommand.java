@@ -22,19 +22,19 @@ final class WarmUpCommand implements Callable<Integer> {
       new SourceFiles() {
         @Override
         public byte[] read(String name) throws IOException {
-          return NewCommand.starter(name);
+          return NewCommand.starter(NewCommand.Kind.BENCH, name);
         }
 
         @Override
         public boolean exists(String name) {
-          return NewCommand.FILES.contains(name);
+          return NewCommand.Kind.BENCH.files().contains(name);
         }
       };
 
   @Override
   public Integer call() {
     List<String> posts = Posts.all().stream().map(Post::id).toList();
-    Job job = JobReader.read(NewCommand.FILES.get(0), STARTER, posts);
+    Job job = JobReader.read(NewCommand.Kind.BENCH.files().get(0), STARTER, posts);
     List<BuiltPanel> panels = Build.run(job, STARTER);
     panels.forEach(Papers::files);
     return ExitCode.FINE.number();

@@ -72,7 +72,7 @@ class PluginPostTest {
         }
       }
     }
-    Files.write(folder.resolve("leaf.svg"), NewCommand.starter("leaf.svg"));
+    Files.write(folder.resolve("leaf.svg"), NewCommand.starter(NewCommand.Kind.BENCH, "leaf.svg"));
     Files.writeString(folder.resolve("job.yaml"), JOB);
   }
 

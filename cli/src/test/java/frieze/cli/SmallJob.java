@@ -28,7 +28,7 @@ final class SmallJob {
 
   /** Writes {@code job.yaml} and its drawing into a folder. */
   static void write(Path folder) throws IOException {
-    Files.write(folder.resolve("leaf.svg"), NewCommand.starter("leaf.svg"));
+    Files.write(folder.resolve("leaf.svg"), NewCommand.starter(NewCommand.Kind.BENCH, "leaf.svg"));
     Files.writeString(folder.resolve("job.yaml"), TEXT);
   }
 }

@@ -1,11 +1,13 @@
 package frieze.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -107,6 +109,36 @@ class TorchMakeTest {
         assertThat(lines.get(i + 2)).matches("(G1 )?.*Z1\\.5.*");
       }
     }
+  }
+
+  private static double farthestX(String program) {
+    return Pattern.compile("X(-?[0-9.]+)")
+        .matcher(program)
+        .results()
+        .mapToDouble(m -> Double.parseDouble(m.group(1)))
+        .max()
+        .orElseThrow();
+  }
+
+  /** The panel's right edge is at 165 mm, and the torch runs half a kerf beyond it. */
+  @Test
+  void a_kerf_that_was_measured_moves_an_edge_by_half_of_the_difference() throws IOException {
+    make(JOB.replace("chart: air 45 A", "chart: air 45 A, kerf: 1.50"));
+    assertThat(farthestX(text("steel/end/end-01.nc"))).isCloseTo(165.75, within(6e-4));
+    make(JOB.replace("chart: air 45 A", "chart: air 45 A, kerf: 1.64"));
+    assertThat(farthestX(text("steel/end/end-01.nc"))).isCloseTo(165.82, within(6e-4));
+  }
+
+  @Test
+  void the_kerf_coupon_is_a_job_that_can_be_made() {
+    Shell shell = new Shell(folder);
+    assertThat(shell.run("new", "--kind", "kerf-coupon", "coupon").code()).isZero();
+    Shell.Result made = shell.run("make", "coupon/job.yaml");
+    assertThat(made.code()).as(made.err()).isZero();
+    assertThat(made.err()).doesNotContain("warning");
+    Shell.Result wrong = shell.run("new", "--kind", "boat", "elsewhere");
+    assertThat(wrong.code()).isEqualTo(ExitCode.USAGE.number());
+    assertThat(wrong.err()).contains("bench or kerf-coupon");
   }
 
   @Test
