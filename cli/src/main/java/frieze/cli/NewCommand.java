@@ -95,7 +95,8 @@ final class NewCommand implements Callable<Integer> {
 
   /** The content of one of the starter's files. */
   static byte[] starter(Kind kind, String file) throws IOException {
-    try (InputStream in = NewCommand.class.getResourceAsStream("starter/" + kind.word + "/" + file)) {
+    try (InputStream in =
+        NewCommand.class.getResourceAsStream("starter/" + kind.word + "/" + file)) {
       if (in == null) {
         throw new IllegalStateException("the starter's " + kind.word + "/" + file + " is missing");
       }

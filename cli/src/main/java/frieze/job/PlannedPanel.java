@@ -68,12 +68,12 @@ record PlannedPanel(
   DryRun dryRun(List<Intent> intents) {
     DryRun dryRun = DryRun.in(Surroundings.of(setup));
     return torch.isPresent()
-        ? dryRun.withTorch(facts(torch.get()))
+        ? dryRun.withTorch(facts(torch.get(), setup))
         : dryRun.comparedWith(setup, intents);
   }
 
   /** What the dry run may know of a torch's work, in the program's frame. */
-  private TorchFacts facts(TorchPlan plan) {
+  static TorchFacts facts(TorchPlan plan, Setup setup) {
     Affine toProgram = setup.programFromPanel().affine();
     return new TorchFacts(
         plan.parts().stream().map(r -> r.transformed(toProgram)).toList(),

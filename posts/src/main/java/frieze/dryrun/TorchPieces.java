@@ -37,7 +37,7 @@ final class TorchPieces {
     int number = 0;
     for (Region part : facts.parts()) {
       number++;
-      List<Integer> squares = sheet.squares(part);
+      int[] squares = sheet.squares(part);
       Map<Integer, Integer> now = large(squares, stated);
       String name = facts.parts().size() == 1 ? "the part" : "part " + number;
       if (now.size() != 1) {
@@ -54,7 +54,7 @@ final class TorchPieces {
   }
 
   private void vary(
-      String how, String name, Map<Integer, Integer> now, List<Integer> squares, int[] pieces) {
+      String how, String name, Map<Integer, Integer> now, int[] squares, int[] pieces) {
     Map<Integer, Integer> then = large(squares, pieces);
     boolean hangs = then.containsKey(SHEET) && !now.containsKey(SHEET);
     if (then.size() != now.size() || hangs) {
@@ -74,20 +74,26 @@ final class TorchPieces {
   }
 
   /** How many squares of each piece lie in a part; dross is left out. */
-  private Map<Integer, Integer> large(List<Integer> squares, int[] pieces) {
-    Map<Integer, Integer> count = new TreeMap<>();
+  private Map<Integer, Integer> large(int[] squares, int[] pieces) {
+    int most = 0;
+    for (int piece : pieces) {
+      most = Math.max(most, piece);
+    }
+    int[] squaresOf = new int[most + 1];
     for (int square : squares) {
-      if (pieces[square] > 0) {
-        count.merge(pieces[square], 1, Integer::sum);
-      }
+      squaresOf[pieces[square]]++;
+    }
+    Map<Integer, Integer> count = new TreeMap<>();
+    for (int piece = 1; piece <= most; piece++) {
+      count.put(piece, squaresOf[piece]);
     }
     double least = DROSS_MM2 / sheet.squareMm() / sheet.squareMm();
-    count.values().removeIf(n -> n < least);
+    count.values().removeIf(n -> n == 0 || n < least);
     return count;
   }
 
   /** The place of the smallest piece, if there are several. */
-  private String smallest(List<Integer> squares, int[] pieces, Map<Integer, Integer> count) {
+  private String smallest(int[] squares, int[] pieces, Map<Integer, Integer> count) {
     if (count.size() < 2) {
       return "";
     }

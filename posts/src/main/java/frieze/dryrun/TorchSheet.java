@@ -4,10 +4,8 @@ import frieze.curve.Bounds;
 import frieze.curve.Point;
 import frieze.region.Region;
 import frieze.region.Ring;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Deque;
 import java.util.List;
 
 /**
@@ -31,6 +29,7 @@ final class TorchSheet {
   private final int columns;
   private final int rows;
   private final float[] away;
+  private final IntList waiting = new IntList();
 
   TorchSheet(List<Region> parts, List<TorchRun> runs, double kerfMm) {
     Bounds all = Bounds.EMPTY;
@@ -84,7 +83,7 @@ final class TorchSheet {
     int[] piece = new int[away.length];
     int next = 1;
     for (int at = 0; at < piece.length; at++) {
-      if (piece[at] == 0 && away[at] > kerfMm / 2) {
+      if (piece[at] == 0 && away[at] > (float) (kerfMm / 2)) {
         flood(at, next++, kerfMm, piece);
       }
     }
@@ -92,30 +91,38 @@ final class TorchSheet {
   }
 
   private void flood(int start, int number, double kerfMm, int[] piece) {
-    Deque<Integer> waiting = new ArrayDeque<>();
-    piece[start] = number;
-    waiting.add(start);
+    float half = (float) (kerfMm / 2);
+    waiting.clear();
+    mark(start, number, half, piece);
     while (!waiting.isEmpty()) {
-      int at = waiting.poll();
+      int at = waiting.removeLast();
       int column = at % columns;
-      visit(column > 0 ? at - 1 : -1, number, kerfMm, piece, waiting);
-      visit(column + 1 < columns ? at + 1 : -1, number, kerfMm, piece, waiting);
-      visit(at - columns, number, kerfMm, piece, waiting);
-      visit(at + columns, number, kerfMm, piece, waiting);
+      if (column > 0) {
+        mark(at - 1, number, half, piece);
+      }
+      if (column + 1 < columns) {
+        mark(at + 1, number, half, piece);
+      }
+      if (at >= columns) {
+        mark(at - columns, number, half, piece);
+      }
+      if (at + columns < piece.length) {
+        mark(at + columns, number, half, piece);
+      }
     }
   }
 
-  private void visit(int at, int number, double kerfMm, int[] piece, Deque<Integer> waiting) {
-    if (at >= 0 && at < piece.length && piece[at] == 0 && away[at] > kerfMm / 2) {
+  private void mark(int at, int number, float half, int[] piece) {
+    if (piece[at] == 0 && away[at] > half) {
       piece[at] = number;
       waiting.add(at);
     }
   }
 
   /** The squares of an area, row by row, by crossing its edges (even-odd). */
-  List<Integer> squares(Region area) {
+  int[] squares(Region area) {
     List<double[]> edges = edges(area);
-    List<Integer> inside = new ArrayList<>();
+    IntList inside = new IntList();
     Bounds b = area.bounds();
     int from = clamp((b.minY() - y0) / squareMm, rows);
     int to = clamp((b.maxY() - y0) / squareMm, rows);
@@ -136,7 +143,7 @@ final class TorchSheet {
         }
       }
     }
-    return inside;
+    return inside.toArray();
   }
 
   private List<List<double[]>> byRow(List<double[]> edges) {
