@@ -61,6 +61,19 @@ class TraceCommandTest {
     assertThat(ImageIO.read(folder.resolve("over.png").toFile()).getWidth()).isEqualTo(260);
   }
 
+  /** The ring is 5 mm wide: a line 15 mm across, drawn with a pen of 5 mm. */
+  @Test
+  void a_stroke_of_a_pen_becomes_a_line_with_its_width() throws IOException {
+    ring("png");
+    Shell.Result result =
+        new Shell(folder).run("trace", "ring.png", "--dpi", "254", "--lines-up-to", "6");
+    assertThat(result.out()).contains("pen lines       1");
+    Artwork art = new SvgReader().read("ring.svg", Files.readAllBytes(folder.resolve("ring.svg")));
+    assertThat(art.pieces().get(0).fill()).isEmpty();
+    assertThat(art.pieces().get(0).strokeWidthMm().orElseThrow()).isCloseTo(5, within(0.02));
+    assertThat(art.bounds().width()).isCloseTo(15, within(0.02));
+  }
+
   @Test
   void dots_to_the_inch_give_the_size_too() throws IOException {
     ring("png");

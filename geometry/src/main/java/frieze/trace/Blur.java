@@ -12,18 +12,13 @@ final class Blur {
     int w = image.width();
     int h = image.height();
     float[] out = new float[w * h];
-    float[] line = new float[Math.max(w, h)];
+    float[] line = new float[w];
     float[] from = image.values();
     for (int y = 0; y < h; y++) {
       System.arraycopy(from, y * w, line, 0, w);
-      smooth(line, w, kernel, out, y * w, 1);
+      alongRow(line, kernel, out, y * w);
     }
-    for (int x = 0; x < w; x++) {
-      for (int y = 0; y < h; y++) {
-        line[y] = out[y * w + x];
-      }
-      smooth(line, h, kernel, out, x, w);
-    }
+    alongColumns(out, w, h, kernel);
     return new GreyImage(w, h, out);
   }
 
@@ -42,14 +37,36 @@ final class Blur {
     return kernel;
   }
 
-  private static void smooth(float[] line, int n, float[] kernel, float[] out, int at, int step) {
-    int reach = kernel.length - 1;
+  private static void alongRow(float[] line, float[] kernel, float[] out, int at) {
+    int n = line.length;
     for (int i = 0; i < n; i++) {
       float sum = kernel[0] * line[i];
-      for (int k = 1; k <= reach; k++) {
+      for (int k = 1; k < kernel.length; k++) {
         sum += kernel[k] * (line[Math.max(0, i - k)] + line[Math.min(n - 1, i + k)]);
       }
-      out[at + i * step] = sum;
+      out[at + i] = sum;
+    }
+  }
+
+  /** Smooths in place and row by row: the rows above are kept as they were. */
+  private static void alongColumns(float[] values, int w, int h, float[] kernel) {
+    int reach = kernel.length - 1;
+    float[][] above = new float[reach + 1][w];
+    for (int y = 0; y < h; y++) {
+      System.arraycopy(values, y * w, above[y % (reach + 1)], 0, w);
+      float[] here = above[y % (reach + 1)];
+      for (int x = 0; x < w; x++) {
+        values[y * w + x] = kernel[0] * here[x];
+      }
+      for (int k = 1; k <= reach; k++) {
+        float[] before = above[Math.max(0, y - k) % (reach + 1)];
+        int below = Math.min(h - 1, y + k);
+        boolean last = below == y;
+        for (int x = 0; x < w; x++) {
+          float after = last ? here[x] : values[below * w + x];
+          values[y * w + x] += kernel[k] * (before[x] + after);
+        }
+      }
     }
   }
 }

@@ -13,6 +13,10 @@ final class Light {
   private static final int BLOCKS = 24;
 
   private static final int SMALLEST_BLOCK = 16;
+
+  /** About so many pixels across a block are enough to tell its light. */
+  private static final int MOST_ACROSS = 48;
+
   private static final int TERMS = 6;
   private static final int ROUNDS = 12;
 
@@ -55,6 +59,7 @@ final class Light {
     double[] out = new double[columns * rows];
     float[] v = image.values();
     float[] kept = new float[size * size];
+    int stride = Math.max(1, size / MOST_ACROSS);
     for (int b = 0; b < out.length; b++) {
       int x0 = b % columns * size;
       int y0 = b / columns * size;
@@ -62,15 +67,17 @@ final class Light {
       int y1 = Math.min(image.height(), y0 + size);
       float least = paper.length == 0 ? -1 : (float) (paper[b] * PAPER);
       int count = 0;
-      for (int y = y0; y < y1; y++) {
-        for (int x = x0; x < x1; x++) {
+      int looked = 0;
+      for (int y = y0; y < y1; y += stride) {
+        for (int x = x0; x < x1; x += stride) {
+          looked++;
           float value = v[y * image.width() + x];
           if (value > least) {
             kept[count++] = value;
           }
         }
       }
-      boolean enough = count > ENOUGH * (x1 - x0) * (y1 - y0);
+      boolean enough = count > ENOUGH * looked;
       out[b] = enough ? percentile(kept, count, share) : Double.NaN;
     }
     return out;
@@ -184,25 +191,34 @@ final class Light {
     float[] out = new float[w * h];
     for (int y = 0; y < h; y++) {
       double row = (y + 0.5) / size - 0.5;
+      double yEnds = ends(row, rows);
+      double constant = surface[0] + yEnds * (surface[2] + yEnds * surface[5]);
+      double linear = surface[1] + yEnds * surface[4];
+      double[] along = alongRow(ratio, row);
       for (int x = 0; x < w; x++) {
         double column = (x + 0.5) / size - 0.5;
-        out[y * w + x] = (float) (value(surface, column, row) * bilinear(ratio, column, row));
+        double xEnds = ends(column, columns);
+        double wide = Math.max(constant + xEnds * (linear + xEnds * surface[3]), DARKEST);
+        double c = Math.max(0, Math.min(columns - 1, column));
+        int c0 = (int) c;
+        int c1 = Math.min(columns - 1, c0 + 1);
+        double part = c - c0;
+        out[y * w + x] = (float) (wide * (along[c0] * (1 - part) + along[c1] * part));
       }
     }
     return out;
   }
 
-  private double bilinear(double[] ratio, double column, double row) {
-    double c = Math.max(0, Math.min(columns - 1, column));
+  /** The ratios of all columns between two rows of blocks. */
+  private double[] alongRow(double[] ratio, double row) {
     double r = Math.max(0, Math.min(rows - 1, row));
-    int c0 = (int) c;
     int r0 = (int) r;
-    int c1 = Math.min(columns - 1, c0 + 1);
     int r1 = Math.min(rows - 1, r0 + 1);
-    double fc = c - c0;
-    double fr = r - r0;
-    double top = ratio[r0 * columns + c0] * (1 - fc) + ratio[r0 * columns + c1] * fc;
-    double bottom = ratio[r1 * columns + c0] * (1 - fc) + ratio[r1 * columns + c1] * fc;
-    return top * (1 - fr) + bottom * fr;
+    double part = r - r0;
+    double[] along = new double[columns];
+    for (int c = 0; c < columns; c++) {
+      along[c] = ratio[r0 * columns + c] * (1 - part) + ratio[r1 * columns + c] * part;
+    }
+    return along;
   }
 }
