@@ -173,10 +173,10 @@ public final class Build {
     Map<String, Motif> used = new LinkedHashMap<>();
     Diagnostics found = new Diagnostics();
     for (Job.Placing placing : asked.placings()) {
-      Motif motif = motif(placing.drawing());
-      used.put(motif.name(), motif);
+      List<Motif> turns = placing.drawings().stream().map(this::motif).toList();
+      turns.forEach(motif -> used.put(motif.name(), motif));
       try {
-        placements.addAll(placing.place(motif, panel));
+        placements.addAll(placing.place(turns, panel, asked.work()));
       } catch (BadInputException e) {
         found.addAll(e.diagnostics());
       }

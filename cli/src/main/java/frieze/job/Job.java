@@ -1,11 +1,15 @@
 package frieze.job;
 
 import frieze.artwork.source.DrawingRequest;
+import frieze.curve.Affine;
 import frieze.curve.Bounds;
+import frieze.curve.FrameMap;
 import frieze.curve.Point;
 import frieze.design.Motif;
 import frieze.design.Work;
 import frieze.diagnostic.SourceSpan;
+import frieze.layout.Alternation;
+import frieze.layout.Avoidance;
 import frieze.layout.Hull;
 import frieze.layout.Panel;
 import frieze.layout.Pattern;
@@ -17,6 +21,7 @@ import frieze.shop.Stock;
 import frieze.shop.Tool;
 import frieze.shop.Zero;
 import frieze.trace.TraceSettings;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -56,19 +61,70 @@ public record Job(
       SourceSpan where) {}
 
   /**
-   * A drawing repeated on a panel.
+   * Drawings repeated on a panel.
    *
+   * @param drawings one, or several that take turns
+   * @param mirrored whether the pattern is mirrored left for right
    * @param vary the differences between its motifs, if there are any
+   * @param avoid how they keep clear of holes and of what is kept free, if they do
+   * @param keptFree what is kept free, beside holes
    * @param seed decides them; of this panel and this drawing alone
    */
   public record Placing(
-      String drawing, Pattern pattern, Optional<Variation> vary, long seed, SourceSpan where) {
-    /** Places the motif. */
-    List<Placement> place(Motif motif, Panel panel) {
-      Hull hull = Hull.of(motif.artwork());
-      List<Placement> alike = pattern.place(motif.name(), hull, panel, seed, where);
+      List<String> drawings,
+      Pattern pattern,
+      boolean mirrored,
+      Optional<Variation> vary,
+      Optional<Avoidance> avoid,
+      List<Bounds> keptFree,
+      long seed,
+      SourceSpan where) {
+    public Placing {
+      drawings = List.copyOf(drawings);
+      keptFree = List.copyOf(keptFree);
+    }
+
+    /**
+     * Places the motifs of the drawings, in their order.
+     *
+     * @param work whose holes they keep clear of
+     */
+    List<Placement> place(List<Motif> motifs, Panel panel, List<Work> work) {
+      Alternation turns =
+          new Alternation(drawings, motifs.stream().map(m -> Hull.of(m.artwork())).toList());
+      Hull hull = turns.together();
+      String name = String.join(" and ", drawings);
       Bounds band = panel.outline().bounds().grown(-pattern.insetMm());
-      return vary.map(v -> v.apply(alike, hull, band, seed)).orElse(alike);
+      List<Placement> alike = pattern.place(name, hull, panel, seed, where);
+      List<Placement> turned =
+          mirrored ? alike.stream().map(p -> mirrored(p, panel)).toList() : alike;
+      List<Placement> varied = vary.map(v -> v.apply(turned, hull, band, seed)).orElse(turned);
+      List<Hull> places = new ArrayList<>();
+      keptFree.forEach(b -> places.add(Avoidance.rectangle(b)));
+      work.forEach(w -> places.addAll(holes(w)));
+      List<Placement> clear =
+          avoid.map(a -> a.apply(varied, hull, places, band, where)).orElse(varied);
+      return turns.dealt(clear, pattern);
+    }
+
+    /** The same on a panel. */
+    Placing on(boolean mirrorIt, List<Bounds> free, long seedOfItem) {
+      return new Placing(drawings, pattern, mirrorIt, vary, avoid, free, seedOfItem, where);
+    }
+
+    private static List<Hull> holes(Work work) {
+      return work instanceof Work.Bore bore
+          ? bore.centres().stream().map(c -> Avoidance.round(c, bore.diameterMm() / 2)).toList()
+          : List.of();
+    }
+
+    private static Placement mirrored(Placement p, Panel panel) {
+      Affine map =
+          p.map()
+              .affine()
+              .then(Affine.scaling(-1, 1))
+              .then(Affine.translation(panel.lengthMm(), 0));
+      return new Placement(p.motif(), p.number(), new FrameMap<>(map));
     }
   }
 

@@ -457,6 +457,19 @@ final class JobKeys {
             ListType.of(new SectionType(Clamp.SECTION)),
             "the clamps are not checked, and the sheet says so",
             "What the tool must not touch.");
+    static final Key<List<Values>> KEEP_FREE =
+        Key.optional(
+            "keep free",
+            ListType.of(new SectionType(PatternKeys.KeepFree.SECTION)),
+            "nothing but holes is avoided",
+            "What drawings with `avoid` keep clear of, beside holes: hinges, lettering.");
+    static final Key<Boolean> MIRROR =
+        Key.withDefault(
+            "mirror",
+            Types.YES_NO,
+            "no",
+            "Whether drawings, holes and what is kept free are mirrored left for right: the other"
+                + " one of a pair. The opening stays as it was measured.");
     static final Key<List<Values>> DESIGN =
         Key.optional(
             "design",
@@ -480,6 +493,8 @@ final class JobKeys {
                 CLEARANCE,
                 SPOILBOARD,
                 CLAMPS,
+                KEEP_FREE,
+                MIRROR,
                 DESIGN,
                 WORK));
 

@@ -48,12 +48,16 @@ final class PanelReader {
       return Optional.empty();
     }
     checkFits(insert.get(), stock.get(), size.get());
-    List<Job.Placing> placings = patterns.read(name, panel);
+    List<Job.Placing> placings = patterns.read(name, panel, insert.get().lengthMm());
     Set<String> placed = new LinkedHashSet<>();
-    placings.forEach(p -> placed.add(p.drawing()));
-    List<Work> work =
+    placings.forEach(p -> placed.addAll(p.drawings()));
+    List<Work> drawn =
         new WorkReader(shop, stock.get(), placed, patterns.drawn(), found)
             .read(panel.get(JobKeys.Panel.WORK));
+    List<Work> work =
+        panel.get(JobKeys.Panel.MIRROR)
+            ? drawn.stream().map(w -> mirrored(w, insert.get().lengthMm())).toList()
+            : drawn;
     return Optional.of(
         new Job.PanelJob(
             name,
@@ -69,6 +73,18 @@ final class PanelReader {
             tools(work),
             located.where(),
             size.get().where()));
+  }
+
+  /** The holes of the other one of a pair; all else lies where its drawings lie. */
+  private static Work mirrored(Work work, double lengthMm) {
+    return work instanceof Work.Bore bore
+        ? new Work.Bore(
+            bore.centres().stream().map(c -> new Point(lengthMm - c.x(), c.y())).toList(),
+            bore.diameterMm(),
+            bore.depthMm(),
+            bore.tool(),
+            bore.where())
+        : work;
   }
 
   /** A rectangle with one gap all round is made as such; anything else is fitted. */

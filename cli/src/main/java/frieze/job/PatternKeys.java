@@ -26,7 +26,18 @@ final class PatternKeys {
             FriezeGroup.P1.symbol(),
             "How the motif is repeated: the symbol of a frieze group, or plain words.");
     static final Key<Integer> COUNT =
-        Key.required("count", Types.count(1, MOST), "the number of motifs, spread evenly");
+        Key.optional(
+            "count",
+            Types.count(1, MOST),
+            "as many as fit at the `pitch`",
+            "The number of motifs, spread evenly.");
+    static final Key<Double> PITCH =
+        Key.optional(
+            "pitch",
+            Types.length(Range.POSITIVE),
+            "what makes `count` motifs fill the band",
+            "From the middle of one motif to that of the next; the row is centred. Give `count`,"
+                + " `pitch`, or both.");
     static final Key<Double> INSET =
         Key.withDefault(
             "inset",
@@ -41,7 +52,7 @@ final class PatternKeys {
             "How far the middle of the motif lies above the band's centre line.");
     static final Section SECTION =
         new Section(
-            "along", "A motif repeated along the band.", List.of(GROUP, COUNT, INSET, RISE));
+            "along", "A motif repeated along the band.", List.of(GROUP, COUNT, PITCH, INSET, RISE));
 
     private Along() {}
   }
@@ -187,10 +198,58 @@ final class PatternKeys {
     private Vary() {}
   }
 
+  /** What motifs keep clear of. */
+  static final class Avoid {
+    static final Key<Double> SPACE =
+        Key.withDefault(
+            "space",
+            Types.length(Range.NOT_NEGATIVE),
+            "3 mm",
+            "The least distance to holes and to what is kept free, taken from the convex hull.");
+    static final Key<Double> SHIFT =
+        Key.withDefault(
+            "shift",
+            Types.length(Range.NOT_NEGATIVE),
+            "0 mm",
+            "The most by which a motif in the way is shifted; 0 to leave it out instead.");
+    static final Section SECTION =
+        new Section(
+            "avoid",
+            "Keeps motifs clear of the holes of `bore` and of what is under `keep free`: motifs in the"
+                + " way are shifted, or left out.",
+            List.of(SPACE, SHIFT));
+
+    private Avoid() {}
+  }
+
+  /** A part of the panel without motifs. */
+  static final class KeepFree {
+    static final Key<String> NAME =
+        Key.withDefault("name", Types.TEXT, "kept free", "What is there, such as a hinge.");
+    static final Key<Double> X =
+        Key.required("x", Types.length(Range.ANY), "its left edge, from the panel's left edge");
+    static final Key<Double> Y =
+        Key.required("y", Types.length(Range.ANY), "its lower edge, from the panel's lower edge");
+    static final Key<Double> WIDTH =
+        Key.required("width", Types.length(Range.POSITIVE), "its size along X");
+    static final Key<Double> HEIGHT =
+        Key.required("height", Types.length(Range.POSITIVE), "its size along Y");
+    static final Section SECTION =
+        new Section(
+            "kept free",
+            "A rectangle of the panel that motifs with `avoid` keep clear of.",
+            List.of(NAME, X, Y, WIDTH, HEIGHT));
+
+    private KeepFree() {}
+  }
+
   /** One drawing on a panel. */
   static final class Design {
-    static final Key<String> PLACE =
-        Key.required("place", Types.TEXT, "the name of a drawing under `artwork`");
+    static final Key<List<String>> PLACE =
+        Key.required(
+            "place",
+            ListType.oneOrMore(Types.TEXT),
+            "the name of a drawing under `artwork`; several take turns");
     static final Key<Values> ALONG = way(Along.SECTION);
     static final Key<Values> OVER = way(Over.SECTION);
     static final Key<Values> RING = way(Ring.SECTION);
@@ -201,12 +260,18 @@ final class PatternKeys {
             new SectionType(Vary.SECTION),
             "all motifs are alike",
             "How much the motifs differ.");
+    static final Key<Values> AVOID =
+        Key.optional(
+            "avoid",
+            new SectionType(Avoid.SECTION),
+            "motifs may lie over holes",
+            "What the motifs keep clear of.");
     static final Section SECTION =
         new Section(
             "design",
             "A drawing and where it goes on the panel. Give one of `along`, `over`, `ring`,"
                 + " `scatter`.",
-            List.of(PLACE, ALONG, OVER, RING, SCATTER, VARY));
+            List.of(PLACE, ALONG, OVER, RING, SCATTER, VARY, AVOID));
 
     private Design() {}
 

@@ -1,8 +1,11 @@
 package frieze.job;
 
+import frieze.curve.Bounds;
 import frieze.curve.Point;
 import frieze.diagnostic.Diagnostics;
+import frieze.diagnostic.SourceSpan;
 import frieze.layout.Arrangement;
+import frieze.layout.Avoidance;
 import frieze.layout.Pattern;
 import frieze.layout.Ring;
 import frieze.layout.Scatter;
@@ -44,23 +47,44 @@ final class PlacingReader {
     return drawn;
   }
 
-  List<Job.Placing> read(String panelName, Values panel) {
+  /**
+   * Reads the design of a panel.
+   *
+   * @param lengthMm of the panel, along X
+   */
+  List<Job.Placing> read(String panelName, Values panel, double lengthMm) {
     List<Job.Placing> placings = new ArrayList<>();
+    boolean mirrored = panel.get(JobKeys.Panel.MIRROR);
+    List<Bounds> keptFree =
+        panel.find(JobKeys.Panel.KEEP_FREE).orElse(List.of()).stream()
+            .map(v -> keptFree(v, mirrored, lengthMm))
+            .toList();
     for (Values v : panel.find(JobKeys.Panel.DESIGN).orElse(List.of())) {
-      String name = v.get(PatternKeys.Design.PLACE);
-      if (!drawn.contains(name)) {
-        found.error(
-            JobCode.NO_SUCH_ARTWORK,
-            v.where(PatternKeys.Design.PLACE),
-            "no drawing named \"" + name + "\" in this job",
-            Suggestion.hint(name, drawn));
-      }
+      List<String> names = v.get(PatternKeys.Design.PLACE);
+      names.stream().filter(name -> !drawn.contains(name)).forEach(name -> unknown(name, v));
       int item = placings.size();
       way(v)
-          .flatMap(way -> placing(name, way, v, seedOf(panelName, item)))
+          .flatMap(way -> pattern(way, v).map(p -> placing(names, p, v, v.where(way))))
+          .map(p -> p.on(mirrored, keptFree, seedOf(panelName, item)))
           .ifPresent(placings::add);
     }
     return placings;
+  }
+
+  private void unknown(String name, Values design) {
+    found.error(
+        JobCode.NO_SUCH_ARTWORK,
+        design.where(PatternKeys.Design.PLACE),
+        "no drawing named \"" + name + "\" in this job",
+        Suggestion.hint(name, drawn));
+  }
+
+  private static Bounds keptFree(Values v, boolean mirrored, double lengthMm) {
+    double width = v.get(PatternKeys.KeepFree.WIDTH);
+    double x = v.get(PatternKeys.KeepFree.X);
+    double left = mirrored ? lengthMm - x - width : x;
+    double y = v.get(PatternKeys.KeepFree.Y);
+    return new Bounds(left, y, left + width, y + v.get(PatternKeys.KeepFree.HEIGHT));
   }
 
   /** The one way in which a drawing is repeated. */
@@ -77,11 +101,21 @@ final class PlacingReader {
     return Optional.empty();
   }
 
-  private Optional<Job.Placing> placing(
-      String drawing, Key<Values> way, Values design, long seedOfItem) {
-    Optional<Variation> vary = design.find(PatternKeys.Design.VARY).map(PlacingReader::variation);
-    return pattern(way, design)
-        .map(p -> new Job.Placing(drawing, p, vary, seedOfItem, design.where(way)));
+  private static Job.Placing placing(
+      List<String> drawings, Pattern pattern, Values design, SourceSpan where) {
+    return new Job.Placing(
+        drawings,
+        pattern,
+        false,
+        design.find(PatternKeys.Design.VARY).map(PlacingReader::variation),
+        design.find(PatternKeys.Design.AVOID).map(PlacingReader::avoidance),
+        List.of(),
+        0,
+        where);
+  }
+
+  private static Avoidance avoidance(Values v) {
+    return new Avoidance(v.get(PatternKeys.Avoid.SPACE), v.get(PatternKeys.Avoid.SHIFT));
   }
 
   private Optional<Pattern> pattern(Key<Values> way, Values design) {
@@ -100,12 +134,25 @@ final class PlacingReader {
               v.get(PatternKeys.Along.INSET),
               v.get(PatternKeys.Scatter.TURN)));
     }
+    return along(v);
+  }
+
+  private Optional<Pattern> along(Values v) {
+    if (!v.has(PatternKeys.Along.COUNT) && !v.has(PatternKeys.Along.PITCH)) {
+      found.error(
+          JobCode.MISSING_KEY,
+          v.where(),
+          "\"along\" needs \"count\" or \"pitch\"",
+          "{count: 5} fills the band; {pitch: 3} takes as many as fit");
+      return Optional.empty();
+    }
     return Optional.of(
         new Arrangement(
             v.get(PatternKeys.Along.GROUP),
-            v.get(PatternKeys.Along.COUNT),
+            v.find(PatternKeys.Along.COUNT).orElse(0),
             v.get(PatternKeys.Along.INSET),
-            optional(v, PatternKeys.Along.RISE)));
+            optional(v, PatternKeys.Along.RISE),
+            optional(v, PatternKeys.Along.PITCH)));
   }
 
   private Optional<Pattern> over(Values v) {

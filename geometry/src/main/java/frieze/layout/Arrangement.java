@@ -14,15 +14,18 @@ import java.util.OptionalDouble;
  * One motif repeated along the band of a panel.
  *
  * <p>The band is the panel's bounds less the inset on all sides; its centre line is the panel's. It
- * is divided into equal columns, and each motif stands in the middle of its own: none reaches into
- * its neighbour's. A band may end within a period: any count of columns is allowed.
+ * is divided into equal columns, or into columns of a given pitch about its middle, and each motif
+ * stands in the middle of its own: none reaches into its neighbour's. A band may end within a
+ * period: any count of columns is allowed.
  *
- * @param count the number of motifs, not of periods
+ * @param count the number of motifs, not of periods; 0 for as many as fit at the pitch
  * @param insetMm what stays free along all borders
  * @param riseMm how far the middle of the drawn motif lies above the centre line; empty for on it,
  *     or for the middle of the upper half where the centre line is a mirror
+ * @param pitchMm from the middle of one column to that of the next; empty to fill the band
  */
-public record Arrangement(FriezeGroup group, int count, double insetMm, OptionalDouble riseMm)
+public record Arrangement(
+    FriezeGroup group, int count, double insetMm, OptionalDouble riseMm, OptionalDouble pitchMm)
     implements Pattern {
   /** Lengths that differ by less are taken as equal: a hundredth of a micrometre. */
   private static final double EQUAL_MM = 1e-5;
@@ -31,11 +34,24 @@ public record Arrangement(FriezeGroup group, int count, double insetMm, Optional
     if (!(insetMm >= 0)) {
       throw new IllegalArgumentException("insetMm must be >= 0 but was " + insetMm + " mm");
     }
+    if (pitchMm.isPresent() && !(pitchMm.getAsDouble() > 0)) {
+      throw new IllegalArgumentException("pitchMm must be > 0 but was " + pitchMm);
+    }
   }
 
   /** An arrangement with the motif in the usual height. */
   public Arrangement(FriezeGroup group, int count, double insetMm) {
     this(group, count, insetMm, OptionalDouble.empty());
+  }
+
+  /** An arrangement that fills the band. */
+  public Arrangement(FriezeGroup group, int count, double insetMm, OptionalDouble riseMm) {
+    this(group, count, insetMm, riseMm, OptionalDouble.empty());
+  }
+
+  @Override
+  public int alike() {
+    return group.rows();
   }
 
   /**
@@ -48,7 +64,8 @@ public record Arrangement(FriezeGroup group, int count, double insetMm, Optional
    */
   public List<Placement> place(String motif, Bounds size, Panel panel, SourceSpan where) {
     Diagnostics found = new Diagnostics();
-    if (count < 1 || count % group.rows() != 0) {
+    boolean asManyAsFit = count == 0 && pitchMm.isPresent();
+    if (!asManyAsFit && (count < 1 || count % group.rows() != 0)) {
       found.error(LayoutCode.BAD_COUNT, where, badCount(), "");
       found.throwIfErrors();
     }
@@ -66,10 +83,15 @@ public record Arrangement(FriezeGroup group, int count, double insetMm, Optional
       found.throwIfErrors();
     }
     double rise = riseMm.orElse(group.rows() == 2 ? band.height() / 4 : 0);
-    checkWidth(motif, size, band, where, found);
+    int columns = columns(size, band);
+    if (pitchMm.isPresent()) {
+      checkPitch(motif, size, band, columns, where, found);
+    } else {
+      checkWidth(motif, size, band, where, found);
+    }
     checkHeight(motif, size, band, rise, where, found);
     found.throwIfErrors();
-    return placements(motif, size, band, rise);
+    return placements(motif, size, band, rise, columns);
   }
 
   @Override
@@ -77,12 +99,17 @@ public record Arrangement(FriezeGroup group, int count, double insetMm, Optional
     return place(motif, hull.bounds(), panel, where);
   }
 
-  private List<Placement> placements(String motif, Bounds size, Bounds band, double rise) {
+  private List<Placement> placements(
+      String motif, Bounds size, Bounds band, double rise, int columns) {
     Affine toMiddle = Affine.translation(-size.centre().x(), -size.centre().y());
-    double columnMm = band.width() / columns();
+    double columnMm = pitchMm.orElse(band.width() / columns);
+    double start = band.centre().x() - columns * columnMm / 2;
     List<Placement> result = new ArrayList<>();
-    for (int column = 0; column < columns(); column++) {
-      double x = band.minX() + (column + 0.5) * columnMm;
+    for (int column = 0; column < columns; column++) {
+      double x =
+          pitchMm.isPresent()
+              ? start + (column + 0.5) * columnMm
+              : band.minX() + (column + 0.5) * columnMm;
       for (Symmetry s : group.inColumn(column)) {
         Affine map =
             toMiddle
@@ -96,6 +123,41 @@ public record Arrangement(FriezeGroup group, int count, double insetMm, Optional
 
   private int columns() {
     return count / group.rows();
+  }
+
+  private int columns(Bounds size, Bounds band) {
+    return count > 0
+        ? columns()
+        : (int) Math.floor((band.width() - size.width() + EQUAL_MM) / pitchMm.orElseThrow()) + 1;
+  }
+
+  private void checkPitch(
+      String motif, Bounds size, Bounds band, int columns, SourceSpan where, Diagnostics found) {
+    double pitch = pitchMm.orElseThrow();
+    double overlap = size.width() - pitch;
+    double tooLong = (Math.max(1, columns) - 1) * pitch + size.width() - band.width();
+    if (overlap > EQUAL_MM) {
+      found.error(
+          LayoutCode.MOTIF_TOO_WIDE,
+          where,
+          "motif " + motif + " is " + Amounts.length(overlap) + " wider than its pitch",
+          "make the motif smaller, or the pitch larger");
+    }
+    if (tooLong > EQUAL_MM) {
+      found.error(
+          LayoutCode.MOTIF_TOO_WIDE,
+          where,
+          Math.max(1, columns)
+              + " motifs "
+              + motif
+              + " at a pitch of "
+              + Amounts.length(pitch)
+              + " are "
+              + Amounts.length(tooLong)
+              + " longer than the band of "
+              + Amounts.length(band.width()),
+          "take fewer, or leave out `count`");
+    }
   }
 
   private String badCount() {

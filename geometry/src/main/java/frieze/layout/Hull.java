@@ -124,6 +124,30 @@ public final class Hull {
     return true;
   }
 
+  /** Whether some of a segment lies deeper inside than a length. */
+  boolean isCutBy(Point from, Point to, double depthMm) {
+    if (points.size() < 3) {
+      return false;
+    }
+    double enters = 0;
+    double leaves = 1;
+    for (int i = 0; i < points.size(); i++) {
+      Point a = points.get(i);
+      Point side = points.get((i + 1) % points.size()).minus(a);
+      double first = side.cross(from.minus(a)) / side.norm() - depthMm;
+      double last = side.cross(to.minus(a)) / side.norm() - depthMm;
+      if (first < 0 && last < 0) {
+        return false;
+      }
+      if (first < 0) {
+        enters = Math.max(enters, first / (first - last));
+      } else if (last < 0) {
+        leaves = Math.min(leaves, first / (first - last));
+      }
+    }
+    return enters < leaves;
+  }
+
   /** The least distance from a corner of this hull to a side of another. */
   private double toSides(Hull other) {
     double least = Double.POSITIVE_INFINITY;

@@ -13,7 +13,8 @@ public enum LayoutCode implements Code {
   BEYOND_BORDER("LAY-007", "a motif reaches beyond the panel"),
   MOTIFS_OVERLAP("LAY-008", "motifs overlap"),
   NOTHING_PLACED("LAY-009", "no whole motif on the panel"),
-  NO_ROOM("LAY-010", "no room for so many motifs");
+  NO_ROOM("LAY-010", "no room for so many motifs"),
+  NO_WAY_AROUND("LAY-011", "a motif finds no place beside what it avoids");
 
   private final String id;
   private final String title;

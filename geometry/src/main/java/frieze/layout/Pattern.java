@@ -8,6 +8,11 @@ public sealed interface Pattern permits Arrangement, Ring, Scatter, Tiling {
   /** What stays free along the borders of the panel. */
   double insetMm();
 
+  /** How many placements in a row are made alike when several motifs take turns. */
+  default int alike() {
+    return 1;
+  }
+
   /**
    * Places a motif.
    *

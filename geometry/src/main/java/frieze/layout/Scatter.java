@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
  * <p>Each motif tries a fixed number of places and keeps the one that is farthest from all others;
  * that spreads them more evenly than the first that is free.
  *
- * <p><em>Guarantees:</em> the convex hulls keep the distance, all lie inside the band, the count is
- * whole or it is an error; the same seed gives the same places.
+ * <p><em>Guarantees:</em> the convex hulls keep the distance, all lie inside the panel's outline
+ * less the inset, the count is whole or it is an error; the same seed gives the same places.
  *
  * <p><em>Source:</em> D. P. Mitchell's best candidate, 1991 (from memory).
  *
@@ -45,13 +45,14 @@ public record Scatter(int count, double spaceMm, double insetMm, double turnRad)
 
   @Override
   public List<Placement> place(String motif, Hull hull, Panel panel, long seed, SourceSpan where) {
-    Bounds band = panel.outline().bounds().grown(-insetMm);
+    Band band = Band.of(panel, insetMm);
+    Bounds bounds = panel.outline().bounds().grown(-insetMm);
     SplittableRandom random = new SplittableRandom(seed);
     List<Thrown> all = new ArrayList<>();
     while (all.size() < count) {
       @Nullable Thrown best = null;
       for (int i = 0; i < TRIES || (best == null && i < MOST_TRIES); i++) {
-        @Nullable Thrown tried = tried(hull, band, random, all);
+        @Nullable Thrown tried = tried(hull, band, bounds, random, all);
         if (tried != null && (best == null || tried.distanceMm > best.distanceMm)) {
           best = tried;
         }
@@ -70,7 +71,7 @@ public record Scatter(int count, double spaceMm, double insetMm, double turnRad)
 
   /** One throw; null if it does not lie in the band or is too near to another motif. */
   private @Nullable Thrown tried(
-      Hull hull, Bounds band, SplittableRandom random, List<Thrown> others) {
+      Hull hull, Band shape, Bounds band, SplittableRandom random, List<Thrown> others) {
     Point c = hull.bounds().centre();
     Affine turned =
         Affine.translation(-c.x(), -c.y())
@@ -85,6 +86,9 @@ public record Scatter(int count, double spaceMm, double insetMm, double turnRad)
     }
     Affine map = turned.then(Affine.translation(x, y));
     Hull placed = hull.transformed(map);
+    if (!shape.holds(placed)) {
+      return null;
+    }
     double least = Double.POSITIVE_INFINITY;
     for (Thrown other : others) {
       least = Math.min(least, placed.distance(other.hull));

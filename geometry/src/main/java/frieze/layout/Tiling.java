@@ -68,9 +68,10 @@ public record Tiling(
     Affine drawn = drawn(hull);
     Hull shape = hull.transformed(drawn);
     Point place = at.orElseGet(() -> farthestApart(shape, basis));
+    Band within = Band.of(panel, insetMm);
     List<Placement> result = new ArrayList<>();
     for (Affine map : maps(basis, place, band)) {
-      if (inside(band, shape.transformed(map).bounds())) {
+      if (within.holds(shape.transformed(map))) {
         FrameMap<Frame.Artwork, Frame.Panel> whole = new FrameMap<>(drawn.then(map));
         result.add(new Placement(motif, result.size() + 1, whole));
       }
@@ -98,13 +99,6 @@ public record Tiling(
   private Affine drawn(Hull hull) {
     Point c = hull.bounds().centre();
     return Affine.translation(-c.x(), -c.y()).then(Affine.rotation(turnRad));
-  }
-
-  private static boolean inside(Bounds band, Bounds b) {
-    return b.minX() >= band.minX() - EQUAL_MM
-        && b.minY() >= band.minY() - EQUAL_MM
-        && b.maxX() <= band.maxX() + EQUAL_MM
-        && b.maxY() <= band.maxY() + EQUAL_MM;
   }
 
   /** From cell coordinates to the panel; the band's middle is where the pattern is centred. */

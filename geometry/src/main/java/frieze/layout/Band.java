@@ -1,0 +1,84 @@
+package frieze.layout;
+
+import frieze.curve.Bounds;
+import frieze.curve.Flattener;
+import frieze.curve.Point;
+import java.util.List;
+
+/**
+ * What is left of a panel's outline within an inset.
+ *
+ * <p><em>Approximation:</em> round sides are taken as chords, 5 µm off at most.
+ */
+final class Band {
+  private static final double FLATTEN_MM = 0.005;
+
+  /** Lengths that differ by less are taken as equal: a hundredth of a micrometre. */
+  private static final double EQUAL_MM = 1e-5;
+
+  private final List<Point> ring;
+  private final Bounds bounds;
+  private final double insetMm;
+
+  private Band(List<Point> ring, Bounds bounds, double insetMm) {
+    this.ring = ring;
+    this.bounds = bounds;
+    this.insetMm = insetMm;
+  }
+
+  static Band of(Panel panel, double insetMm) {
+    return new Band(
+        Flattener.flatten(panel.outline(), FLATTEN_MM),
+        panel.outline().bounds().grown(EQUAL_MM - insetMm),
+        insetMm);
+  }
+
+  /** Whether a hull lies inside, nowhere nearer to the outline than the inset. */
+  boolean holds(Hull hull) {
+    Bounds b = hull.bounds();
+    if (!(bounds.contains(new Point(b.minX(), b.minY()))
+        && bounds.contains(new Point(b.maxX(), b.maxY())))) {
+      return false;
+    }
+    Bounds near = b.grown(insetMm + EQUAL_MM);
+    for (int i = 0; i < ring.size(); i++) {
+      Point from = ring.get(i);
+      Point to = ring.get((i + 1) % ring.size());
+      Bounds side = Bounds.of(from).with(to);
+      if (side.minX() <= near.maxX()
+          && side.maxX() >= near.minX()
+          && side.minY() <= near.maxY()
+          && side.maxY() >= near.minY()
+          && (hull.isCutBy(from, to, EQUAL_MM)
+              || hull.distance(Hull.of(List.of(from, to))) < insetMm - EQUAL_MM)) {
+        return false;
+      }
+    }
+    return hull.points().stream().allMatch(this::isInside);
+  }
+
+  /** Whether a point lies inside, or on the outline. */
+  private boolean isInside(Point p) {
+    boolean inside = false;
+    for (int i = 0; i < ring.size(); i++) {
+      Point a = ring.get(i);
+      Point b = ring.get((i + 1) % ring.size());
+      Point nearest = nearest(p, a, b);
+      if (nearest.distance(p) <= EQUAL_MM) {
+        return true;
+      }
+      if ((a.y() > p.y()) != (b.y() > p.y())
+          && p.x() < a.x() + (p.y() - a.y()) / (b.y() - a.y()) * (b.x() - a.x())) {
+        inside = !inside;
+      }
+    }
+    return inside;
+  }
+
+  private static Point nearest(Point p, Point a, Point b) {
+    Point side = b.minus(a);
+    double length2 = side.dot(side);
+    double share = length2 == 0 ? 0 : Math.max(0, Math.min(1, p.minus(a).dot(side) / length2));
+    return a.plus(side.times(share));
+  }
+}
