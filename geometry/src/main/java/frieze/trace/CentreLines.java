@@ -19,7 +19,7 @@ import java.util.Optional;
  * Turns an area that a pen has drawn into the lines that the pen went along.
  *
  * <p>Strokes that go on straight through a junction are one line. A stroke that ends at another one
- * starts there: at its root.
+ * starts there: at its root. One that ends at no other starts at its lower end.
  *
  * <p><i>Approximation:</i> lines and arcs within the tolerance of the middle line; at a junction
  * the middle line, which bends there, is bridged. Flat ends of strokes become round.
@@ -180,9 +180,12 @@ final class CentreLines {
       closed = end == start;
     }
     long distinct = points.stream().distinct().count();
-    return distinct < 2
-        ? Optional.empty()
-        : Optional.of(ArcFitter.fit(points, closed && distinct > 2, toleranceMm));
+    if (distinct < 2) {
+      return Optional.empty();
+    }
+    Path path = ArcFitter.fit(points, closed && distinct > 2, toleranceMm);
+    boolean rootless = node(start) == PenAxis.FREE && !path.closed();
+    return Optional.of(rootless && path.start().y() > path.end().y() ? path.reversed() : path);
   }
 
   /** Where a stroke meets the one that goes through at its end; its node if none does. */
