@@ -31,6 +31,22 @@ final class FitKeys {
     private Size() {}
   }
 
+  /** A table of openings. */
+  static final class Table {
+    static final Key<String> FILE =
+        Key.required(
+            "file",
+            Types.TEXT,
+            "comma-separated values; the first row names the columns: `panel` and keys of `opening`,"
+                + " also `like` and `mirror`; semicolons part the values of a list");
+    static final Key<String> LIKE =
+        Key.required("like", Types.TEXT, "the panel that the others are like, but for the opening");
+    static final Section SECTION =
+        new Section("table", "A table of openings: each row gives one panel.", List.of(FILE, LIKE));
+
+    private Table() {}
+  }
+
   /** A height between the corners. */
   static final class Station {
     static final Key<Double> AT =

@@ -38,7 +38,8 @@ public enum JobCode implements Code {
   TORCH_AND_SPINDLE("JOB-033", "work for a torch and for a spindle on one machine"),
   ONE_TORCHCUT("JOB-034", "more than one torchcut on a panel"),
   BAD_CLEARANCE("JOB-035", "clearance too low for a torch"),
-  NO_REAL_SIZE("JOB-036", "picture without a real size");
+  NO_REAL_SIZE("JOB-036", "picture without a real size"),
+  BAD_TABLE("JOB-037", "table of openings that can\'t be read");
 
   private final String id;
   private final String title;

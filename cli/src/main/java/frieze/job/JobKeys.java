@@ -535,6 +535,12 @@ final class JobKeys {
             "panels",
             new NamedType<>("a panel", new SectionType(Panel.SECTION)),
             "what is to be made");
+    static final Key<Values> TABLE =
+        Key.optional(
+            "table",
+            new SectionType(FitKeys.Table.SECTION),
+            "only the panels that are written out",
+            "More panels, from a table of openings.");
     static final Key<Integer> SEED =
         Key.withDefault(
             "seed",
@@ -546,7 +552,7 @@ final class JobKeys {
         new Section(
             "job file",
             "The top level of the file.",
-            List.of(JOB, UNITS, SHOP, MACHINE, POST, ARTWORK, PANELS, SEED));
+            List.of(JOB, UNITS, SHOP, MACHINE, POST, ARTWORK, PANELS, TABLE, SEED));
 
     private Root() {}
   }

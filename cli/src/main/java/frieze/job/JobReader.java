@@ -54,7 +54,8 @@ public final class JobReader {
                         "the job file is empty",
                         "`frieze new` writes one to start from"));
     Reading reading = new Reading(source, Units.inches(root), found);
-    Node completed = LikePanels.complete(root, reading);
+    Node tabled = TablePanels.complete(root, reading, files, name -> beside(source, name));
+    Node completed = LikePanels.complete(tabled, reading);
     found.throwIfErrors();
     Optional<Values> values = new SectionType(JobKeys.Root.SECTION).read(completed, reading);
     found.throwIfErrors();
