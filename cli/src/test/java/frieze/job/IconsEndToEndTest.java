@@ -70,17 +70,17 @@ class IconsEndToEndTest {
   @Test
   void forty_icons_are_recessed_and_cut_out() {
     Outcome outcome = new Outcome();
-    OpenIcons.sample(40).forEach(outcome::tryBoth);
-    assertThat(outcome.asked).isEqualTo(160);
+    outcome.tryAll(40, 4);
+    assertThat(outcome.asked).isEqualTo(100);
     assertThat(outcome.unsafe).as(outcome::report).isEmpty();
-    assertThat(outcome.made).as(outcome::report).isGreaterThanOrEqualTo(134);
+    assertThat(outcome.made).as(outcome::report).isGreaterThanOrEqualTo(99);
   }
 
   @Test
   @Tag("corpus")
   void three_hundred_icons_are_recessed_and_cut_out() {
     Outcome outcome = new Outcome();
-    OpenIcons.sample(300).forEach(outcome::tryBoth);
+    outcome.tryAll(300, 1);
     assertThat(outcome.asked).isEqualTo(1200);
     assertThat(outcome.unsafe).as(outcome::report).isEmpty();
     assertThat(outcome.made).as(outcome::report).isGreaterThanOrEqualTo(1000);
@@ -161,12 +161,22 @@ class IconsEndToEndTest {
 
   /** What became of each icon, operation and post. */
   private static final class Outcome {
+    private List<Post> posts = POSTS;
     private int asked;
     private int made;
     private final Map<String, String> refused = new TreeMap<>();
     private final Map<String, String> unsafe = new TreeMap<>();
 
-    void tryBoth(String name, byte[] content) {
+    /** All with the first post, and one of a few with the others too. */
+    void tryAll(int count, int othersEach) {
+      int i = 0;
+      for (Map.Entry<String, byte[]> icon : OpenIcons.sample(count).entrySet()) {
+        posts = i++ % othersEach == 0 ? POSTS : POSTS.subList(0, 1);
+        tryBoth(icon.getKey(), icon.getValue());
+      }
+    }
+
+    private void tryBoth(String name, byte[] content) {
       Artwork art = new SvgReader().read(name, content);
       Bounds b = art.bounds();
       Artwork sized = b.width() > b.height() ? art.withWidth(SIZE_MM) : art.withHeight(SIZE_MM);
@@ -176,14 +186,14 @@ class IconsEndToEndTest {
 
     /** Writes and reads back with each post; the first is compared with the design too. */
     private void attempt(String what, Supplier<Design> design) {
-      asked += POSTS.size();
+      asked += posts.size();
       try {
         Design asDrawn = design.get();
         Setup setup = setup(asDrawn.panel());
         Sequence sequence = sequence(asDrawn, setup);
         DryRun dryRun = DryRun.in(Surroundings.of(setup));
         List<Intent> intents = Intents.of(asDrawn, Tolerances.DEFAULT.flattenMm());
-        for (Post post : POSTS) {
+        for (Post post : posts) {
           boolean first = post.equals(POSTS.get(0));
           DryRun with = first ? dryRun.comparedWith(setup, intents) : dryRun;
           judge(what + " " + post.id(), with.run(texts(sequence, setup, post)));
