@@ -79,6 +79,18 @@ class DocsTest {
   }
 
   @Test
+  void every_page_of_the_guide_can_be_found() throws IOException {
+    String contents = Files.readString(DOCS.resolve("README.md"));
+    for (String folder : List.of("guide", "reference")) {
+      try (Stream<Path> pages = Files.list(DOCS.resolve(folder))) {
+        for (Path page : pages.filter(p -> p.toString().endsWith(".md")).toList()) {
+          assertThat(contents).contains("(" + folder + "/" + page.getFileName() + ")");
+        }
+      }
+    }
+  }
+
+  @Test
   void the_page_of_commands_tells_every_exit_code() throws IOException {
     String page = Files.readString(DOCS.resolve("reference/commands.md"));
     for (ExitCode code : ExitCode.values()) {
