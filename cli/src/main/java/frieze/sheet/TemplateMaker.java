@@ -56,6 +56,7 @@ public final class TemplateMaker {
     maker.outlines(sitting, beyond);
     maker.drawings();
     maker.holes();
+    sitting.filter(Sitting::wood).ifPresent(maker::slots);
     maker.rods();
     return new PaperTemplate(design.panel().name(), job, maker.marks, maker.words, maker.notes);
   }
@@ -177,6 +178,42 @@ public final class TemplateMaker {
             + " from below; "
             + sizes
             + ".");
+  }
+
+  /** Says how far each hole moves in the seasons, so that the steel gets slots. */
+  private void slots(Sitting sitting) {
+    Point middle = design.panel().outline().bounds().centre();
+    List<Point> holes =
+        design.work().stream()
+            .filter(w -> w instanceof Work.Bore)
+            .flatMap(w -> ((Work.Bore) w).centres().stream())
+            .distinct()
+            .toList();
+    for (int i = 0; i < holes.size(); i++) {
+      Point moves = moves(sitting, holes.get(i).minus(middle));
+      notes.add(
+          "H"
+              + (i + 1)
+              + " moves in the seasons by "
+              + measures.about(moves.x())
+              + " along and "
+              + measures.about(moves.y())
+              + " across, if the panel is held in its middle: make the screw's hole in the steel a"
+              + " slot longer by that.");
+    }
+    if (!holes.isEmpty()) {
+      notes.add(
+          "A panel that is screwed tight in round holes can't move, and splits: slots, washers, and"
+              + " screws that still let it slide.");
+    }
+  }
+
+  /** How far a point of the panel travels between the driest and the wettest. */
+  static Point moves(Sitting sitting, Point fromMiddle) {
+    double range = sitting.asked().moisture().wettestPct() - sitting.asked().moisture().driestPct();
+    return new Point(
+        Math.abs(fromMiddle.x()) * sitting.asked().alongPerPct() * range,
+        Math.abs(fromMiddle.y()) * sitting.asked().acrossPerPct() * range);
   }
 
   private void cross(Point c, double reach, Pen pen) {

@@ -60,13 +60,34 @@ class TemplateCommandTest {
     assertThat(Files.readString(folder.resolve("bench/templates/front.svg"))).contains("mm\"");
   }
 
+  /**
+   * White ash, flat sawn: 0.00274 for 1 % across (Wood Handbook, table 13-5), from 6 to 10 %. The
+   * hole lies 40 above the middle of a panel that the play of 0.5 makes smaller.
+   */
+  @Test
+  void the_slots_in_the_steel_are_as_long_as_the_wood_moves() throws IOException {
+    String fit =
+        "fit: {species: white ash, moisture: {now: 8%, lowest: 6%, highest: 10%}, play: 0.5}";
+    String job = JOB.replace("fit: {gap: 1}", fit).replace("y: 49", "y: 89");
+    assertThat(runJob(job, "--paper", "A4").code()).isZero();
+    double high = (100 - 1) / (1 + 0.00274 * 2);
+    double across = (89 - high / 2) * 0.00274 * 4;
+    assertThat(text(folder.resolve("bench/templates/front.pdf")))
+        .contains(String.format(Locale.ROOT, "and %.2f mm across", across))
+        .contains("screwed tight");
+  }
+
   @Test
   void other_papers_are_refused() throws IOException {
     assertThat(run("--paper", "A9").code()).isEqualTo(ExitCode.USAGE.number());
   }
 
   private Shell.Result run(String... more) throws IOException {
-    Files.writeString(folder.resolve("job.yaml"), JOB);
+    return runJob(JOB, more);
+  }
+
+  private Shell.Result runJob(String job, String... more) throws IOException {
+    Files.writeString(folder.resolve("job.yaml"), job);
     Files.writeString(folder.resolve("bow.svg"), BOW);
     String[] all = new String[more.length + 2];
     all[0] = "template";
