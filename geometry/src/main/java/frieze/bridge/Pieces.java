@@ -15,7 +15,7 @@ import java.util.List;
  * trapezoids, found by crossing all edges (even-odd). Trapezoids of neighbouring slices belong
  * together where they share more than {@link #CONTACT_MM} of the line between them.
  *
- * <p><i>Guarantees:</i> exact to rounding; a contact in a single point does not hold pieces
+ * <p><i>Guarantees:</i> exact but for heights, which are rounded to a nanometre; a contact in a single point does not hold pieces
  * together.
  *
  * <p><i>Cost:</i> the number of vertices times the edges that one level line crosses.
@@ -23,6 +23,9 @@ import java.util.List;
 public final class Pieces {
   /** A shorter contact is rounding. */
   static final double CONTACT_MM = 1e-6;
+
+  /** Heights are rounded to this step, so that no slice is so thin that rounding orders it. */
+  private static final double LEVEL_MM = 1e-6;
 
   private record Edge(double lowX, double lowY, double highX, double highY) {
     double xAt(double y) {
@@ -48,15 +51,21 @@ public final class Pieces {
       for (int i = 0; i < p.size(); i++) {
         Point a = p.get(i);
         Point b = p.get((i + 1) % p.size());
-        if (a.y() < b.y()) {
-          edges.add(new Edge(a.x(), a.y(), b.x(), b.y()));
-        } else if (b.y() < a.y()) {
-          edges.add(new Edge(b.x(), b.y(), a.x(), a.y()));
+        double ay = level(a);
+        double by = level(b);
+        if (ay < by) {
+          edges.add(new Edge(a.x(), ay, b.x(), by));
+        } else if (by < ay) {
+          edges.add(new Edge(b.x(), by, a.x(), ay));
         }
       }
     }
     edges.sort(Comparator.comparingDouble(Edge::lowY));
     return edges;
+  }
+
+  private static double level(Point p) {
+    return Math.rint(p.y() / LEVEL_MM) * LEVEL_MM;
   }
 
   private int sweep(List<Edge> edges) {
