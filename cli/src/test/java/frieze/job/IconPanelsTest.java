@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import frieze.artwork.Artwork;
 import frieze.artwork.SvgReader;
+import frieze.bridge.Pieces;
 import frieze.curve.Affine;
 import frieze.curve.Bounds;
 import frieze.curve.Frame;
@@ -28,11 +29,14 @@ import frieze.motion.Sequence;
 import frieze.post.Post;
 import frieze.post.Posting;
 import frieze.post.Posts;
+import frieze.region.BoundaryDistance;
+import frieze.region.Region;
 import frieze.shop.CutChart;
 import frieze.shop.Setup;
 import frieze.shop.Stock;
 import frieze.shop.Torch;
 import frieze.shop.Zero;
+import frieze.torch.TorchPath;
 import frieze.torch.TorchPlan;
 import frieze.torch.TorchPlanner;
 import frieze.torch.TorchSequencer;
@@ -55,6 +59,7 @@ class IconPanelsTest {
   private static final double SIZE_MM = 110;
   private static final double PANEL_MM = 150;
   private static final double MARGIN_MM = 25;
+  private static final double ROUNDING_MM = 1e-6;
   private static final SourceSpan HERE = SourceSpan.file("icon");
   private static final Shop SHOP = ShopReader.builtIn();
   private static final Post POST = Posts.find("plasma-touch").orElseThrow();
@@ -134,14 +139,33 @@ class IconPanelsTest {
         Artwork art = new SvgReader().read(name, content);
         Bounds b = art.bounds();
         Artwork sized = b.width() > b.height() ? art.withWidth(SIZE_MM) : art.withHeight(SIZE_MM);
-        judge(name, run(design(sized), setup()));
+        Setup setup = setup();
+        TorchPlan plan = TorchPlanner.plan(design(sized), setup, Tolerances.DEFAULT);
+        look(name, plan);
+        judge(name, run(plan, setup));
       } catch (BadInputException e) {
         refuse(name, e);
       }
     }
 
-    private static DryRunResult run(Design design, Setup setup) {
-      TorchPlan plan = TorchPlanner.plan(design, setup, Tolerances.DEFAULT);
+    /** Counts pieces and measures pierces with code that shares nothing with the plan. */
+    private synchronized void look(String name, TorchPlan plan) {
+      for (Region part : plan.parts()) {
+        int pieces = Pieces.count(part);
+        if (pieces != 1) {
+          unsafe.put(name, "comes out in " + pieces + " pieces");
+        }
+        BoundaryDistance edge = BoundaryDistance.of(part);
+        for (TorchPath path : plan.paths()) {
+          boolean onPurpose = path.pieces().isEmpty();
+          if (!onPurpose && edge.signed(path.pierce()) > ROUNDING_MM - TORCH.leastPierceMm()) {
+            unsafe.put(name, path.origin() + " is pierced at or in the part");
+          }
+        }
+      }
+    }
+
+    private static DryRunResult run(TorchPlan plan, Setup setup) {
       Sequence sequence = TorchSequencer.sequence(plan, setup, "panel");
       FileNames names = new FileNames(POST.capabilities().files());
       return DryRun.in(Surroundings.of(setup))

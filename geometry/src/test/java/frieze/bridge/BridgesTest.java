@@ -10,6 +10,7 @@ import frieze.diagnostic.SourceSpan;
 import frieze.fixtures.Seeds;
 import frieze.region.FillRule;
 import frieze.region.Region;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -177,6 +178,27 @@ class BridgesTest {
     assertThat(tied.found())
         .extracting(d -> d.code())
         .containsExactlyInAnyOrder(BridgeCode.TOUCHES_OUTLINE, BridgeCode.OPENINGS_OVERLAP);
+  }
+
+  /** A comb of one piece whose level edges are level to rounding only, as turned drawings have. */
+  @Test
+  void pieces_are_counted_rightly_where_heights_differ_by_rounding() {
+    SplittableRandom random = Seeds.random(20264);
+    for (int k = 0; k < 50; k++) {
+      List<Point> comb = new ArrayList<>();
+      for (int tooth = 0; tooth < 6; tooth++) {
+        double x = 10.0 * tooth;
+        comb.add(new Point(x, 30 + random.nextInt(-3, 4) * 1.8e-15));
+        comb.add(new Point(x + 5, 30 + random.nextInt(-3, 4) * 1.8e-15));
+        comb.add(new Point(x + 5, 10 + random.nextInt(-3, 4) * 1.8e-15));
+        comb.add(new Point(x + 10, 10 + random.nextInt(-3, 4) * 1.8e-15));
+      }
+      comb.add(new Point(60, 0));
+      comb.add(new Point(0, 0));
+      assertThat(Pieces.count(Region.ofRing(comb)))
+          .as("case %d of seed %d", k, Seeds.seed(20264))
+          .isEqualTo(1);
+    }
   }
 
   @Test
