@@ -357,38 +357,13 @@ final class JobKeys {
     private Cutout() {}
   }
 
-  /** Holes. */
-  static final class Bore {
-    static final Key<List<Values>> AT =
-        Key.required(
-            "at",
-            ListType.of(new SectionType(Place.SECTION)),
-            "the centres, from the panel's lower left corner");
-    static final Key<Double> DIAMETER =
-        Key.optional(
-            "diameter",
-            Types.length(Range.POSITIVE),
-            "the tool's diameter",
-            "The diameter of the holes.");
-    static final Key<Double> DEPTH =
-        Key.optional(
-            "depth",
-            Types.length(Range.POSITIVE),
-            "through the stock",
-            "The depth below the stock's top.");
-    static final Section SECTION =
-        new Section("bore", "Round holes.", List.of(Operation.TOOL, AT, DIAMETER, DEPTH));
-
-    private Bore() {}
-  }
-
   /** One line of the work list. */
   static final class WorkItem {
     static final Key<Values> GROOVE = item(Operation.GROOVE);
     static final Key<Values> VGROOVE = item(Operation.VGROOVE);
     static final Key<Values> RECESS = item(Operation.RECESS);
     static final Key<Values> CUTOUT = item(Cutout.SECTION);
-    static final Key<Values> BORE = item(Bore.SECTION);
+    static final Key<Values> BORE = item(BoreKeys.SECTION);
     static final Key<Values> TORCHCUT = item(TorchKeys.SECTION);
     static final Section SECTION =
         new Section(

@@ -13,6 +13,7 @@ import frieze.motion.Sequence;
 import frieze.plan.Plan;
 import frieze.plan.Planner;
 import frieze.plan.Sequencer;
+import frieze.plan.SlowDrills;
 import frieze.region.Region;
 import frieze.shop.Setup;
 import frieze.torch.TorchPlan;
@@ -36,7 +37,8 @@ record PlannedPanel(
     Optional<TorchPlan> torch) {
 
   /** A panel that a spindle cuts. */
-  static PlannedPanel ofSpindle(Job.PanelJob asked, Setup setup, Design design) {
+  static PlannedPanel ofSpindle(Job.PanelJob asked, Setup setup, Design wanted) {
+    Design design = SlowDrills.replaced(wanted, setup);
     Plan plan = Planner.plan(design, setup, Tolerances.DEFAULT);
     Sequence sequence = Sequencer.sequence(plan, setup, asked.name());
     return new PlannedPanel(asked, setup, design, plan, sequence, Optional.empty());

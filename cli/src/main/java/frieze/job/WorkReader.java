@@ -1,6 +1,7 @@
 package frieze.job;
 
 import frieze.curve.Point;
+import frieze.design.BoreWay;
 import frieze.design.Fade;
 import frieze.design.Work;
 import frieze.diagnostic.Amounts;
@@ -150,8 +151,7 @@ final class WorkReader {
   /** The named flat bit, or all that the shop has; empty if there is none of that name. */
   private Optional<List<Tool>> floorTools(Values v) {
     if (v.find(JobKeys.Operation.FLOOR_TOOL).isEmpty()) {
-      return Optional.of(
-          shop.tools().stream().filter(t -> t.shape() instanceof ToolShape.Flat).toList());
+      return Optional.of(flatTools());
     }
     return named(v, v.find(JobKeys.Operation.FLOOR_TOOL).get(), JobKeys.Operation.FLOOR_TOOL)
         .map(List::of);
@@ -229,17 +229,50 @@ final class WorkReader {
 
   private Optional<Work> bore(Values v) {
     Optional<Tool> tool = tool(v);
-    Optional<Double> written = v.find(JobKeys.Bore.DEPTH);
-    Optional<Double> depth = depth(v, written, JobKeys.Bore.DEPTH);
+    Optional<Double> written = v.find(BoreKeys.DEPTH);
+    Optional<Double> depth = depth(v, written, BoreKeys.DEPTH);
     if (tool.isEmpty() || (written.isPresent() && depth.isEmpty())) {
       return Optional.empty();
     }
     List<Point> centres =
-        v.get(JobKeys.Bore.AT).stream()
+        v.get(BoreKeys.AT).stream()
             .map(p -> new Point(p.get(JobKeys.Place.X), p.get(JobKeys.Place.Y)))
             .toList();
-    double diameterMm = v.find(JobKeys.Bore.DIAMETER).orElse(tool.get().diameterMm());
-    return Optional.of(new Work.Bore(centres, diameterMm, depth, tool.get(), v.where()));
+    double diameterMm = v.find(BoreKeys.DIAMETER).orElse(tool.get().diameterMm());
+    return boreWay(v, tool.get())
+        .map(way -> new Work.Bore(centres, diameterMm, depth, tool.get(), way, v.where()));
+  }
+
+  /** What holes have beside; empty if a countersink names no tool of the shop. */
+  private Optional<BoreWay> boreWay(Values v, Tool tool) {
+    Optional<Values> asked = v.find(BoreKeys.COUNTERSINK);
+    Optional<BoreWay.Countersink> sink = asked.flatMap(this::countersink);
+    if (asked.isPresent() && sink.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<BoreWay.Slot> slot =
+        v.find(BoreKeys.SLOT)
+            .map(
+                s ->
+                    new BoreWay.Slot(
+                        s.get(BoreKeys.Slot.LENGTH), s.get(BoreKeys.Slot.DIRECTION)));
+    boolean drills = tool.shape() instanceof ToolShape.Drill;
+    List<Tool> mills = drills ? flatTools() : List.of();
+    return Optional.of(new BoreWay(sink, slot, mills, Optional.empty()));
+  }
+
+  private Optional<BoreWay.Countersink> countersink(Values v) {
+    return named(v, v.get(BoreKeys.Countersink.TOOL), BoreKeys.Countersink.TOOL)
+        .map(
+            tool ->
+                new BoreWay.Countersink(
+                    v.get(BoreKeys.Countersink.DIAMETER),
+                    v.get(BoreKeys.Countersink.ANGLE),
+                    tool));
+  }
+
+  private List<Tool> flatTools() {
+    return shop.tools().stream().filter(t -> t.shape() instanceof ToolShape.Flat).toList();
   }
 
   private Optional<Work.Target> target(Values v) {

@@ -6,7 +6,9 @@ import frieze.artwork.Artwork;
 import frieze.artwork.SvgReader;
 import frieze.curve.Affine;
 import frieze.curve.FrameMap;
+import frieze.curve.Point;
 import frieze.curve.Tolerances;
+import frieze.design.BoreWay;
 import frieze.design.Design;
 import frieze.design.Intents;
 import frieze.design.Motif;
@@ -142,5 +144,29 @@ class CutsEndToEndTest {
               HERE));
       assertSafe(dryRun(work.toArray(Work[]::new)), "skin " + skin);
     }
+  }
+
+  @Test
+  void sunk_holes_slots_and_holes_milled_for_a_slow_drill_pass_their_dry_run() {
+    Tool vee = SHOP.tool("vee 90").orElseThrow();
+    BoreWay.Countersink sink = new BoreWay.Countersink(9, Math.toRadians(90), vee);
+    BoreWay sunk =
+        new BoreWay(Optional.of(sink), Optional.empty(), List.of(), Optional.empty());
+    assertSafe(dryRun(bore(5, Optional.of(6.0), EIGHTH, sunk)), "sunk");
+    BoreWay.Slot slot = new BoreWay.Slot(18, Math.toRadians(30));
+    BoreWay drawn =
+        new BoreWay(Optional.empty(), Optional.of(slot), List.of(), Optional.empty());
+    for (double width : new double[] {QUARTER.diameterMm(), 9}) {
+      assertSafe(dryRun(bore(width, Optional.of(6.0), QUARTER, drawn)), "blind slot " + width);
+      assertSafe(dryRun(bore(width, Optional.empty(), QUARTER, drawn)), "slot " + width);
+    }
+    Tool drill = SHOP.tool("drill 4 mm").orElseThrow();
+    BoreWay mills =
+        new BoreWay(Optional.empty(), Optional.empty(), List.of(EIGHTH), Optional.empty());
+    assertSafe(dryRun(bore(4, Optional.of(6.0), drill, mills)), "milled");
+  }
+
+  private static Work bore(double diameterMm, Optional<Double> depthMm, Tool tool, BoreWay way) {
+    return new Work.Bore(List.of(new Point(46, 42)), diameterMm, depthMm, tool, way, HERE);
   }
 }

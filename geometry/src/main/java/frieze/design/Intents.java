@@ -139,9 +139,7 @@ public final class Intents {
       int number = 0;
       for (Point centre : bore.centres()) {
         number++;
-        double depthMm = bore.depthMm().orElse(Double.POSITIVE_INFINITY);
-        intents.add(
-            new Intent.Hole("bore " + number, centre, bore.diameterMm(), depthMm, bore.tool()));
+        intents.addAll(BoreIntents.of(bore, number, centre, flattenMm));
       }
       return null;
     }

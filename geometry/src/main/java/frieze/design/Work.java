@@ -205,11 +205,27 @@ public sealed interface Work {
    * Holes.
    *
    * @param centres in the panel frame
+   * @param diameterMm of the holes, or the width of slots
    * @param depthMm empty for through holes
    */
   record Bore(
-      List<Point> centres, double diameterMm, Optional<Double> depthMm, Tool tool, SourceSpan where)
+      List<Point> centres,
+      double diameterMm,
+      Optional<Double> depthMm,
+      Tool tool,
+      BoreWay way,
+      SourceSpan where)
       implements Work {
+    /** Plain round holes. */
+    public Bore(
+        List<Point> centres,
+        double diameterMm,
+        Optional<Double> depthMm,
+        Tool tool,
+        SourceSpan where) {
+      this(centres, diameterMm, depthMm, tool, BoreWay.PLAIN, where);
+    }
+
     public Bore {
       centres = List.copyOf(centres);
     }
@@ -217,6 +233,14 @@ public sealed interface Work {
     @Override
     public String operation() {
       return "bore";
+    }
+
+    @Override
+    public List<Tool> tools() {
+      Stream<Tool> sink = way.countersink().map(BoreWay.Countersink::tool).stream();
+      return Stream.concat(Stream.of(tool), Stream.concat(sink, way.mills().stream()))
+          .distinct()
+          .toList();
     }
 
     @Override

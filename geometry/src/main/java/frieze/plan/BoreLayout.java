@@ -1,6 +1,7 @@
 package frieze.plan;
 
 import frieze.curve.Point;
+import frieze.design.BoreWay;
 import frieze.design.Design;
 import frieze.design.Work;
 import frieze.diagnostic.Amounts;
@@ -33,7 +34,9 @@ final class BoreLayout {
   List<List<Cut>> blocks(Feeds feeds) {
     double through = setup.stock().thickestMm() + setup.spoilboardMm();
     double limit = DepthPasses.limitMm(bore.tool(), setup.stock().material());
-    boolean drills = BorePlanner.drills(bore.tool(), bore.diameterMm());
+    boolean fits = BorePlanner.drills(bore.tool(), bore.diameterMm());
+    boolean slot = bore.way().slot().isPresent();
+    boolean drills = fits && !slot;
     double point = BorePlanner.pointMm(bore.tool());
     if (drills && bore.depthMm().isEmpty() && point > setup.spoilboardMm()) {
       notFull(point - setup.spoilboardMm());
@@ -46,16 +49,29 @@ final class BoreLayout {
       if (drills) {
         double depth = bore.depthMm().map(d -> d + point).orElse(through);
         blocks.add(List.of(BorePlanner.drill(origin, centre, depth, bore.tool(), feeds)));
+      } else if (fits) {
+        List<Double> depths = DepthPasses.depths(bore.depthMm().orElse(through), limit);
+        BorePlanner.Place place = new BorePlanner.Place(origin, centre, 0);
+        blocks.add(List.of(BorePlanner.slot(place, bore, depths, feeds)));
       } else {
         double depth = bore.depthMm().orElse(through);
         double done = doneMm(centre, depth);
         if (done < depth) {
           BorePlanner.Place place = new BorePlanner.Place(origin, centre, done);
-          blocks.add(
-              List.of(
-                  BorePlanner.mill(place, bore.diameterMm(), depth, bore.tool(), feeds, limit)));
+          blocks.add(List.of(BorePlanner.mill(place, bore, depth, feeds, limit)));
         }
       }
+    }
+    return blocks;
+  }
+
+  /** The countersinks of the holes: one plunge each. */
+  static List<List<Cut>> countersinks(Work.Bore bore, BoreWay.Countersink sink, Feeds feeds) {
+    List<List<Cut>> blocks = new ArrayList<>();
+    for (Point centre : bore.centres()) {
+      String origin = "countersink " + (blocks.size() + 1);
+      blocks.add(
+          List.of(BorePlanner.drill(origin, centre, sink.depthMm(), sink.tool(), feeds)));
     }
     return blocks;
   }
@@ -107,6 +123,9 @@ final class BoreLayout {
   }
 
   private static boolean sharesPlace(Work.Bore a, Work.Bore b) {
+    if (a.way().slot().isPresent() || b.way().slot().isPresent()) {
+      return false;
+    }
     return a.centres().stream()
         .anyMatch(p -> b.centres().stream().anyMatch(q -> p.distance(q) < SAME_PLACE_MM));
   }

@@ -2,6 +2,8 @@ package frieze.plan;
 
 import frieze.curve.Path;
 import frieze.curve.Point;
+import frieze.design.BoreWay;
+import frieze.design.Work;
 import frieze.motion.Motion;
 import frieze.motion.Position;
 import frieze.shop.Tool;
@@ -69,8 +71,9 @@ final class BorePlanner {
    * @param diameterMm of the hole
    */
   static Cut mill(
-      Place place, double diameterMm, double depthMm, Tool tool, Feeds feeds, double limitMm) {
-    List<Track> circles = circles(place.centre(), diameterMm, tool);
+      Place place, Work.Bore bore, double depthMm, Feeds feeds, double limitMm) {
+    Tool tool = bore.tool();
+    List<Track> circles = loops(place.centre(), bore);
     Track inner = circles.get(0);
     double top = MoveBuilder.AIR_MM - place.doneMm();
     MoveBuilder moves = new MoveBuilder(tool, feeds, new Position(inner.start(), top));
@@ -91,14 +94,35 @@ final class BorePlanner {
     return moves.cut(place.origin());
   }
 
-  /** Counter-clockwise circles, the wall on the right: climb milling. */
-  private static List<Track> circles(Point centre, double diameterMm, Tool tool) {
-    double last = diameterMm / 2 - tool.radiusMm();
-    int count = (int) Math.max(1, Math.ceil(last / (STEP_PART * tool.diameterMm())));
-    List<Track> circles = new ArrayList<>();
-    for (int i = 1; i <= count; i++) {
-      circles.add(new Track(Path.circle(centre, last * i / count)));
+  /** Mills a slot of the tool's own width, to and fro along its middle, pass by pass. */
+  static Cut slot(Place place, Work.Bore bore, List<Double> depths, Feeds feeds) {
+    BoreWay.Slot slot = bore.way().slot().orElseThrow();
+    Track run = new Track(slot.middle(place.centre(), bore.diameterMm()));
+    Position start = new Position(run.start(), MoveBuilder.AIR_MM);
+    MoveBuilder moves = new MoveBuilder(bore.tool(), feeds, start);
+    for (double depth : depths) {
+      moves.enter(run, -depth);
+      moves.follow(run.slice(0, run.lengthMm()));
+      run = run.reversed();
     }
-    return circles;
+    return moves.cut(place.origin());
+  }
+
+  /** Counter-clockwise circles or loops, the wall on the right: climb milling. */
+  private static List<Track> loops(Point centre, Work.Bore bore) {
+    double width = bore.diameterMm();
+    double last = width / 2 - bore.tool().radiusMm();
+    int count = (int) Math.max(1, Math.ceil(last / (STEP_PART * bore.tool().diameterMm())));
+    List<Track> loops = new ArrayList<>();
+    for (int i = 1; i <= count; i++) {
+      double aside = last * i / count;
+      loops.add(
+          new Track(
+              bore.way()
+                  .slot()
+                  .map(slot -> slot.around(centre, width, aside))
+                  .orElseGet(() -> Path.circle(centre, aside))));
+    }
+    return loops;
   }
 }

@@ -36,7 +36,10 @@ public enum PlanCode implements Code {
   BAD_TOOL_LIMIT("PLAN-042", "a tool's pass depth must be above 0"),
   FINISH_UNHELD("PLAN-043", "a finishing pass on a part that nothing holds"),
   TABS_UPRIGHT("PLAN-044", "ramped tabs do not fit and are made upright"),
-  NO_FADE("PLAN-045", "a groove that can't run out as asked");
+  NO_FADE("PLAN-045", "a groove that can't run out as asked"),
+  MILLED_NOT_DRILLED("PLAN-046", "holes are milled because the drill would turn too fast"),
+  BAD_COUNTERSINK("PLAN-047", "a countersink that can't be cut as asked"),
+  BAD_SLOT("PLAN-048", "a slot that is no longer than wide");
 
   private final String id;
   private final String title;

@@ -2,7 +2,6 @@ package frieze.plan;
 
 import frieze.curve.Affine;
 import frieze.curve.Path;
-import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.Design;
 import frieze.design.Motif;
@@ -11,7 +10,6 @@ import frieze.design.Work;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
-import frieze.region.FillRule;
 import frieze.region.Offset;
 import frieze.region.Region;
 import frieze.shop.Material;
@@ -19,6 +17,7 @@ import frieze.shop.Setup;
 import frieze.shop.Tool;
 import frieze.shop.ToolShape;
 import java.util.List;
+import java.util.Optional;
 
 /** Checks the work list before anything is planned. */
 final class WorkCheck implements Work.Visitor<Boolean> {
@@ -234,32 +233,7 @@ final class WorkCheck implements Work.Visitor<Boolean> {
 
   @Override
   public Boolean bore(Work.Bore bore) {
-    Tool tool = bore.tool();
-    double depth = bore.depthMm().orElse(setup.stock().thickestMm() + setup.spoilboardMm());
-    if (bore.depthMm().isPresent()) {
-      checkBlind(bore, depth);
-    } else {
-      checkTool(bore, depth);
-    }
-    checkOnPanel(bore);
-    boolean drills = BorePlanner.drills(tool, bore.diameterMm());
-    if (tool.diameterMm() > bore.diameterMm() + BorePlanner.SAME_SIZE_MM) {
-      found.error(
-          PlanCode.HOLE_TOO_SMALL,
-          bore.where(),
-          "a hole of "
-              + Amounts.length(bore.diameterMm())
-              + " can't be made by tool "
-              + tool.name()
-              + ", which is "
-              + Amounts.length(tool.diameterMm() - bore.diameterMm())
-              + " wider",
-          "use a smaller tool");
-    } else if (drills && !tool.cutsAtCentre() && !(tool.shape() instanceof ToolShape.Drill)) {
-      unsuited(bore, "it does not cut at its centre, and the hole leaves it no room to ramp");
-    } else if (!drills && !(tool.shape() instanceof ToolShape.Flat)) {
-      unsuited(bore, "a hole larger than the tool needs a straight bit");
-    }
+    new BoreCheck(design, setup, this, found).check(bore);
     return true;
   }
 
@@ -273,35 +247,11 @@ final class WorkCheck implements Work.Visitor<Boolean> {
     return false;
   }
 
-  private void checkOnPanel(Work.Bore bore) {
-    Region panel =
-        Region.of(
-            List.of(design.panel().outline()), FillRule.NONZERO, Tolerances.DEFAULT.flattenMm());
-    Region.Locator inside =
-        Offset.offset(panel, -bore.diameterMm() / 2, Tolerances.DEFAULT.offsetMm()).locator();
-    for (Point centre : bore.centres()) {
-      if (!inside.contains(centre)) {
-        found.error(
-            PlanCode.HOLE_OFF_PANEL,
-            bore.where(),
-            "a hole of "
-                + Amounts.length(bore.diameterMm())
-                + " at "
-                + Amounts.place(centre.x(), centre.y())
-                + " reaches over the edge of the panel, which is "
-                + Amounts.length(design.panel().lengthMm())
-                + " by "
-                + Amounts.length(design.panel().heightMm()),
-            "move it inwards, or make it smaller");
-      }
-    }
-  }
-
-  private java.util.Optional<Motif> motif(Work.Target target) {
+  private Optional<Motif> motif(Work.Target target) {
     return design.motifs().stream().filter(m -> m.name().equals(target.motif())).findFirst();
   }
 
-  private void checkBlind(Work work, double depthMm) {
+  void checkBlind(Work work, double depthMm) {
     checkTool(work, depthMm);
     double left = setup.stock().thinnestMm() - depthMm;
     if (left <= 0) {
@@ -324,7 +274,7 @@ final class WorkCheck implements Work.Visitor<Boolean> {
     }
   }
 
-  private void checkTool(Work work, double depthMm) {
+  void checkTool(Work work, double depthMm) {
     if (!(depthMm > 0) || !Double.isFinite(depthMm)) {
       found.error(
           PlanCode.BAD_DEPTH,
@@ -358,7 +308,7 @@ final class WorkCheck implements Work.Visitor<Boolean> {
     }
   }
 
-  private void unsuited(Work work, String why) {
+  void unsuited(Work work, String why) {
     found.error(
         PlanCode.TOOL_UNSUITED,
         work.where(),

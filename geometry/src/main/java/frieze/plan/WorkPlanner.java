@@ -4,6 +4,7 @@ import frieze.curve.Affine;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
+import frieze.design.BoreWay;
 import frieze.design.Design;
 import frieze.design.Intents;
 import frieze.design.Motif;
@@ -52,8 +53,12 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
   }
 
   private Feeds feeds(Work work) {
+    return feeds(work.tool(), work);
+  }
+
+  private Feeds feeds(Tool tool, Work work) {
     Feeds feeds =
-        Feeds.choose(work.tool(), setup.stock().material(), setup.machine(), work.where());
+        Feeds.choose(tool, setup.stock().material(), setup.machine(), work.where());
     found.addAll(feeds.notes());
     return feeds;
   }
@@ -209,7 +214,17 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
   @Override
   public List<Planner.Batch> bore(Work.Bore bore) {
     List<List<Cut>> blocks = new BoreLayout(design, bore, setup, found).blocks(feeds(bore));
-    return List.of(new Planner.Batch(bore.tool(), Planner.Stage.BORE, blocks));
+    List<Planner.Batch> batches = new ArrayList<>();
+    batches.add(new Planner.Batch(bore.tool(), Planner.Stage.BORE, blocks));
+    for (BoreWay.Countersink sink : bore.way().countersink().stream().toList()) {
+      Feeds feeds = feeds(sink.tool(), bore);
+      batches.add(
+          new Planner.Batch(
+              sink.tool(),
+              Planner.Stage.BORE,
+              BoreLayout.countersinks(bore, sink, feeds)));
+    }
+    return batches;
   }
 
   /** The check before has refused it. */
