@@ -56,7 +56,7 @@ final class DrawingReader {
         optional(v, JobKeys.Drawing.WIDTH),
         v.get(JobKeys.Drawing.GAP),
         v.get(JobKeys.Drawing.SMALLEST),
-        false);
+        v.get(JobKeys.Drawing.LINES));
   }
 
   private void checkFile(String written, String file, SourceSpan where) {

@@ -64,8 +64,8 @@ final class JobKeys {
             "pick",
             Types.TEXT,
             "all pieces",
-            "Only the pieces with this id or class; in a DXF also with this colour or layer."
-                + " The size is theirs.");
+            "Only the pieces with this id, class or colour, or in this group or layer. The size is"
+                + " theirs.");
     static final Key<Double> GAP =
         Key.withDefault(
             "gap",
@@ -79,6 +79,14 @@ final class JobKeys {
             Types.length(Range.NOT_NEGATIVE),
             "0 mm",
             "What is smaller than this in both directions, at the size it is cut, is left out.");
+    static final Key<Boolean> LINES =
+        Key.withDefault(
+            "lines",
+            new ChoiceType<>(List.of(Word.of(false, "centre"), Word.of(true, "outline"))),
+            "centre",
+            "What a drawn line is: its `centre`, for a tool to follow, or an area with the"
+                + " `outline` that its width, ends, corners and dashes give it. Lines without a"
+                + " width stay lines.");
     static final Key<Values> TRACE =
         Key.optional(
             "trace",
@@ -90,7 +98,7 @@ final class JobKeys {
             "drawing",
             "A drawing that can be placed on panels, under a name of your choice. Its size is that"
                 + " of its outlines, without the width of lines.",
-            List.of(FILE, HEIGHT, WIDTH, UNIT, PICK, GAP, SMALLEST, TRACE));
+            List.of(FILE, HEIGHT, WIDTH, UNIT, PICK, LINES, GAP, SMALLEST, TRACE));
 
     private Drawing() {}
   }
@@ -205,8 +213,8 @@ final class JobKeys {
             "pick",
             Types.TEXT,
             "all pieces that suit the operation",
-            "Only the pieces of the drawing with this id or class; in a DXF also with this colour"
-                + " or layer.");
+            "Only the pieces of the drawing with this id, class or colour, or in this group or"
+                + " layer.");
     static final Key<String> TOOL =
         Key.required("tool", Types.TEXT, "a tool of the shop; `frieze shop` lists them")
             .alsoCalled("bit");

@@ -100,9 +100,14 @@ final class LeftOut {
           "transform-origin is not known here, so the place of the element would be wrong",
           "apply the transform in the drawing program, or use rotate(a, x, y)");
     }
-    if (!declared.getOrDefault("stroke-dasharray", "none").equals("none") && told.add(element)) {
-      report.warning(
-          ArtworkCode.EFFECT_LEFT_OUT, element, "the dashed line is taken as a whole one", "");
+    if (!declared.getOrDefault("stroke-dasharray", "none").equals("none")) {
+      report
+          .found()
+          .note(
+              ArtworkCode.EFFECT_LEFT_OUT,
+              report.span(element),
+              "the line is dashed: its dashes are kept where lines become areas; followed along"
+                  + " its centre, it is a whole line");
     }
   }
 

@@ -2,6 +2,7 @@ package frieze.artwork;
 
 import frieze.artwork.NumberScanner.SyntaxException;
 import frieze.region.FillRule;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,6 +13,7 @@ import java.util.Map;
  * @param fill as written; "none" if not filled
  * @param stroke as written; "none" if not stroked
  * @param strokeWidth in user units
+ * @param pen caps, joins and dashes of its line
  * @param fixedStroke whether the width is in px of the screen, whatever the transforms
  * @param hidden whether {@code visibility} hides it; something inside may show again
  * @param gone whether it, or something around it, is not displayed or fully transparent
@@ -22,7 +24,7 @@ record Style(
     String stroke,
     double strokeWidth,
     boolean fixedStroke,
-    boolean dashed,
+    PenStyle pen,
     boolean hidden,
     boolean gone,
     double fontSizePx,
@@ -31,7 +33,18 @@ record Style(
 
   /** What a drawing starts with. Source: SVG 1.1, property index. */
   static final Style INITIAL =
-      new Style("black", FillRule.NONZERO, "none", 1, false, false, false, false, 16, 1, 1);
+      new Style(
+          "black",
+          FillRule.NONZERO,
+          "none",
+          1,
+          false,
+          PenStyle.INITIAL,
+          false,
+          false,
+          16,
+          1,
+          1);
 
   /** The properties that may also be written as attributes. */
   static final List<String> PROPERTIES =
@@ -43,6 +56,10 @@ record Style(
           "stroke-width",
           "stroke-opacity",
           "stroke-dasharray",
+          "stroke-dashoffset",
+          "stroke-linecap",
+          "stroke-linejoin",
+          "stroke-miterlimit",
           "opacity",
           "display",
           "visibility",
@@ -68,6 +85,18 @@ record Style(
 
   boolean isStroked() {
     return isPaint(stroke) && strokeOpacity > 0 && strokeWidth > 0;
+  }
+
+  /** The colours of its area and its line that are plain colours. */
+  List<String> colours() {
+    List<String> colours = new ArrayList<>();
+    if (isFilled()) {
+      Colours.hex(fill).ifPresent(colours::add);
+    }
+    if (isStroked()) {
+      Colours.hex(stroke).filter(c -> !colours.contains(c)).ifPresent(colours::add);
+    }
+    return colours;
   }
 
   boolean isWhite() {
@@ -101,7 +130,7 @@ record Style(
         values.word("stroke", stroke),
         values.length("stroke-width", strokeWidth, basis),
         values.word("vector-effect", "none").equals("non-scaling-stroke"),
-        !values.word("stroke-dasharray", dashed ? "1" : "none").equals("none"),
+        pen.inside(values, basis),
         !visibility.equals("visible"),
         gone || invisible,
         font,
@@ -118,7 +147,7 @@ record Style(
   }
 
   /** Reads declared values; what is absent, inherited or unreadable has another one. */
-  private record Values(Map<String, String> declared, Complaint complaint) {
+  record Values(Map<String, String> declared, Complaint complaint) {
     String word(String property, String otherwise) {
       String value = declared.get(property);
       return value == null || isInherited(value) ? otherwise : value;

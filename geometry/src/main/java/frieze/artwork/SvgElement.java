@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -68,7 +69,28 @@ final class SvgElement {
     return value.isEmpty() ? List.of() : List.of(value.split("\\s+"));
   }
 
-  /** The characters directly inside; kept for style sheets only. */
+  /** The id, the label and the title of a group; nothing for other elements. */
+  List<String> groupNames() {
+    if (!name.equals("g")) {
+      return List.of();
+    }
+    List<String> names = new ArrayList<>();
+    Stream.of(attribute("id", ""), attribute("label", ""), attribute("aria-label", ""), title())
+        .filter(n -> !n.isBlank() && !names.contains(n.strip()))
+        .forEach(n -> names.add(n.strip()));
+    return names;
+  }
+
+  private String title() {
+    for (SvgElement child : children) {
+      if (child.name.equals("title")) {
+        return child.text.toString();
+      }
+    }
+    return "";
+  }
+
+  /** The characters directly inside; kept for style sheets and titles only. */
   StringBuilder text() {
     return text;
   }

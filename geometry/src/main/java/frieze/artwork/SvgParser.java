@@ -141,6 +141,8 @@ final class SvgParser extends DefaultHandler2 {
         element.attributes().put(attributes.getLocalName(i), attributes.getValue(i));
       } else if (attributes.getURI(i).equals(XLINK)) {
         element.attributes().put("xlink:" + attributes.getLocalName(i), attributes.getValue(i));
+      } else if (attributes.getLocalName(i).equals("label")) {
+        element.attributes().putIfAbsent("label", attributes.getValue(i));
       }
     }
     if (root == null) {
@@ -159,7 +161,7 @@ final class SvgParser extends DefaultHandler2 {
   @Override
   public void characters(char[] ch, int start, int length) {
     SvgElement in = current;
-    if (in != null && in.name().equals("style")) {
+    if (in != null && (in.name().equals("style") || in.name().equals("title"))) {
       in.text().append(ch, start, length);
     }
   }

@@ -14,7 +14,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Walks the elements of a drawing in the order they are painted and collects the pieces. */
@@ -247,9 +246,9 @@ final class SvgWalker {
       leftOut.checkPaint(shape, style);
     }
     Optional<FillRule> fill = style.isFilled() ? Optional.of(style.fillRule()) : Optional.empty();
-    OptionalDouble width =
-        style.isStroked() ? OptionalDouble.of(context.strokeWidthMm()) : OptionalDouble.empty();
-    pieces.add(new Piece(shape.attribute("id", ""), context.classes(), seen, fill, width));
+    Optional<Stroke> stroke =
+        style.isStroked() ? Optional.of(context.stroke()) : Optional.empty();
+    pieces.add(new Piece(context.label(shape.attribute("id", "")), seen, fill, stroke));
   }
 
   /** A line without width, or an area without extent, is not drawn. */

@@ -11,6 +11,7 @@ import java.util.List;
  * @param width of the viewport in its user units; NaN if unknown
  * @param height of the viewport in its user units; NaN if unknown
  * @param classes of the element and of those around it, outermost first
+ * @param groups ids and labels of the groups it is in, outermost first
  */
 record WalkContext(
     Affine toMm,
@@ -19,11 +20,12 @@ record WalkContext(
     double mmPerPx,
     Style style,
     List<String> classes,
+    List<String> groups,
     int depth) {
 
   static WalkContext of(Page page) {
     return new WalkContext(
-        page.toMm(), page.width(), page.height(), page.mmPerPx(), Style.INITIAL, List.of(), 0);
+        page.toMm(), page.width(), page.height(), page.mmPerPx(), Style.INITIAL, List.of(), List.of(), 0);
   }
 
   WalkContext into(SvgElement element, Style inside) {
@@ -33,18 +35,40 @@ record WalkContext(
       all = new ArrayList<>(classes);
       all.addAll(own);
     }
-    return new WalkContext(toMm, width, height, mmPerPx, inside, all, depth + 1);
+    return new WalkContext(
+        toMm, width, height, mmPerPx, inside, all, groupsInside(element), depth + 1);
+  }
+
+  private List<String> groupsInside(SvgElement element) {
+    List<String> names = element.groupNames();
+    if (names.isEmpty()) {
+      return groups;
+    }
+    List<String> all = new ArrayList<>(groups);
+    all.addAll(names);
+    return all;
+  }
+
+  /** What a piece here can be picked by. */
+  Label label(String id) {
+    return new Label(id, classes, groups, style.colours());
+  }
+
+  /** How a line here is drawn. */
+  Stroke stroke() {
+    Affine pen = style.fixedStroke() ? Affine.scaling(mmPerPx, mmPerPx) : toMm;
+    return style.pen().stroke(style.strokeWidth(), pen);
   }
 
   /** The place inside a transform. */
   WalkContext moved(Affine transform) {
-    return new WalkContext(transform.then(toMm), width, height, mmPerPx, style, classes, depth);
+    return new WalkContext(transform.then(toMm), width, height, mmPerPx, style, classes, groups, depth);
   }
 
   /** The place inside a viewport with its own units. */
   WalkContext viewport(Affine transform, double newWidth, double newHeight) {
     return new WalkContext(
-        transform.then(toMm), newWidth, newHeight, mmPerPx, style, classes, depth);
+        transform.then(toMm), newWidth, newHeight, mmPerPx, style, classes, groups, depth);
   }
 
   /** What 100 % is for a length that has no direction. Source: SVG 1.1, 7.10. */
@@ -56,9 +80,5 @@ record WalkContext(
   boolean isVisibleSize() {
     double scale = toMm.scale();
     return scale > 0 && Double.isFinite(scale) && Double.isFinite(toMm.e() + toMm.f());
-  }
-
-  double strokeWidthMm() {
-    return style.strokeWidth() * (style.fixedStroke() ? mmPerPx : toMm.scale());
   }
 }

@@ -7,6 +7,9 @@ import frieze.artwork.Piece;
 import frieze.artwork.SvgReader;
 import frieze.artwork.dxf.DxfReader;
 import frieze.artwork.mend.Repair;
+import frieze.artwork.pen.StrokeOutline;
+import frieze.curve.Bounds;
+import frieze.curve.Tolerances;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.SourceSpan;
@@ -17,6 +20,9 @@ import java.util.Locale;
 public final class DrawingFile {
   /** The endings of the names of files that can be read. */
   public static final List<String> ENDINGS = List.of(".svg", ".dxf");
+
+  /** Outlines of lines are not made finer than for a drawing that grows by this. */
+  private static final double MOST_GROWTH = 1000;
 
   private DrawingFile() {}
 
@@ -40,7 +46,7 @@ public final class DrawingFile {
    * @throws BadInputException if nothing is left to cut
    */
   public static Repair shaped(Artwork read, DrawingRequest asked) {
-    Artwork drawn = picked(read, asked);
+    Artwork drawn = outlined(picked(read, asked), asked);
     Artwork sized = drawn;
     if (asked.heightMm().isPresent() && drawn.bounds().height() > 0) {
       sized = drawn.withHeight(asked.heightMm().getAsDouble());
@@ -54,6 +60,24 @@ public final class DrawingFile {
           "give the other one");
     }
     return Repair.of(sized, asked.gapMm(), asked.smallestMm());
+  }
+
+  /** Lines as areas, so fine that scaling up keeps the tolerance. */
+  private static Artwork outlined(Artwork drawn, DrawingRequest asked) {
+    if (!asked.outlineStrokes()) {
+      return drawn;
+    }
+    Bounds b = drawn.bounds();
+    double grows =
+        Math.max(
+            asked.heightMm().orElse(0) / Math.max(b.height(), Double.MIN_NORMAL),
+            asked.widthMm().orElse(0) / Math.max(b.width(), Double.MIN_NORMAL));
+    double factor = Double.isFinite(grows) ? Math.min(MOST_GROWTH, Math.max(1, grows)) : 1;
+    Artwork areas = StrokeOutline.of(drawn, Tolerances.DEFAULT.offsetMm() / factor);
+    if (areas.pieces().isEmpty()) {
+      throw bad(drawn, ArtworkCode.NOTHING_TO_CUT, "no line in the drawing has a width", "");
+    }
+    return areas;
   }
 
   private static ArtworkReader reader(String name, DrawingRequest asked) {

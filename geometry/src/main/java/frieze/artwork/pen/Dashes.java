@@ -1,0 +1,139 @@
+package frieze.artwork.pen;
+
+import frieze.artwork.Stroke;
+import frieze.curve.Arc;
+import frieze.curve.Flattener;
+import frieze.curve.Line;
+import frieze.curve.Path;
+import frieze.curve.Point;
+import frieze.curve.Segment;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Cuts a path into the stretches that a dashed pen draws.
+ *
+ * <p>On a closed path, a dash that ends where another starts is one with it. <i>Source:</i> SVG
+ * 1.1, 11.4.
+ */
+final class Dashes {
+  /** More dashes than this on a path are no pattern that can be cut. */
+  private static final int MOST = 20_000;
+
+  private final List<Double> pattern;
+  private final double period;
+  private final double tolerance;
+  private final List<List<Segment>> drawn = new ArrayList<>();
+  private int index;
+  private double left;
+  private boolean on;
+
+  private Dashes(Stroke stroke, double tolerance) {
+    this.pattern = stroke.dashes();
+    this.period = pattern.stream().mapToDouble(Double::doubleValue).sum();
+    this.tolerance = tolerance;
+    start(stroke.dashOffset());
+  }
+
+  /** The stretches that are drawn; the path itself if the line is whole. */
+  static List<Path> of(Path path, Stroke stroke, double tolerance) {
+    double period = stroke.dashes().stream().mapToDouble(Double::doubleValue).sum();
+    if (!(period > 0)) {
+      return List.of(path);
+    }
+    Dashes dashes = new Dashes(stroke, tolerance);
+    List<Segment> exact = dashes.measurable(path);
+    double length = exact.stream().mapToDouble(Dashes::length).sum();
+    if (length / period * stroke.dashes().size() > MOST) {
+      return List.of(path);
+    }
+    return dashes.cut(exact, path.closed());
+  }
+
+  private void start(double offset) {
+    double into = offset % (2 * period);
+    into = into < 0 ? into + 2 * period : into;
+    on = true;
+    left = pattern.get(0);
+    while (into >= left) {
+      into -= left;
+      next();
+    }
+    left -= into;
+  }
+
+  private void next() {
+    index = (index + 1) % pattern.size();
+    left = pattern.get(index);
+    on = !on;
+  }
+
+  private List<Segment> measurable(Path path) {
+    List<Segment> exact = new ArrayList<>();
+    for (Segment s : path.segments()) {
+      if (s instanceof Line || s instanceof Arc) {
+        exact.add(s);
+      } else {
+        List<Point> points = Flattener.flatten(new Path(List.of(s), false), tolerance);
+        exact.addAll(Path.polyline(points, false).segments());
+      }
+    }
+    exact.removeIf(s -> length(s) == 0);
+    return exact;
+  }
+
+  private List<Path> cut(List<Segment> segments, boolean closed) {
+    boolean startsOn = on;
+    if (on) {
+      drawn.add(new ArrayList<>());
+    }
+    segments.forEach(this::cut);
+    boolean wraps = closed && startsOn && on;
+    if (wraps && drawn.size() == 1) {
+      return List.of(new Path(drawn.get(0), true));
+    }
+    if (wraps) {
+      List<Segment> last = drawn.remove(drawn.size() - 1);
+      last.addAll(drawn.get(0));
+      drawn.set(0, last);
+    }
+    drawn.removeIf(List::isEmpty);
+    return drawn.stream().map(d -> new Path(d, false)).toList();
+  }
+
+  private void cut(Segment s) {
+    double length = length(s);
+    double done = 0;
+    Point from = s.start();
+    while (length - done > left) {
+      double to = done + left;
+      Point end = s.at(to / length);
+      draw(s, new Stretch(from, end, (to - done) / length));
+      done = to;
+      from = end;
+      next();
+      if (on) {
+        drawn.add(new ArrayList<>());
+      }
+    }
+    left -= length - done;
+    draw(s, new Stretch(from, s.end(), (length - done) / length));
+  }
+
+  private record Stretch(Point from, Point to, double share) {}
+
+  private void draw(Segment s, Stretch part) {
+    if (!on || part.from().equals(part.to()) && !(s instanceof Arc && part.share() == 1)) {
+      return;
+    }
+    Segment piece =
+        s instanceof Arc arc
+            ? new Arc(part.from(), part.to(), arc.centre(), arc.sweepRad() * part.share())
+            : new Line(part.from(), part.to());
+    drawn.get(drawn.size() - 1).add(piece);
+  }
+
+  private static double length(Segment s) {
+    return s instanceof Arc arc ? arc.length() : s.start().distance(s.end());
+  }
+}
