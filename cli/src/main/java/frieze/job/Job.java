@@ -114,7 +114,7 @@ public record Job(
 
     private static List<Hull> holes(Work work) {
       return work instanceof Work.Bore bore
-          ? bore.centres().stream().map(c -> Avoidance.round(c, bore.diameterMm() / 2)).toList()
+          ? bore.centres().stream().map(c -> Avoidance.round(c, bore.reachMm())).toList()
           : List.of();
     }
 

@@ -77,14 +77,7 @@ final class PanelReader {
 
   /** The holes of the other one of a pair; all else lies where its drawings lie. */
   private static Work mirrored(Work work, double lengthMm) {
-    return work instanceof Work.Bore bore
-        ? new Work.Bore(
-            bore.centres().stream().map(c -> new Point(lengthMm - c.x(), c.y())).toList(),
-            bore.diameterMm(),
-            bore.depthMm(),
-            bore.tool(),
-            bore.where())
-        : work;
+    return work instanceof Work.Bore bore ? bore.mirrored(lengthMm) : work;
   }
 
   /** A rectangle with one gap all round is made as such; anything else is fitted. */

@@ -253,9 +253,7 @@ final class WorkReader {
     Optional<BoreWay.Slot> slot =
         v.find(BoreKeys.SLOT)
             .map(
-                s ->
-                    new BoreWay.Slot(
-                        s.get(BoreKeys.Slot.LENGTH), s.get(BoreKeys.Slot.DIRECTION)));
+                s -> new BoreWay.Slot(s.get(BoreKeys.Slot.LENGTH), s.get(BoreKeys.Slot.DIRECTION)));
     boolean drills = tool.shape() instanceof ToolShape.Drill;
     List<Tool> mills = drills ? flatTools() : List.of();
     return Optional.of(new BoreWay(sink, slot, mills, Optional.empty()));
@@ -266,9 +264,7 @@ final class WorkReader {
         .map(
             tool ->
                 new BoreWay.Countersink(
-                    v.get(BoreKeys.Countersink.DIAMETER),
-                    v.get(BoreKeys.Countersink.ANGLE),
-                    tool));
+                    v.get(BoreKeys.Countersink.DIAMETER), v.get(BoreKeys.Countersink.ANGLE), tool));
   }
 
   private List<Tool> flatTools() {

@@ -233,24 +233,16 @@ final class PlanView implements Work.Visitor<Void> {
   @Override
   @SuppressWarnings("NullAway") // a visit that only draws
   public Void bore(Work.Bore bore) {
-    double r = bore.diameterMm() / 2 / sheet.scale();
+    String width = Ink.n(0.25 * sheet.scale());
     for (Point centre : bore.centres()) {
+      List<Path> edges = new ArrayList<>();
+      bore.way().countersink().ifPresent(c -> edges.add(Path.circle(centre, c.diameterMm() / 2)));
+      edges.add(bore.edge(centre));
+      for (Path edge : edges) {
+        shape(List.of(setup().stockFromPanel().apply(edge)), "#fff", width, Ink.BLACK);
+      }
       Point p = onPaper(centre);
-      out.empty(
-          "circle",
-          "cx",
-          Ink.n(p.x()),
-          "cy",
-          Ink.n(p.y()),
-          "r",
-          Ink.n(r),
-          "fill",
-          "#fff",
-          "stroke",
-          Ink.BLACK,
-          "stroke-width",
-          Ink.NARROW);
-      ink.centre(p.x(), p.y(), Math.max(r + 1.2, 2));
+      ink.centre(p.x(), p.y(), Math.max(bore.reachMm() / sheet.scale() + 1.2, 2));
     }
     return null;
   }

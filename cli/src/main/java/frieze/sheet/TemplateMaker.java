@@ -141,7 +141,10 @@ public final class TemplateMaker {
     List<Point> seen = new ArrayList<>();
     for (Work.Bore bore : bores) {
       for (Point c : bore.centres()) {
-        marks.add(new Mark(Path.circle(c, bore.diameterMm() / 2), Pen.NARROW));
+        marks.add(new Mark(bore.edge(c), Pen.NARROW));
+        bore.way()
+            .countersink()
+            .ifPresent(s -> marks.add(new Mark(Path.circle(c, s.diameterMm() / 2), Pen.NARROW)));
         if (!seen.contains(c)) {
           seen.add(c);
           hole(c, seen.size(), bores);
@@ -155,10 +158,17 @@ public final class TemplateMaker {
     StringBuilder sizes = new StringBuilder();
     for (Work.Bore bore : bores) {
       if (bore.centres().contains(c)) {
-        widest = Math.max(widest, bore.diameterMm());
+        widest = Math.max(widest, 2 * bore.reachMm());
         sizes.append(sizes.length() == 0 ? "" : ", then ");
         sizes.append(measures.both(bore.diameterMm())).append(" wide ");
+        bore.way()
+            .slot()
+            .ifPresent(s -> sizes.append(measures.both(s.lengthMm())).append(" long "));
         sizes.append(bore.depthMm().map(d -> measures.both(d) + " deep").orElse("through"));
+        bore.way()
+            .countersink()
+            .ifPresent(
+                s -> sizes.append(", countersunk to ").append(measures.both(s.diameterMm())));
       }
     }
     double reach = widest / 2 + CROSS_MM;

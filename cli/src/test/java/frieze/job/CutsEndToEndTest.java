@@ -150,12 +150,10 @@ class CutsEndToEndTest {
   void sunk_holes_slots_and_holes_milled_for_a_slow_drill_pass_their_dry_run() {
     Tool vee = SHOP.tool("vee 90").orElseThrow();
     BoreWay.Countersink sink = new BoreWay.Countersink(9, Math.toRadians(90), vee);
-    BoreWay sunk =
-        new BoreWay(Optional.of(sink), Optional.empty(), List.of(), Optional.empty());
+    BoreWay sunk = new BoreWay(Optional.of(sink), Optional.empty(), List.of(), Optional.empty());
     assertSafe(dryRun(bore(5, Optional.of(6.0), EIGHTH, sunk)), "sunk");
     BoreWay.Slot slot = new BoreWay.Slot(18, Math.toRadians(30));
-    BoreWay drawn =
-        new BoreWay(Optional.empty(), Optional.of(slot), List.of(), Optional.empty());
+    BoreWay drawn = new BoreWay(Optional.empty(), Optional.of(slot), List.of(), Optional.empty());
     for (double width : new double[] {QUARTER.diameterMm(), 9}) {
       assertSafe(dryRun(bore(width, Optional.of(6.0), QUARTER, drawn)), "blind slot " + width);
       assertSafe(dryRun(bore(width, Optional.empty(), QUARTER, drawn)), "slot " + width);

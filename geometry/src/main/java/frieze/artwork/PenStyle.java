@@ -14,8 +14,7 @@ import java.util.List;
 record PenStyle(
     Stroke.Cap cap, Stroke.Join join, double miterLimit, List<Double> dashes, double dashOffset) {
   /** What a drawing starts with. Source: SVG 1.1, property index. */
-  static final PenStyle INITIAL =
-      new PenStyle(Stroke.Cap.BUTT, Stroke.Join.MITER, 4, List.of(), 0);
+  static final PenStyle INITIAL = new PenStyle(Stroke.Cap.BUTT, Stroke.Join.MITER, 4, List.of(), 0);
 
   PenStyle {
     dashes = List.copyOf(dashes);

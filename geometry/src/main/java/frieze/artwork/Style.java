@@ -34,17 +34,7 @@ record Style(
   /** What a drawing starts with. Source: SVG 1.1, property index. */
   static final Style INITIAL =
       new Style(
-          "black",
-          FillRule.NONZERO,
-          "none",
-          1,
-          false,
-          PenStyle.INITIAL,
-          false,
-          false,
-          16,
-          1,
-          1);
+          "black", FillRule.NONZERO, "none", 1, false, PenStyle.INITIAL, false, false, 16, 1, 1);
 
   /** The properties that may also be written as attributes. */
   static final List<String> PROPERTIES =

@@ -246,8 +246,7 @@ final class SvgWalker {
       leftOut.checkPaint(shape, style);
     }
     Optional<FillRule> fill = style.isFilled() ? Optional.of(style.fillRule()) : Optional.empty();
-    Optional<Stroke> stroke =
-        style.isStroked() ? Optional.of(context.stroke()) : Optional.empty();
+    Optional<Stroke> stroke = style.isStroked() ? Optional.of(context.stroke()) : Optional.empty();
     pieces.add(new Piece(context.label(shape.attribute("id", "")), seen, fill, stroke));
   }
 

@@ -25,7 +25,14 @@ record WalkContext(
 
   static WalkContext of(Page page) {
     return new WalkContext(
-        page.toMm(), page.width(), page.height(), page.mmPerPx(), Style.INITIAL, List.of(), List.of(), 0);
+        page.toMm(),
+        page.width(),
+        page.height(),
+        page.mmPerPx(),
+        Style.INITIAL,
+        List.of(),
+        List.of(),
+        0);
   }
 
   WalkContext into(SvgElement element, Style inside) {
@@ -62,7 +69,8 @@ record WalkContext(
 
   /** The place inside a transform. */
   WalkContext moved(Affine transform) {
-    return new WalkContext(transform.then(toMm), width, height, mmPerPx, style, classes, groups, depth);
+    return new WalkContext(
+        transform.then(toMm), width, height, mmPerPx, style, classes, groups, depth);
   }
 
   /** The place inside a viewport with its own units. */

@@ -15,8 +15,8 @@ import java.util.List;
  * trapezoids, found by crossing all edges (even-odd). Trapezoids of neighbouring slices belong
  * together where they share more than {@link #CONTACT_MM} of the line between them.
  *
- * <p><i>Guarantees:</i> exact but for heights, which are rounded to a nanometre; a contact in a single point does not hold pieces
- * together.
+ * <p><i>Guarantees:</i> exact but for heights, which are rounded to a nanometre; a contact in a
+ * single point does not hold pieces together.
  *
  * <p><i>Cost:</i> the number of vertices times the edges that one level line crosses.
  */

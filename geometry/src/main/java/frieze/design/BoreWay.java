@@ -34,6 +34,12 @@ public record BoreWay(
     return new BoreWay(countersink, slot, mills, Optional.of(slowDrill));
   }
 
+  /** The same, mirrored left to right. */
+  BoreWay mirrored() {
+    Optional<Slot> turned = slot.map(s -> new Slot(s.lengthMm(), StrictMath.PI - s.directionRad()));
+    return new BoreWay(countersink, turned, mills, drill);
+  }
+
   /**
    * A cone for a screw's head, cut by a V-bit of its angle in one plunge.
    *

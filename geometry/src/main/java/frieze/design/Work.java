@@ -1,5 +1,6 @@
 package frieze.design;
 
+import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.diagnostic.SourceSpan;
 import frieze.shop.Tool;
@@ -228,6 +229,30 @@ public sealed interface Work {
 
     public Bore {
       centres = List.copyOf(centres);
+    }
+
+    /** The edge of the hole or slot at one of the centres, without its countersink. */
+    public Path edge(Point centre) {
+      return way.slot()
+          .map(slot -> slot.around(centre, diameterMm, diameterMm / 2))
+          .orElseGet(() -> Path.circle(centre, diameterMm / 2));
+    }
+
+    /** How far a hole reaches from its centre, with its countersink. */
+    public double reachMm() {
+      double hole = Math.max(diameterMm, way.slot().map(BoreWay.Slot::lengthMm).orElse(0.0)) / 2;
+      return Math.max(hole, way.countersink().map(c -> c.diameterMm() / 2).orElse(0.0));
+    }
+
+    /** The same in the other one of a pair, mirrored left to right. */
+    public Bore mirrored(double lengthMm) {
+      return new Bore(
+          centres.stream().map(c -> new Point(lengthMm - c.x(), c.y())).toList(),
+          diameterMm,
+          depthMm,
+          tool,
+          way.mirrored(),
+          where);
     }
 
     @Override

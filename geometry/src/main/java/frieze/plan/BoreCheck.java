@@ -74,7 +74,8 @@ final class BoreCheck {
     } else if (slot) {
       checkRamp(bore);
     } else if (fits && !tool.cutsAtCentre() && !(tool.shape() instanceof ToolShape.Drill)) {
-      common.unsuited(bore, "it does not cut at its centre, and the hole leaves it no room to ramp");
+      common.unsuited(
+          bore, "it does not cut at its centre, and the hole leaves it no room to ramp");
     } else if (!fits && !(tool.shape() instanceof ToolShape.Flat)) {
       common.unsuited(bore, "a hole larger than the tool needs a straight bit");
     }
@@ -83,7 +84,8 @@ final class BoreCheck {
   private void checkRamp(Work.Bore bore) {
     double run = bore.way().slot().orElseThrow().lengthMm() - bore.diameterMm();
     if (!MoveBuilder.canEnter(bore.tool(), run)) {
-      common.unsuited(bore, "it does not cut at its centre, and the slot leaves it no room to ramp");
+      common.unsuited(
+          bore, "it does not cut at its centre, and the slot leaves it no room to ramp");
     }
   }
 
@@ -113,7 +115,10 @@ final class BoreCheck {
         || depth > Math.min(tool.fluteLengthMm(), tool.reachMm())) {
       badSink(
           bore,
-          "tool " + tool.name() + " is too small for a head of " + Amounts.length(sink.diameterMm()),
+          "tool "
+              + tool.name()
+              + " is too small for a head of "
+              + Amounts.length(sink.diameterMm()),
           "use a wider V-bit");
     } else if (depth >= setup.stock().thinnestMm()) {
       badSink(

@@ -70,8 +70,7 @@ final class BoreLayout {
     List<List<Cut>> blocks = new ArrayList<>();
     for (Point centre : bore.centres()) {
       String origin = "countersink " + (blocks.size() + 1);
-      blocks.add(
-          List.of(BorePlanner.drill(origin, centre, sink.depthMm(), sink.tool(), feeds)));
+      blocks.add(List.of(BorePlanner.drill(origin, centre, sink.depthMm(), sink.tool(), feeds)));
     }
     return blocks;
   }

@@ -70,8 +70,7 @@ final class BorePlanner {
    * @param limitMm the most that a pass may take
    * @param diameterMm of the hole
    */
-  static Cut mill(
-      Place place, Work.Bore bore, double depthMm, Feeds feeds, double limitMm) {
+  static Cut mill(Place place, Work.Bore bore, double depthMm, Feeds feeds, double limitMm) {
     Tool tool = bore.tool();
     List<Track> circles = loops(place.centre(), bore);
     Track inner = circles.get(0);

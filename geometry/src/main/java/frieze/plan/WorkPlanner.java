@@ -57,8 +57,7 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
   }
 
   private Feeds feeds(Tool tool, Work work) {
-    Feeds feeds =
-        Feeds.choose(tool, setup.stock().material(), setup.machine(), work.where());
+    Feeds feeds = Feeds.choose(tool, setup.stock().material(), setup.machine(), work.where());
     found.addAll(feeds.notes());
     return feeds;
   }
@@ -220,9 +219,7 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
       Feeds feeds = feeds(sink.tool(), bore);
       batches.add(
           new Planner.Batch(
-              sink.tool(),
-              Planner.Stage.BORE,
-              BoreLayout.countersinks(bore, sink, feeds)));
+              sink.tool(), Planner.Stage.BORE, BoreLayout.countersinks(bore, sink, feeds)));
     }
     return batches;
   }

@@ -139,8 +139,7 @@ class BoreTest {
 
   @Test
   void a_countersink_that_does_not_suit_is_an_error() {
-    for (BoreWay way :
-        List.of(sunk(9, 82, vee(90)), sunk(4, 90, vee(90)), sunk(14, 90, vee(90)))) {
+    for (BoreWay way : List.of(sunk(9, 82, vee(90)), sunk(4, 90, vee(90)), sunk(14, 90, vee(90)))) {
       assertThatThrownBy(() -> plan(DRILL_5, 5, Optional.of(10.0), way))
           .hasMessageContaining("error[PLAN-047]");
     }

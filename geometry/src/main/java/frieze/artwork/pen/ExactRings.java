@@ -194,7 +194,9 @@ final class ExactRings {
 
   private int circleOf(Point p, Point q) {
     List<Integer> candidates = new ArrayList<>(at.getOrDefault(p, Set.of()));
-    at.getOrDefault(q, Set.of()).stream().filter(k -> !candidates.contains(k)).forEach(candidates::add);
+    at.getOrDefault(q, Set.of()).stream()
+        .filter(k -> !candidates.contains(k))
+        .forEach(candidates::add);
     candidates.sort(null);
     int best = -1;
     double least = 2 * tolerance;

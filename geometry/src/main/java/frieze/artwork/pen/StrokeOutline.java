@@ -85,8 +85,7 @@ public final class StrokeOutline {
 
   /** The most by which a map stretches a length. */
   private static double stretch(Affine map) {
-    double squares =
-        map.a() * map.a() + map.b() * map.b() + map.c() * map.c() + map.d() * map.d();
+    double squares = map.a() * map.a() + map.b() * map.b() + map.c() * map.c() + map.d() * map.d();
     double det = map.determinant();
     double spread = Math.sqrt(Math.max(0, squares * squares - 4 * det * det));
     return Math.sqrt((squares + spread) / 2);

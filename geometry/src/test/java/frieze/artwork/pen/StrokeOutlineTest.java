@@ -21,14 +21,17 @@ class StrokeOutlineTest {
 
   private static Artwork outlined(String body) {
     String svg = "<svg xmlns='http://www.w3.org/2000/svg'>" + body + "</svg>";
-    Artwork read =
-        SvgReader.withScale(1).read("t.svg", svg.getBytes(StandardCharsets.UTF_8));
+    Artwork read = SvgReader.withScale(1).read("t.svg", svg.getBytes(StandardCharsets.UTF_8));
     return StrokeOutline.of(read, TOLERANCE_MM);
   }
 
   @ParameterizedTest
   @CsvSource({
-    "butt,miter,0,0", "round,round,1,1", "square,bevel,2,2", "butt,bevel,0,2", "square,round,2,1"
+    "butt,miter,0,0",
+    "round,round,1,1",
+    "square,bevel,2,2",
+    "butt,bevel,0,2",
+    "square,round,2,1"
   })
   void a_zigzag_covers_what_the_stroke_of_java_awt_covers(
       String cap, String join, int awtCap, int awtJoin) {
