@@ -68,7 +68,6 @@ final class BorePlanner {
    * by pass. Begins where an earlier hole at the same place ends.
    *
    * @param limitMm the most that a pass may take
-   * @param diameterMm of the hole
    */
   static Cut mill(Place place, Work.Bore bore, double depthMm, Feeds feeds, double limitMm) {
     Tool tool = bore.tool();

@@ -123,7 +123,8 @@ final class Dashes {
   private record Stretch(Point from, Point to, double share) {}
 
   private void draw(Segment s, Stretch part) {
-    if (!on || part.from().equals(part.to()) && !(s instanceof Arc && part.share() == 1)) {
+    boolean wholeTurn = s instanceof Arc && part.share() == 1;
+    if (!on || (part.from().equals(part.to()) && !wholeTurn)) {
       return;
     }
     Segment piece =
