@@ -18,7 +18,6 @@ import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.SourceSpan;
 import frieze.dryrun.DryRun;
 import frieze.dryrun.DryRunResult;
-import frieze.dryrun.Finding;
 import frieze.dryrun.Surroundings;
 import frieze.fixtures.OpenIcons;
 import frieze.layout.Opening;
@@ -43,8 +42,6 @@ import frieze.torch.TorchSequencer;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -70,21 +67,21 @@ class IconPanelsTest {
 
   @Test
   void forty_icons_become_openings_of_steel_panels() {
-    Outcome outcome = new Outcome();
-    outcome.attemptAll(40);
-    assertThat(outcome.asked).isEqualTo(40);
-    assertThat(outcome.unsafe).as(outcome::report).isEmpty();
-    assertThat(outcome.made).as(outcome::report).isGreaterThanOrEqualTo(40);
+    Trial trial = new Trial();
+    trial.attemptAll(40);
+    assertThat(trial.outcome.asked()).isEqualTo(40);
+    assertThat(trial.outcome.unsafe()).as(trial.outcome::report).isEmpty();
+    assertThat(trial.outcome.made()).as(trial.outcome::report).isGreaterThanOrEqualTo(40);
   }
 
   @Test
   @Tag("corpus")
   void three_hundred_icons_become_openings_of_steel_panels() {
-    Outcome outcome = new Outcome();
-    outcome.attemptAll(300);
-    assertThat(outcome.asked).isEqualTo(300);
-    assertThat(outcome.unsafe).as(outcome::report).isEmpty();
-    assertThat(outcome.made).as(outcome::report).isGreaterThanOrEqualTo(294);
+    Trial trial = new Trial();
+    trial.attemptAll(300);
+    assertThat(trial.outcome.asked()).isEqualTo(300);
+    assertThat(trial.outcome.unsafe()).as(trial.outcome::report).isEmpty();
+    assertThat(trial.outcome.made()).as(trial.outcome::report).isGreaterThanOrEqualTo(294);
   }
 
   private static Design design(Artwork art) {
@@ -121,16 +118,13 @@ class IconPanelsTest {
   }
 
   /** What became of each icon. */
-  private static final class Outcome {
-    private int asked;
-    private int made;
-    private final Map<String, String> refused = new TreeMap<>();
-    private final Map<String, String> unsafe = new TreeMap<>();
+  private static final class Trial {
+    private final IconOutcome outcome = new IconOutcome();
 
     /** On both cores: no icon knows of another. */
     void attemptAll(int count) {
       Map<String, byte[]> icons = OpenIcons.sample(count);
-      asked = icons.size();
+      outcome.ask(icons.size());
       icons.entrySet().parallelStream().forEach(i -> attempt(i.getKey(), i.getValue()));
     }
 
@@ -142,24 +136,24 @@ class IconPanelsTest {
         Setup setup = setup();
         TorchPlan plan = TorchPlanner.plan(design(sized), setup, Tolerances.DEFAULT);
         look(name, plan);
-        judge(name, run(plan, setup));
+        outcome.judge(name, run(plan, setup));
       } catch (BadInputException e) {
-        refuse(name, e);
+        outcome.refuse(name, e);
       }
     }
 
     /** Counts pieces and measures pierces with code that shares nothing with the plan. */
-    private synchronized void look(String name, TorchPlan plan) {
+    private void look(String name, TorchPlan plan) {
       for (Region part : plan.parts()) {
         int pieces = Pieces.count(part);
         if (pieces != 1) {
-          unsafe.put(name, "comes out in " + pieces + " pieces");
+          outcome.blame(name, "comes out in " + pieces + " pieces");
         }
         BoundaryDistance edge = BoundaryDistance.of(part);
         for (TorchPath path : plan.paths()) {
           boolean onPurpose = path.pieces().isEmpty();
           if (!onPurpose && edge.signed(path.pierce()) > ROUNDING_MM - TORCH.leastPierceMm()) {
-            unsafe.put(name, path.origin() + " is pierced at or in the part");
+            outcome.blame(name, path.origin() + " is pierced at or in the part");
           }
         }
       }
@@ -171,40 +165,6 @@ class IconPanelsTest {
       return DryRun.in(Surroundings.of(setup))
           .withTorch(PlannedPanel.facts(plan, setup))
           .run(ReadBack.texts(Posting.write(sequence, setup, POST, List.of(), names), POST));
-    }
-
-    private synchronized void refuse(String name, BadInputException why) {
-      refused.put(name, why.getMessage());
-    }
-
-    private synchronized void judge(String name, DryRunResult result) {
-      if (result.mayWrite()) {
-        made++;
-      } else {
-        unsafe.put(
-            name,
-            result.findings().stream()
-                .filter(Finding::isError)
-                .limit(2)
-                .map(Finding::toString)
-                .collect(Collectors.joining("; ")));
-      }
-    }
-
-    String report() {
-      return made
-          + " of "
-          + asked
-          + " made\nunsafe: "
-          + lines(unsafe)
-          + "\nrefused: "
-          + lines(refused);
-    }
-
-    private static String lines(Map<String, String> map) {
-      return map.entrySet().stream()
-          .map(e -> "\n  " + e.getKey() + ": " + e.getValue())
-          .collect(Collectors.joining());
     }
   }
 }

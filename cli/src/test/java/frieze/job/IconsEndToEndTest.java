@@ -18,8 +18,6 @@ import frieze.design.Work;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.SourceSpan;
 import frieze.dryrun.DryRun;
-import frieze.dryrun.DryRunResult;
-import frieze.dryrun.Finding;
 import frieze.dryrun.ProgramText;
 import frieze.dryrun.Surroundings;
 import frieze.fixtures.OpenIcons;
@@ -44,9 +42,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -69,21 +65,21 @@ class IconsEndToEndTest {
 
   @Test
   void forty_icons_are_recessed_and_cut_out() {
-    Outcome outcome = new Outcome();
-    outcome.tryAll(40, 4);
-    assertThat(outcome.asked).isEqualTo(100);
-    assertThat(outcome.unsafe).as(outcome::report).isEmpty();
-    assertThat(outcome.made).as(outcome::report).isGreaterThanOrEqualTo(99);
+    Trial trial = new Trial();
+    trial.tryAll(40, 4);
+    assertThat(trial.outcome.asked()).isEqualTo(100);
+    assertThat(trial.outcome.unsafe()).as(trial.outcome::report).isEmpty();
+    assertThat(trial.outcome.made()).as(trial.outcome::report).isGreaterThanOrEqualTo(99);
   }
 
   @Test
   @Tag("corpus")
   void three_hundred_icons_are_recessed_and_cut_out() {
-    Outcome outcome = new Outcome();
-    outcome.tryAll(300, 1);
-    assertThat(outcome.asked).isEqualTo(1200);
-    assertThat(outcome.unsafe).as(outcome::report).isEmpty();
-    assertThat(outcome.made).as(outcome::report).isGreaterThanOrEqualTo(1000);
+    Trial trial = new Trial();
+    trial.tryAll(300, 1);
+    assertThat(trial.outcome.asked()).isEqualTo(1200);
+    assertThat(trial.outcome.unsafe()).as(trial.outcome::report).isEmpty();
+    assertThat(trial.outcome.made()).as(trial.outcome::report).isGreaterThanOrEqualTo(1000);
   }
 
   /** The filled area in the middle of a square panel, and the panel cut out of its stock. */
@@ -160,12 +156,9 @@ class IconsEndToEndTest {
       Stream.of("rs274-full", "short-arcs").map(id -> Posts.find(id).orElseThrow()).toList();
 
   /** What became of each icon, operation and post. */
-  private static final class Outcome {
+  private static final class Trial {
     private List<Post> posts = POSTS;
-    private int asked;
-    private int made;
-    private final Map<String, String> refused = new TreeMap<>();
-    private final Map<String, String> unsafe = new TreeMap<>();
+    private final IconOutcome outcome = new IconOutcome();
 
     /** All with the first post, and one of a few with the others too. */
     void tryAll(int count, int othersEach) {
@@ -186,7 +179,7 @@ class IconsEndToEndTest {
 
     /** Writes and reads back with each post; the first is compared with the design too. */
     private void attempt(String what, Supplier<Design> design) {
-      asked += posts.size();
+      outcome.ask(posts.size());
       try {
         Design asDrawn = design.get();
         Setup setup = setup(asDrawn.panel());
@@ -196,41 +189,11 @@ class IconsEndToEndTest {
         for (Post post : posts) {
           boolean first = post.equals(POSTS.get(0));
           DryRun with = first ? dryRun.comparedWith(setup, intents) : dryRun;
-          judge(what + " " + post.id(), with.run(texts(sequence, setup, post)));
+          outcome.judge(what + " " + post.id(), with.run(texts(sequence, setup, post)));
         }
       } catch (BadInputException e) {
-        refused.put(what, e.getMessage());
+        outcome.refuse(what, e);
       }
-    }
-
-    private void judge(String what, DryRunResult result) {
-      if (result.mayWrite()) {
-        made++;
-      } else {
-        unsafe.put(
-            what,
-            result.findings().stream()
-                .filter(Finding::isError)
-                .limit(2)
-                .map(Finding::toString)
-                .collect(Collectors.joining("; ")));
-      }
-    }
-
-    String report() {
-      return made
-          + " of "
-          + asked
-          + " made\nunsafe: "
-          + lines(unsafe)
-          + "\nrefused: "
-          + lines(refused);
-    }
-
-    private static String lines(Map<String, String> map) {
-      return map.entrySet().stream()
-          .map(e -> "\n  " + e.getKey() + ": " + e.getValue())
-          .collect(Collectors.joining());
     }
   }
 }
