@@ -51,6 +51,7 @@ final class Frieze implements Runnable {
     line.addSubcommand(new FitCommand(console));
     line.addSubcommand(new TemplateCommand(console, files));
     line.addSubcommand(new TraceCommand(console, files));
+    line.addSubcommand(new LookCommand(console, files));
     line.addSubcommand(new NewCommand(console));
     line.addSubcommand(new PostsCommand(console));
     line.addSubcommand(new ShopCommand(console, files));

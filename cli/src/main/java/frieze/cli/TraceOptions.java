@@ -1,12 +1,18 @@
 package frieze.cli;
 
 import frieze.artwork.Artwork;
+import frieze.artwork.mend.Repair;
+import frieze.artwork.source.DrawingRequest;
 import frieze.curve.Point;
 import frieze.job.OptionText;
 import frieze.trace.RealSize;
 import frieze.trace.TraceSettings;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -188,6 +194,49 @@ final class TraceOptions {
           command.commandLine(), "give one of --height, --width, --dpi and --sheet: the real size");
     }
     return given.get(0);
+  }
+
+  /** Refuses what only a picture takes: a drawing has outlines already. */
+  void refuseForDrawing() {
+    Map<String, Boolean> given = new LinkedHashMap<>();
+    given.put("--dpi", dpi != null);
+    given.put("--sheet", sheet != null);
+    given.put("--corners", corners != null);
+    given.put("--lens-bend", lensBend != null);
+    given.put("--threshold", threshold != null);
+    given.put("--tolerance", tolerance != null);
+    given.put("--lines-up-to", linesUpTo != null);
+    given.put("--light-on-dark", lightOnDark);
+    given.forEach(
+        (name, is) -> {
+          if (is) {
+            throw options().wrong(name, "is for pictures; this is a drawing");
+          }
+        });
+    if (height != null && width != null) {
+      throw new ParameterException(
+          command.commandLine(), "give one of --height and --width: the other follows");
+    }
+  }
+
+  /** What is asked of a drawing, or of the outlines of a picture. */
+  DrawingRequest drawing(OptionalDouble unitMm, @Nullable String pick, boolean outline) {
+    return new DrawingRequest(
+        unitMm,
+        Optional.ofNullable(pick),
+        optional("--height", height),
+        optional("--width", width),
+        Repair.USUAL_GAP_MM,
+        optional("--smallest", smallest).orElse(0),
+        outline);
+  }
+
+  private OptionalDouble optional(String name, @Nullable String text) {
+    return text == null ? OptionalDouble.empty() : OptionalDouble.of(lengthMm(name, text));
+  }
+
+  double lengthMm(String option, String text) {
+    return options().heightMm(option, text);
   }
 
   private OptionReader options() {

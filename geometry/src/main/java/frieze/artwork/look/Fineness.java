@@ -1,0 +1,81 @@
+package frieze.artwork.look;
+
+import frieze.artwork.Artwork;
+import frieze.artwork.Piece;
+import frieze.curve.Bounds;
+import frieze.curve.Flattener;
+import frieze.curve.Path;
+import frieze.curve.Point;
+import frieze.curve.Tolerances;
+import frieze.region.Region;
+import frieze.region.Ring;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How fine a drawing is.
+ *
+ * @param area of all filled pieces together
+ * @param holes in that area
+ * @param lines drawn lines that are no areas
+ * @param web the narrowest place of the area; empty if there is none
+ * @param gap the narrowest place between walls of the ground; empty if none face each other
+ */
+public record Fineness(
+    Region area,
+    Bounds bounds,
+    int holes,
+    Lines lines,
+    Optional<Narrow> web,
+    Optional<Narrow> gap) {
+  /**
+   * Drawn lines.
+   *
+   * @param narrowestMm the least width, 0 if one has none
+   * @param widestMm the largest width
+   */
+  public record Lines(int count, double lengthMm, double narrowestMm, double widestMm) {}
+
+  /** Measures a drawing. Cost: that of two medial axes. */
+  public static Fineness of(Artwork artwork) {
+    Region area = artwork.filled(Tolerances.DEFAULT.flattenMm());
+    return new Fineness(
+        area,
+        artwork.bounds(),
+        (int) area.rings().stream().filter(Ring::hole).count(),
+        lines(artwork),
+        Narrowest.web(area),
+        Narrowest.gap(area));
+  }
+
+  /** How many connected areas there are. */
+  public int parts() {
+    return area.parts().size();
+  }
+
+  private static Lines lines(Artwork artwork) {
+    int count = 0;
+    double length = 0;
+    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
+    for (Piece piece : artwork.pieces()) {
+      if (piece.fill().isEmpty() && piece.strokeWidthMm().isPresent()) {
+        double width = piece.strokeWidthMm().getAsDouble();
+        least = Math.min(least, width);
+        most = Math.max(most, width);
+        count += piece.paths().size();
+        length += piece.paths().stream().mapToDouble(Fineness::length).sum();
+      }
+    }
+    return new Lines(count, length, count == 0 ? 0 : least, most);
+  }
+
+  private static double length(Path path) {
+    List<Point> flat = Flattener.flatten(path, Tolerances.DEFAULT.flattenMm());
+    double length = path.closed() ? flat.get(flat.size() - 1).distance(flat.get(0)) : 0;
+    for (int i = 1; i < flat.size(); i++) {
+      length += flat.get(i - 1).distance(flat.get(i));
+    }
+    return length;
+  }
+}
