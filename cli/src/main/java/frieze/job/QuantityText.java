@@ -55,7 +55,7 @@ final class QuantityText {
    * Reads a quantity.
    *
    * @param inches whether a bare number is in inches (in/min, in/s2)
-   * @return in the inner unit of the kind: mm, mm/min, mm/s2, rad, rpm, s, or a share of 1
+   * @return in the inner unit of the kind: mm, mm/min, mm/s2, rad, rpm, s, N, or a share of 1
    */
   static double read(String text, UnitKind kind, boolean inches) throws NotAQuantity {
     String rest = withPlainFractions(text.strip());
@@ -125,6 +125,7 @@ final class QuantityText {
       case ANGLE -> "write an angle like 60 deg";
       case SPEED -> "write a turning speed like 18000 rpm";
       case TIME -> "write a time like 3 s";
+      case FORCE -> "write a force like 60 N or 15 lbf";
       case SHARE -> "write a share like 40%";
     };
   }

@@ -37,11 +37,19 @@ final class TorchKeys {
             Types.length(Range.POSITIVE),
             "twice the thickness, at least 5 mm",
             "The width of a bridge. More where people lean on the panel.");
+    static final Key<Double> LOAD =
+        Key.withDefault(
+            "load",
+            Types.quantity(UnitKind.FORCE, Range.NOT_NEGATIVE),
+            "40 N",
+            "The push, square to the sheet, that each island must stand at its worst place before"
+                + " its bridges start to bend for good. More bridges are set for it, up to three.");
     static final Section SECTION =
         new Section(
             "bridges",
-            "Strips of metal that tie islands inside openings to the panel, as short as they can be.",
-            List.of(TIE, WIDTH));
+            "Strips of metal that tie islands inside openings to the panel: as short as they can be,"
+                + " or along a vein: a line of the drawing that is not filled.",
+            List.of(TIE, WIDTH, LOAD));
 
     private Ties() {}
   }
@@ -99,6 +107,12 @@ final class TorchKeys {
   static final Key<Values> BRIDGES =
       Key.withDefault(
           "bridges", new SectionType(Ties.SECTION), "{}", "How islands are tied to the panel.");
+  static final Key<Double> LEAST_WEB =
+      Key.optional(
+          "least web",
+          Types.length(Range.POSITIVE),
+          "the thickness of the sheet",
+          "Webs of metal thinner than this are told: heat may warp or burn them.");
   static final Key<Boolean> STRICT =
       Key.withDefault(
           "strict",
@@ -124,5 +138,6 @@ final class TorchKeys {
               SMALL_HOLES,
               ROWS,
               BRIDGES,
+              LEAST_WEB,
               STRICT));
 }

@@ -32,11 +32,10 @@ final class TorchReader {
   Optional<Work> read(Values v, List<Work.Target> on) {
     Optional<Torch> torch = torch(v);
     Values rows = v.get(TorchKeys.ROWS);
-    Values ties = v.get(TorchKeys.BRIDGES);
     TorchWay way =
         new TorchWay(
             v.get(TorchKeys.RIGHT),
-            v.find(TorchKeys.LEAD).map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+            optional(v, TorchKeys.LEAD),
             v.get(TorchKeys.ARCS),
             v.get(TorchKeys.SMALL_HOLES),
             v.get(TorchKeys.OUTLINE),
@@ -44,13 +43,21 @@ final class TorchReader {
                 rows.get(TorchKeys.Rows.ALONG),
                 rows.get(TorchKeys.Rows.ACROSS),
                 rows.get(TorchKeys.Rows.GAP)),
-            new TorchWay.Bridging(
-                ties.get(TorchKeys.Ties.TIE),
-                ties.find(TorchKeys.Ties.WIDTH)
-                    .map(OptionalDouble::of)
-                    .orElse(OptionalDouble.empty())),
-            v.get(TorchKeys.STRICT));
+            bridges(v.get(TorchKeys.BRIDGES)),
+            new TorchWay.Limits(v.get(TorchKeys.STRICT), optional(v, TorchKeys.LEAST_WEB)),
+            Optional.empty());
     return torch.map(t -> new Work.TorchCut(on, t, way, v.where()));
+  }
+
+  private static OptionalDouble optional(Values v, Key<Double> key) {
+    return v.find(key).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+  }
+
+  private static TorchWay.Bridging bridges(Values v) {
+    return new TorchWay.Bridging(
+        v.get(TorchKeys.Ties.TIE),
+        optional(v, TorchKeys.Ties.WIDTH),
+        OptionalDouble.of(v.get(TorchKeys.Ties.LOAD)));
   }
 
   private Optional<Torch> torch(Values v) {

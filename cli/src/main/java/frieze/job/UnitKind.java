@@ -12,11 +12,17 @@ enum UnitKind {
   ANGLE("an angle", "deg", "deg"),
   SPEED("a turning speed", "rpm", "rpm"),
   TIME("a time", "s", "s"),
+  FORCE("a force", "N", "lbf"),
   /** A share of something. A bare number is a share too: 0.4 and 40% are the same. */
   SHARE("a share", "", "");
 
   private static final double INCH = 25.4;
   private static final double FOOT = 12 * INCH;
+
+  /** Standard gravity, 3rd CGPM 1901: 9.80665 m/s2; a pound is 0.45359237 kg. */
+  private static final double KILOGRAM_FORCE = 9.80665;
+
+  private static final double POUND_FORCE = 0.45359237 * KILOGRAM_FORCE;
   private static final double DEGREE = Math.PI / 180;
 
   private final String label;
@@ -39,7 +45,7 @@ enum UnitKind {
     return inches ? imperial : metric;
   }
 
-  /** Each unit and how many of the inner unit (mm, mm/min, mm/s2, rad, rpm, s, 1) it is. */
+  /** Each unit and how many of the inner unit (mm, mm/min, mm/s2, rad, rpm, s, N, 1) it is. */
   Map<String, Double> units() {
     Map<String, Double> units = new LinkedHashMap<>();
     switch (this) {
@@ -73,6 +79,11 @@ enum UnitKind {
         units.put("sec", 1.0);
         units.put("ms", 0.001);
         units.put("min", 60.0);
+      }
+      case FORCE -> {
+        units.put("N", 1.0);
+        units.put("lbf", POUND_FORCE);
+        units.put("kgf", KILOGRAM_FORCE);
       }
       case SHARE -> {
         units.put("%", 0.01);

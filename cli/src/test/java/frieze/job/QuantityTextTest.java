@@ -57,6 +57,8 @@ class QuantityTextTest {
 
   @ParameterizedTest
   @CsvSource({
+    "FORCE, 15 lbf, 66.723324228",
+    "FORCE, 4 kgf, 39.2266",
     "FEED, 48 in/min, 1219.2",
     "FEED, 48 ipm, 1219.2",
     "FEED, 1.2 m/min, 1200",

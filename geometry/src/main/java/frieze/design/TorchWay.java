@@ -1,5 +1,6 @@
 package frieze.design;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -10,7 +11,7 @@ import java.util.OptionalDouble;
  * @param leadMm the length of a lead-in; empty for as long as the sheet needs
  * @param arcLeads whether leads are arcs where they fit, else straight
  * @param outline whether the panel is cut out too
- * @param strict whether what the kerf can't do is an error
+ * @param joints what keeps small loose pieces in place; empty to let them fall
  */
 public record TorchWay(
     boolean partOnRight,
@@ -20,7 +21,8 @@ public record TorchWay(
     boolean outline,
     Rows rows,
     Bridging bridges,
-    boolean strict) {
+    Limits limits,
+    Optional<Joints> joints) {
   /** The usual bridges; what the kerf can't do is a warning. */
   public TorchWay(
       boolean partOnRight,
@@ -29,7 +31,16 @@ public record TorchWay(
       SmallHole smallHoles,
       boolean outline,
       Rows rows) {
-    this(partOnRight, leadMm, arcLeads, smallHoles, outline, rows, Bridging.USUAL, false);
+    this(
+        partOnRight,
+        leadMm,
+        arcLeads,
+        smallHoles,
+        outline,
+        rows,
+        Bridging.USUAL,
+        Limits.USUAL,
+        Optional.empty());
   }
 
   /**
@@ -37,10 +48,44 @@ public record TorchWay(
    *
    * @param wanted whether they are tied at all; else an island is an error
    * @param widthMm of a bridge; empty for twice the thickness and at least 5 mm
+   * @param sideLoadN the push that each island must stand; empty for the usual
    */
-  public record Bridging(boolean wanted, OptionalDouble widthMm) {
-    /** Tied, with bridges of the usual width. */
-    public static final Bridging USUAL = new Bridging(true, OptionalDouble.empty());
+  public record Bridging(boolean wanted, OptionalDouble widthMm, OptionalDouble sideLoadN) {
+    /** Tied, with bridges of the usual width that stand the usual push. */
+    public static final Bridging USUAL =
+        new Bridging(true, OptionalDouble.empty(), OptionalDouble.empty());
+
+    /** Not tied. */
+    public static final Bridging NONE =
+        new Bridging(false, OptionalDouble.empty(), OptionalDouble.empty());
+  }
+
+  /**
+   * What is told of slots, webs and points that the kerf can't do.
+   *
+   * @param strict whether they are errors
+   * @param leastWebMm metal thinner than this would warp or burn; empty for the thickness
+   */
+  public record Limits(boolean strict, OptionalDouble leastWebMm) {
+    /** Warnings, of webs thinner than the sheet is thick. */
+    public static final Limits USUAL = new Limits(false, OptionalDouble.empty());
+  }
+
+  /**
+   * Stubs of metal left across the kerf, so that a small piece stays level where it was cut.
+   *
+   * @param belowMm pieces whose longer side is up to this are kept
+   * @param count for each piece
+   * @param widthMm of each, after the cut
+   */
+  public record Joints(double belowMm, int count, double widthMm) {
+    public Joints {
+      if (!(belowMm > 0) || !(widthMm > 0) || count < 1) {
+        throw new IllegalArgumentException(
+            "belowMm, widthMm and count must be > 0 but were "
+                + (belowMm + " mm, " + widthMm + " mm, " + count));
+      }
+    }
   }
 
   /** The usual way, one panel. */
@@ -77,6 +122,27 @@ public record TorchWay(
 
   /** The same with other copies. */
   public TorchWay withRows(Rows other) {
-    return new TorchWay(partOnRight, leadMm, arcLeads, smallHoles, outline, other, bridges, strict);
+    return new TorchWay(
+        partOnRight, leadMm, arcLeads, smallHoles, outline, other, bridges, limits, joints);
+  }
+
+  /** The same with other bridges. */
+  public TorchWay withBridges(Bridging other) {
+    return new TorchWay(
+        partOnRight, leadMm, arcLeads, smallHoles, outline, rows, other, limits, joints);
+  }
+
+  /** The same with small pieces kept. */
+  public TorchWay withJoints(Joints other) {
+    return new TorchWay(
+        partOnRight,
+        leadMm,
+        arcLeads,
+        smallHoles,
+        outline,
+        rows,
+        bridges,
+        limits,
+        Optional.of(other));
   }
 }

@@ -4,11 +4,14 @@ import frieze.bridge.BridgeRules;
 import frieze.bridge.Bridged;
 import frieze.bridge.RepeatedBridges;
 import frieze.curve.Affine;
+import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.Design;
 import frieze.design.Intents;
+import frieze.design.Motif;
 import frieze.design.Selection;
+import frieze.design.TorchWay;
 import frieze.design.Work;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostics;
@@ -24,6 +27,12 @@ import java.util.List;
 final class Material {
   /** Openings this near to the outline touch it. */
   private static final double TOUCH_MM = 0.01;
+
+  /** Islands below this are dross; common practice, no published value. */
+  static final double DROSS_MM2 = 2;
+
+  /** Openings below this are gaps by rounding. */
+  private static final double SPECK_MM2 = 0.1;
 
   private final Design design;
   private final Work.TorchCut work;
@@ -56,7 +65,42 @@ final class Material {
     return panel.minus(openings);
   }
 
-  /** The material with its islands tied by bridges, alike for each placement of a motif. */
+  /** The material without specks of metal, and of opening, that nobody drew; tells of each. */
+  Region withoutDross(Region material) {
+    Region kept = material;
+    for (Region part : material.parts()) {
+      if (part.area() < DROSS_MM2) {
+        kept = kept.minus(part);
+        tellDross("an island", part, " is dropped: it would burn or fall");
+      }
+    }
+    for (Region hole : holes(kept)) {
+      if (hole.area() < SPECK_MM2) {
+        kept = kept.union(hole);
+        tellDross("an opening", hole, " is left out: it is where drawn areas just miss each other");
+      }
+    }
+    return kept;
+  }
+
+  private void tellDross(String what, Region speck, String done) {
+    Point at = speck.bounds().centre();
+    found.warning(
+        TorchCode.DROSS,
+        work.where(),
+        what
+            + " of only "
+            + Amounts.area(speck.area())
+            + " at "
+            + Amounts.place(at.x(), at.y())
+            + done,
+        "if you want it, draw it larger");
+  }
+
+  /**
+   * The material with its islands tied by bridges, alike for each placement of a motif. Lines of a
+   * motif that are not filled are its veins.
+   */
   Bridged tied(Region material) {
     List<RepeatedBridges.Cutting> cuttings = new ArrayList<>();
     for (Work.Target target : work.on()) {
@@ -65,14 +109,24 @@ final class Material {
               design.motif(target.motif()), target, Affine.IDENTITY, tolerances.flattenMm());
       List<Affine> maps =
           design.placementsOf(target.motif()).stream().map(p -> p.map().affine()).toList();
-      cuttings.add(new RepeatedBridges.Cutting(target.motif(), drawn, List.of(), maps));
+      cuttings.add(
+          new RepeatedBridges.Cutting(
+              target.motif(), drawn, veins(design.motif(target.motif())), maps));
     }
     BridgeRules usual = BridgeRules.usual(work.torch().thicknessMm());
+    TorchWay.Bridging asked = work.way().bridges();
     BridgeRules rules =
-        work.way().bridges().widthMm().isPresent()
-            ? usual.withWidth(work.way().bridges().widthMm().getAsDouble())
-            : usual;
+        usual
+            .withWidth(asked.widthMm().orElse(usual.widthMm()))
+            .withSideLoad(asked.sideLoadN().orElse(usual.sideLoadN()));
     return RepeatedBridges.tieWithin(material, cuttings, rules, work.where());
+  }
+
+  private static List<Path> veins(Motif motif) {
+    return motif.artwork().pieces().stream()
+        .filter(p -> p.stroke().isPresent() && p.fill().isEmpty())
+        .flatMap(p -> p.paths().stream())
+        .toList();
   }
 
   private Region openings() {

@@ -18,7 +18,8 @@ public enum TorchCode implements Code {
   ROWS_TOO_CLOSE("TORCH-012", "copies are too close to each other"),
   ZINC("TORCH-013", "the sheet is coated with zinc"),
   NOTHING_TO_CUT("TORCH-014", "nothing is left to cut"),
-  SLOW_MACHINE("TORCH-015", "the machine is slower than the cut chart");
+  SLOW_MACHINE("TORCH-015", "the machine is slower than the cut chart"),
+  DROSS("TORCH-016", "an island is mere dross");
 
   private final String id;
   private final String title;

@@ -2,10 +2,12 @@ package frieze.torch;
 
 import frieze.bridge.Bridged;
 import frieze.bridge.KerfLimits;
+import frieze.bridge.Pieces;
 import frieze.curve.Affine;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.Design;
+import frieze.design.TorchWay;
 import frieze.design.Work;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostics;
@@ -51,7 +53,7 @@ public final class TorchPlanner {
   private TorchPlan plan() {
     new SheetCheck(design, setup, work, found).check();
     Material stays = new Material(design, work, tolerances, found);
-    Region material = stays.region();
+    Region material = stays.withoutDross(stays.region());
     found.throwIfErrors();
     Region held = material;
     if (work.way().bridges().wanted()) {
@@ -61,6 +63,7 @@ public final class TorchPlanner {
       held = bridged.material();
     }
     Region part = onePiece(held);
+    prove(part);
     found.throwIfErrors();
     kerfLimits(part);
     found.throwIfErrors();
@@ -97,9 +100,14 @@ public final class TorchPlanner {
   private void kerfLimits(Region part) {
     Region outline =
         Region.of(List.of(design.panel().outline()), FillRule.NONZERO, tolerances.flattenMm());
+    TorchWay.Limits limits = work.way().limits();
     List<KerfLimits.Trouble> troubles =
-        KerfLimits.find(outline, part, work.torch().kerfMm(), setup.stock().thickestMm());
-    found.addAll(KerfLimits.diagnostics(troubles, work.way().strict(), work.where()));
+        KerfLimits.find(
+            outline,
+            part,
+            work.torch().kerfMm(),
+            limits.leastWebMm().orElse(setup.stock().thickestMm()));
+    found.addAll(KerfLimits.diagnostics(troubles, limits.strict(), work.where()));
   }
 
   /** The largest part of the material; the others would fall out. */
@@ -119,6 +127,18 @@ public final class TorchPlanner {
       }
     }
     return largest;
+  }
+
+  /** Counts the pieces of the part by a way that shares nothing with how it was made. */
+  private void prove(Region part) {
+    int pieces = Pieces.count(part);
+    if (pieces != 1) {
+      found.error(
+          TorchCode.LOOSE_ISLAND,
+          work.where(),
+          "the panel would come out in " + pieces + " pieces",
+          "tie them in the drawing, or pick the pieces without them");
+    }
   }
 
   private List<TorchPath> outlines(List<Region> parts) {

@@ -161,6 +161,48 @@ class BridgesTest {
     assertThat(half.minus(turned).area() + turned.minus(half).area()).isLessThan(1e-6);
   }
 
+  /** Random rings with a vein each, turned, mirrored and moved; each is held in the same way. */
+  @Test
+  void bridges_follow_a_vein_and_move_with_their_motif() {
+    SplittableRandom random = Seeds.random(20265);
+    int mirrored = 0;
+    for (int k = 0; k < 12; k++) {
+      String name = "case " + k + " of seed " + Seeds.seed(20265);
+      double angle = random.nextDouble(-0.4, 0.4);
+      Region opening =
+          disc(0, 0, 24).minus(disc(random.nextDouble(-3, 3), random.nextDouble(-3, 3), 14));
+      Point reach = new Point(StrictMath.cos(angle), StrictMath.sin(angle)).times(26);
+      Path vein = Path.polyline(List.of(reach.times(-1), reach), false);
+      List<Affine> maps = new ArrayList<>();
+      for (int i = 0; i < 3; i++) {
+        boolean mirror = random.nextBoolean();
+        mirrored += mirror ? 1 : 0;
+        maps.add(
+            Affine.scaling(mirror ? -1 : 1, 1)
+                .then(Affine.rotation(random.nextDouble(2 * Math.PI)))
+                .then(Affine.translation(40 + 60 * i, 40)));
+      }
+      var cutting = new RepeatedBridges.Cutting("leaf", opening, List.of(vein), maps);
+      Bridged tied =
+          RepeatedBridges.tie(box(0, 0, 200, 80), List.of(cutting), RULES, SourceSpan.NONE);
+      assertThat(tied.pieces()).as(name).isEqualTo(1);
+      assertThat(tied.held()).as(name).hasSize(3);
+      assertThat(tied.bridges()).as(name).hasSize(6).allMatch(Bridge::alongVein);
+      for (int i = 0; i < 3; i++) {
+        for (int n = 0; n < 2; n++) {
+          Bridge bridge = tied.held().get(i).bridges().get(n);
+          Bridge first = tied.held().get(0).bridges().get(n);
+          Point own = maps.get(i).inverse().apply(bridge.atHold());
+          assertThat(own.cross(reach) / 26).as(name).isCloseTo(0, within(1e-9));
+          assertThat(own.distance(maps.get(0).inverse().apply(first.atHold())))
+              .as(name)
+              .isLessThan(1e-9);
+        }
+      }
+    }
+    assertThat(mirrored).isBetween(6, 30);
+  }
+
   @Test
   void openings_that_touch_the_outline_or_each_other_are_told() {
     Region opening = disc(0, 0, 20);

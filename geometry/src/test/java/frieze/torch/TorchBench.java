@@ -85,8 +85,13 @@ final class TorchBench {
             List.of(openings),
             Optional.of(FillRule.EVEN_ODD),
             OptionalDouble.empty());
-    Motif motif =
-        new Motif("fern", new Artwork("own.svg", List.of(piece), "millimetres", List.of()));
+    return design(outline, way, torch, List.of(piece));
+  }
+
+  /** A panel with one drawing of some pieces, placed as it is. */
+  static Design design(Path outline, TorchWay way, Torch torch, List<Piece> pieces) {
+    Panel panel = new Panel("end", outline);
+    Motif motif = new Motif("fern", new Artwork("own.svg", pieces, "millimetres", List.of()));
     return new Design(
         panel,
         List.of(motif),

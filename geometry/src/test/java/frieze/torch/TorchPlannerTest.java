@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import frieze.artwork.Piece;
 import frieze.bridge.BridgeCode;
 import frieze.bridge.Pieces;
 import frieze.curve.Arc;
@@ -15,9 +16,12 @@ import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Code;
 import frieze.fixtures.Seeds;
 import frieze.region.BoundaryDistance;
+import frieze.region.FillRule;
 import frieze.region.Region;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -173,16 +177,7 @@ class TorchPlannerTest {
     assertThat(errors(TorchWay.USUAL, PANEL, ring, speck))
         .containsExactly(BridgeCode.ISLAND_TOO_SMALL);
     Path core = Path.circle(new Point(60, 50), 15);
-    TorchWay untied =
-        new TorchWay(
-            true,
-            TorchWay.USUAL.leadMm(),
-            true,
-            TorchWay.SmallHole.PIERCE,
-            true,
-            TorchWay.Rows.ONE,
-            new TorchWay.Bridging(false, TorchWay.USUAL.leadMm()),
-            false);
+    TorchWay untied = TorchWay.USUAL.withBridges(TorchWay.Bridging.NONE);
     assertThat(errors(untied, PANEL, ring, core)).containsExactly(TorchCode.LOOSE_ISLAND);
     assertThat(errors(TorchWay.USUAL, PANEL, TorchBench.rectangle(0, 40, 20, 20)))
         .containsExactly(TorchCode.TOUCHES_OUTLINE);
@@ -196,6 +191,25 @@ class TorchPlannerTest {
         .containsExactly(TorchCode.ROWS_TOO_CLOSE);
   }
 
+  /**
+   * Dust within an opening, an island of 1 mm2, and a crack of 3 µm where areas miss each other.
+   */
+  @Test
+  void dross_is_dropped_and_told() {
+    Path opening = TorchBench.rectangle(30, 30, 40, 40);
+    Path dust = TorchBench.rectangle(50, 50, 1e-3, 1e-3);
+    Path speck = TorchBench.rectangle(40, 40, 1, 1);
+    Path crack = TorchBench.rectangle(100, 20, 0.003, 20);
+    TorchPlan plan = TorchBench.plan(PANEL, TorchWay.USUAL, opening, dust, speck, crack);
+    assertThat(plan.notes()).extracting(n -> n.code()).containsOnly(TorchCode.DROSS).hasSize(3);
+    assertThat(plan.notes())
+        .extracting(n -> n.message())
+        .anyMatch(m -> m.contains("an island of only 1 mm2") && m.contains("x 40.5, y 40.5 mm"))
+        .anyMatch(m -> m.contains("an opening of only 0.06 mm2") && m.contains("x 100, y 30 mm"));
+    assertThat(plan.parts().get(0).area()).isCloseTo(15_000 - 1600, within(1e-6));
+    assertThat(plan.paths()).hasSize(2);
+  }
+
   /** A gap of 15 mm, 3 mm steel: two bridges of 6 mm halve the opening. */
   @Test
   void an_island_is_tied_with_bridges() {
@@ -207,6 +221,63 @@ class TorchPlannerTest {
     assertThat(plan.paths()).hasSize(3);
     double open = 15_000 - part.area();
     assertThat(open).isBetween(Math.PI * 675 - 2 * 6 * 15.8, Math.PI * 675 - 2 * 6 * 14.9);
+  }
+
+  /** A ring of 15 mm around a core, and a vein upward through both: the bridges lie on it. */
+  @Test
+  void bridges_follow_lines_that_are_not_filled() {
+    Piece ring =
+        new Piece(
+            "",
+            List.of(),
+            List.of(Path.circle(new Point(60, 50), 30), Path.circle(new Point(60, 50), 15)),
+            Optional.of(FillRule.EVEN_ODD),
+            OptionalDouble.empty());
+    Piece vein =
+        new Piece(
+            "",
+            List.of(),
+            List.of(Path.polyline(List.of(new Point(60, 19), new Point(60, 81)), false)),
+            Optional.empty(),
+            OptionalDouble.of(1));
+    TorchPlan plan =
+        TorchPlanner.plan(
+            TorchBench.design(PANEL, TorchWay.USUAL, TorchBench.TORCH, List.of(ring, vein)),
+            TorchBench.setup(600, 400),
+            Tolerances.DEFAULT);
+    Region.Locator metal = plan.parts().get(0).locator();
+    for (double y : new double[] {21, 28, 34, 66, 72, 79}) {
+      assertThat(metal.contains(new Point(57.01, y)) && metal.contains(new Point(62.99, y)))
+          .as("y %s", y)
+          .isTrue();
+      assertThat(metal.contains(new Point(56.99, y)) || metal.contains(new Point(63.01, y)))
+          .as("y %s", y)
+          .isFalse();
+    }
+  }
+
+  /** A web of 4 mm between two openings: more than the sheet's 3 mm, less than 5. */
+  @Test
+  void the_least_web_is_as_told() {
+    Path[] openings = {
+      TorchBench.rectangle(30, 30, 20, 40), TorchBench.rectangle(54, 30, 20, 40),
+    };
+    assertThat(TorchBench.plan(PANEL, TorchWay.USUAL, openings).notes()).isEmpty();
+    TorchWay wider =
+        new TorchWay(
+            true,
+            OptionalDouble.empty(),
+            true,
+            TorchWay.SmallHole.PIERCE,
+            true,
+            TorchWay.Rows.ONE,
+            TorchWay.Bridging.USUAL,
+            new TorchWay.Limits(false, OptionalDouble.of(5)),
+            Optional.empty());
+    assertThat(TorchBench.plan(PANEL, wider, openings).notes())
+        .singleElement()
+        .satisfies(n -> assertThat(n.code()).isEqualTo(BridgeCode.WEB_THIN))
+        .satisfies(n -> assertThat(n.message()).contains("at x 52", "only 4 mm"));
   }
 
   @Test
