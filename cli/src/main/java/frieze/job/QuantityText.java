@@ -155,8 +155,8 @@ final class QuantityText {
   private static double factor(String unit, String text, UnitKind kind, boolean inches)
       throws NotAQuantity {
     Map<String, Double> units = kind.units();
-    String written = unit == null ? kind.bareUnit(inches) : unit.toLowerCase(Locale.ROOT);
-    Double factor = units.get(written);
+    String written = unit == null ? kind.bareUnit(inches) : unit;
+    Double factor = units.getOrDefault(written, units.get(written.toLowerCase(Locale.ROOT)));
     if (factor == null) {
       throw new NotAQuantity(
           JobCode.WRONG_UNIT,

@@ -57,6 +57,7 @@ class QuantityTextTest {
 
   @ParameterizedTest
   @CsvSource({
+    "FORCE, 40 N, 40",
     "FORCE, 15 lbf, 66.723324228",
     "FORCE, 4 kgf, 39.2266",
     "FEED, 48 in/min, 1219.2",
