@@ -31,20 +31,19 @@ final class Smoothing {
 
   private static final int WIDENINGS = 3;
 
-  /** Half of a normal variable lies within so many standard deviations. */
-  private static final double HALF_OF_NORMAL = 0.6745;
-
-  /** Fitted to the blurred corner of 90 degrees, which is exact. */
-  private static final double RECESSION_POWER = 0.615;
-
-  /** Sides that meet farther out than this are carried on wrongly; the tip lies as expected. */
-  private static final double TIP_SLACK = 1.4;
-
   /** Sides that meet still farther out have no corner between them. */
   private static final double TIP_ROUND = 1.6;
 
   private static final double TIP_SLACK_PX = 0.4;
   private static final double TIP_SCATTER = 4;
+
+  /** A sharp tip is seen where it must be, but for this, and for the scatter of its sides. */
+  private static final double BLUNT_PX = 0.25;
+
+  private static final double BLUNT_SCATTER = 4;
+
+  /** Wider corners are not looked at for a blunt tip: each of its two corners would hardly turn. */
+  private static final double MOST_BLUNT_RAD = Math.toRadians(50);
 
   private final List<Point> points;
   private final int n;
@@ -90,8 +89,7 @@ final class Smoothing {
   /**
    * Those of the tips that blur alone can have rounded; the others are round in the drawing.
    *
-   * <p>A corner whose sides stand at an angle of 2 a is seen about 0.67 cos(a)^0.6 / sin(a) blurs
-   * away from where the sides meet.
+   * <p>How far a sharp corner is seen from where its sides meet tells {@link Wedge}.
    */
   List<Integer> sharp(List<Integer> tips) {
     List<Run> runs = between(tips);
@@ -105,24 +103,45 @@ final class Smoothing {
     return sharp;
   }
 
-  /** Where a corner was before the blur; empty if blur does not explain how round it is. */
-  private Optional<Point> corner(Run before, Run after, int tip) {
+  /**
+   * Where a corner was before the blur; empty if blur does not explain how round it is.
+   *
+   * <p>A tip that is seen farther from where its sides would meet than a sharp one is blunt: it was
+   * cut off square, or nearly so, by less than a side that shows. Then there are two corners. One
+   * that is seen nearer has sides that bend on the way to it, as in a cusp; it lies where it must
+   * to be seen so.
+   */
+  private Optional<Tip> corner(Run before, Run after, int tip) {
     Point met = meeting(before, after, tip);
     Point in = end(before, false, before.to()).direction(0);
     Point out = end(after, true, after.from()).direction(0);
     double half = (Math.PI - Math.abs(Corners.angle(in, out))) / 2;
-    double expected =
-        sigma
-            * HALF_OF_NORMAL
-            * StrictMath.pow(Math.max(0, StrictMath.cos(half)), RECESSION_POWER)
-            / StrictMath.sin(half);
-    double slack = TIP_SLACK_PX + TIP_SCATTER * scatter;
+    Wedge wedge = new Wedge(half);
+    double expected = sigma * wedge.sharpSeenAt();
     double away = met.distance(at(tip));
-    if (away > TIP_ROUND * expected + slack) {
+    double slack = TIP_SLACK_PX + TIP_SCATTER * scatter;
+    if (away > TIP_ROUND * expected + slack || met.minus(at(tip)).dot(in.minus(out)) < -slack) {
       return Optional.empty();
     }
-    return Optional.of(
-        away > TIP_SLACK * expected + slack ? at(tip).towards(met, expected / away) : met);
+    double scatters = BLUNT_PX + BLUNT_SCATTER * scatter / StrictMath.sin(half);
+    boolean askew = expected > TIP_ROUND * away + slack; // the sides are not what they seem
+    if (half > MOST_BLUNT_RAD || askew || Math.abs(away - expected) <= scatters) {
+      return Optional.of(new Tip(met, met));
+    }
+    if (away < expected) {
+      Point outward = in.minus(out).times(1 / in.minus(out).norm());
+      Point tipMost = at(tip).plus(outward.times(expected));
+      return Optional.of(new Tip(tipMost, tipMost));
+    }
+    double cut = sigma * wedge.cutFor(away / sigma) / StrictMath.cos(half);
+    return Optional.of(new Tip(met.minus(in.times(cut)), met.plus(out.times(cut))));
+  }
+
+  /** The two corners of a blunt tip, in order; the same point twice for a sharp one. */
+  private record Tip(Point first, Point last) {
+    boolean blunt() {
+      return !first.equals(last);
+    }
   }
 
   private List<Run> between(List<Integer> tips) {
@@ -139,20 +158,26 @@ final class Smoothing {
    * Smooths the runs between corners.
    *
    * @param tips the indices of the corners, in order
-   * @return one run for each corner, from it to the next one; ends that meet are the same point
+   * @return one run for each corner, two for a blunt one, from it to the next one; ends that meet
+   *     are the same point
    */
   List<List<Point>> runs(List<Integer> tips) {
     int count = tips.size();
     List<Run> runs = between(tips);
-    List<Point> corners = new ArrayList<>();
+    List<Tip> corners = new ArrayList<>();
     for (int k = 0; k < count; k++) {
+      Point seen = at(tips.get(k));
       corners.add(
           corner(runs.get((k + count - 1) % count), runs.get(k), tips.get(k))
-              .orElse(at(tips.get(k))));
+              .orElse(new Tip(seen, seen)));
     }
     List<List<Point>> smooth = new ArrayList<>();
     for (int k = 0; k < count; k++) {
-      smooth.add(smooth(runs.get(k), corners.get(k), corners.get((k + 1) % count)));
+      Tip from = corners.get(k);
+      if (from.blunt()) {
+        smooth.add(List.of(from.first(), from.last()));
+      }
+      smooth.add(smooth(runs.get(k), from.last(), corners.get((k + 1) % count).first()));
     }
     return smooth;
   }

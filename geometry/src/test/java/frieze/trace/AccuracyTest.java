@@ -57,9 +57,18 @@ class AccuracyTest {
     assertThat(pieces(trials)).as(how + " pieces " + trials).isLessThanOrEqualTo(MOST_PIECES);
   }
 
+  /** Shapes that may leave the outline somewhere, and at a corner: none if the picture is clean. */
+  private static int mostFar(Degraded how) {
+    return switch (how) {
+      case CLEAN, SHADOWED -> 0;
+      case LENS_BENT, JPEG_60 -> 2;
+      default -> 10;
+    };
+  }
+
   /**
-   * A hundred icons. Not all of their outline is within 0.12 mm: some have corners less than three
-   * pixels apart, which no longer show.
+   * A hundred icons. With noise not all of their outline is within 0.12 mm: some have tips whose
+   * ends are less than three pixels wide, which no longer show.
    */
   @Tag("corpus")
   @ParameterizedTest
@@ -72,8 +81,8 @@ class AccuracyTest {
     assertThat(share(trials, within(how))).as(what).isGreaterThanOrEqualTo(0.95);
     assertThat(share(trials, ALL_MM)).as(what).isGreaterThanOrEqualTo(0.999);
     assertThat(pieces(trials)).as(what).isLessThanOrEqualTo(MOST_PIECES);
-    assertThat(far).as(what).isLessThanOrEqualTo(MANY / 8);
-    assertThat(corners).as(what).isLessThanOrEqualTo(MANY / 12);
+    assertThat(far).as(what).isLessThanOrEqualTo(mostFar(how));
+    assertThat(corners).as(what).isLessThanOrEqualTo(mostFar(how) / 2);
   }
 
   /** Half of the ink at a third of it and at two thirds: the blur moves by what is expected. */

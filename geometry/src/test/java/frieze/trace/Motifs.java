@@ -10,6 +10,7 @@ import frieze.curve.Point;
 import frieze.diagnostic.BadInputException;
 import frieze.fixtures.OpenIcons;
 import frieze.region.Region;
+import frieze.region.Ring;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
@@ -20,12 +21,14 @@ import java.util.Map;
 /** Artwork of known shape. */
 final class Motifs {
   static final double FLAT_MM = 0.0005;
+  private static final double SEAM_MM = 1e-6;
 
   private Motifs() {}
 
   /** Rings with the area on their left, the lower left corner of their bounds at the origin. */
   record Motif(String name, List<List<Point>> rings, Bounds bounds) {
-    static Motif of(String name, Region region) {
+    static Motif of(String name, Region drawn) {
+      Region region = seamless(drawn);
       Bounds b = region.bounds();
       List<List<Point>> rings = new ArrayList<>();
       region
@@ -79,6 +82,20 @@ final class Motifs {
           .mapToInt(r -> ArcFitter.fit(r, true, toleranceMm).segments().size())
           .sum();
     }
+  }
+
+  /** Areas that touch are one: what is left between them by rounding is in no picture. */
+  private static Region seamless(Region region) {
+    List<Path> snapped = new ArrayList<>();
+    for (Ring ring : region.rings()) {
+      List<Point> points = ring.points().stream().map(Motifs::onGrid).distinct().toList();
+      snapped.add(Path.polyline(points, true));
+    }
+    return Region.of(snapped, NONZERO, FLAT_MM);
+  }
+
+  private static Point onGrid(Point p) {
+    return new Point(Math.rint(p.x() / SEAM_MM) * SEAM_MM, Math.rint(p.y() / SEAM_MM) * SEAM_MM);
   }
 
   static Motif circle() {
