@@ -30,6 +30,7 @@ final class NewCommand implements Callable<Integer> {
   /** What a folder can start with. */
   enum Kind {
     BENCH("bench", "leaf.svg"),
+    BIT_TEST("bit-test", "grooves.svg"),
     KERF_COUPON("kerf-coupon", "coupon.svg");
 
     private final String word;
@@ -55,8 +56,8 @@ final class NewCommand implements Callable<Integer> {
       names = "--kind",
       paramLabel = "KIND",
       description = {
-        "bench: a panel with a leaf; kerf-coupon: a square and a slot, to measure how wide a torch"
-            + " cuts (bench)"
+        "bench: a panel with a leaf; bit-test: grooves to measure the real angle of a V-bit;"
+            + " kerf-coupon: a square and a slot, to measure how wide a torch cuts (bench)"
       })
   private String kind = Kind.BENCH.word;
 
@@ -76,7 +77,7 @@ final class NewCommand implements Callable<Integer> {
             .orElseThrow(
                 () ->
                     new ParameterException(
-                        spec.commandLine(), "--kind: must be bench or kerf-coupon"));
+                        spec.commandLine(), "--kind: must be bench, bit-test or kerf-coupon"));
     Path target = console.path(folder);
     for (String file : wanted.files()) {
       if (Files.exists(target.resolve(file))) {

@@ -130,7 +130,9 @@ final class ShopCommand implements Callable<Integer> {
 
         @Override
         public String vee(ToolShape.Vee vee) {
-          return "vee " + degrees(vee.angleRad());
+          String tip =
+              vee.tipMm() > 0 ? String.format(Locale.ROOT, ", tip %.2f mm", vee.tipMm()) : "";
+          return "vee " + degrees(vee.angleRad()) + tip;
         }
 
         @Override
@@ -145,6 +147,7 @@ final class ShopCommand implements Callable<Integer> {
       };
 
   private static String degrees(double angleRad) {
-    return String.format(Locale.ROOT, "%.0f deg", Math.toDegrees(angleRad));
+    String tenths = String.format(Locale.ROOT, "%.1f", Math.toDegrees(angleRad));
+    return tenths.replace(".0", "") + " deg";
   }
 }

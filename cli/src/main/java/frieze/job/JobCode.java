@@ -39,7 +39,8 @@ public enum JobCode implements Code {
   ONE_TORCHCUT("JOB-034", "more than one torchcut on a panel"),
   BAD_CLEARANCE("JOB-035", "clearance too low for a torch"),
   NO_REAL_SIZE("JOB-036", "picture without a real size"),
-  BAD_TABLE("JOB-037", "table of openings that can\'t be read");
+  BAD_TABLE("JOB-037", "table of openings that can\'t be read"),
+  BAD_TEST_CUT("JOB-038", "test cut that contradicts itself");
 
   private final String id;
   private final String title;

@@ -129,6 +129,18 @@ final class ShopKeys {
     DRILL
   }
 
+  /** One groove of a test cut with a V-bit. */
+  static final class TestGroove {
+    static final Key<Double> DEPTH =
+        Key.required("depth", Types.length(Range.POSITIVE), "how deep it is, as programmed");
+    static final Key<Double> WIDTH =
+        Key.required("width", Types.length(Range.POSITIVE), "how wide it is at the surface");
+    static final Section SECTION =
+        new Section("test groove", "A straight groove cut and measured.", List.of(DEPTH, WIDTH));
+
+    private TestGroove() {}
+  }
+
   /** A tool. */
   static final class Tools {
     static final Key<Integer> NUMBER =
@@ -150,7 +162,7 @@ final class ShopKeys {
         Key.optional(
             "angle",
             Types.quantity(UnitKind.ANGLE, Range.TOOL_ANGLE),
-            "118 deg for a drill; a vee or tapered bit needs it",
+            "118 deg for a drill; a vee bit needs it or a test cut, a tapered bit needs it",
             "The full angle between its sides.");
     static final Key<Double> TIP =
         Key.optional(
@@ -158,6 +170,14 @@ final class ShopKeys {
             Types.length(Range.NOT_NEGATIVE),
             "0 for a vee bit; a tapered bit needs it",
             "The diameter at its tip: a flat on a vee bit, a ball on a tapered bit.");
+    static final Key<List<Values>> TEST_CUT =
+        Key.optional(
+            "test cut",
+            new ListType<>(new SectionType(TestGroove.SECTION), 2, 20, false),
+            "angle and tip as they are written",
+            "The grooves of a test cut, from which the real angle and tip of a vee bit come; they"
+                + " win over the written angle, which may be left out. `frieze new --kind bit-test`"
+                + " starts such a cut.");
     static final Key<Integer> FLUTES =
         Key.withDefault("flutes", Types.count(1, 12), "2", "The number of its cutting edges.");
     static final Key<Double> FLUTE_LENGTH =
@@ -215,6 +235,7 @@ final class ShopKeys {
                 DIAMETER,
                 ANGLE,
                 TIP,
+                TEST_CUT,
                 FLUTES,
                 FLUTE_LENGTH,
                 REACH,

@@ -20,7 +20,6 @@ import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Reads a shop file. */
 public final class ShopReader {
-  private static final double DRILL_ANGLE_RAD = Math.toRadians(118);
   private static final String BUILT_IN = "built-in shop";
 
   private final Diagnostics found = new Diagnostics();
@@ -168,7 +167,8 @@ public final class ShopReader {
       Values values = entry.getValue().value();
       int number = values.find(ShopKeys.Tools.NUMBER).orElseGet(() -> Shop.nextFree(taken));
       taken.add(number);
-      shape(entry.getKey(), values)
+      new ShapeReader(entry.getKey(), values, found)
+          .read()
           .ifPresent(shape -> tools.add(tool(entry.getKey(), number, shape, values)));
     }
     return tools;
@@ -196,40 +196,5 @@ public final class ShopReader {
 
   private static OptionalDouble optional(Values values, Key<Double> key) {
     return values.find(key).map(OptionalDouble::of).orElse(OptionalDouble.empty());
-  }
-
-  private Optional<ToolShape> shape(String name, Values t) {
-    double diameter = t.get(ShopKeys.Tools.DIAMETER);
-    Optional<Double> angle = t.find(ShopKeys.Tools.ANGLE);
-    Optional<Double> tip = t.find(ShopKeys.Tools.TIP);
-    ShopKeys.Shape shape = t.get(ShopKeys.Tools.SHAPE);
-    boolean pointed = shape == ShopKeys.Shape.VEE || shape == ShopKeys.Shape.TAPERED;
-    if (pointed && angle.isEmpty()) {
-      return missing(name, t, "an \"angle\"");
-    }
-    if (shape == ShopKeys.Shape.TAPERED && tip.filter(d -> d > 0).isEmpty()) {
-      return missing(name, t, "a \"tip\" above 0");
-    }
-    if (tip.filter(d -> d >= diameter).isPresent()) {
-      found.error(
-          JobCode.OUT_OF_RANGE,
-          t.where(ShopKeys.Tools.TIP),
-          "the tip of \"" + name + "\" must be smaller than its diameter",
-          "");
-      return Optional.empty();
-    }
-    return Optional.of(
-        switch (shape) {
-          case FLAT -> new ToolShape.Flat(diameter);
-          case BALL -> new ToolShape.Ball(diameter);
-          case VEE -> new ToolShape.Vee(diameter, angle.orElseThrow(), tip.orElse(0.0));
-          case TAPERED -> new ToolShape.Tapered(diameter, angle.orElseThrow(), tip.orElseThrow());
-          case DRILL -> new ToolShape.Drill(diameter, angle.orElse(DRILL_ANGLE_RAD));
-        });
-  }
-
-  private Optional<ToolShape> missing(String name, Values tool, String what) {
-    found.error(JobCode.MISSING_KEY, tool.where(), "the tool \"" + name + "\" needs " + what, "");
-    return Optional.empty();
   }
 }

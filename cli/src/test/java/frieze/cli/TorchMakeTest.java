@@ -138,7 +138,7 @@ class TorchMakeTest {
     assertThat(made.err()).doesNotContain("warning");
     Shell.Result wrong = shell.run("new", "--kind", "boat", "elsewhere");
     assertThat(wrong.code()).isEqualTo(ExitCode.USAGE.number());
-    assertThat(wrong.err()).contains("bench or kerf-coupon");
+    assertThat(wrong.err()).contains("bench, bit-test or kerf-coupon");
   }
 
   @Test
