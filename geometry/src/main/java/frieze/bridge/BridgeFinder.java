@@ -100,7 +100,27 @@ final class BridgeFinder {
   }
 
   private Stroke vein(List<Point> gap, int island, int hold) {
-    return new Stroke(List.copyOf(gap), hold, true, gap.get(0).distance(middles.get(island)));
+    return new Stroke(straightened(gap), hold, true, gap.get(0).distance(middles.get(island)));
+  }
+
+  /** The same line with fewer points: those that lie on the chord of what is left out. */
+  private static List<Point> straightened(List<Point> line) {
+    List<Point> kept = new ArrayList<>(List.of(line.get(0)));
+    int from = 0;
+    for (int to = 2; to < line.size(); to++) {
+      Point chord = line.get(to).minus(line.get(from));
+      boolean straight = true;
+      for (int k = from + 1; k < to; k++) {
+        double off = chord.cross(line.get(k).minus(line.get(from))) / chord.norm();
+        straight &= Math.abs(off) <= VEIN_CHORD_MM;
+      }
+      if (!straight) {
+        from = to - 1;
+        kept.add(line.get(from));
+      }
+    }
+    kept.add(line.get(line.size() - 1));
+    return kept;
   }
 
   private List<Point> walk(Path vein) {

@@ -60,7 +60,7 @@ public final class TorchPlanner {
       Bridged bridged = stays.tied(material);
       found.addAll(bridged.found());
       found.throwIfErrors();
-      held = bridged.material();
+      held = Fillets.of(bridged, work.torch().kerfMm(), tolerances.offsetMm());
     }
     Region part = onePiece(held);
     prove(part);

@@ -223,6 +223,21 @@ class TorchPlannerTest {
     assertThat(open).isBetween(Math.PI * 675 - 2 * 6 * 15.8, Math.PI * 675 - 2 * 6 * 14.9);
   }
 
+  /**
+   * A gap of 15 mm between squares and two bridges of 6 mm: each adds 90 mm2, and in each of eight
+   * right corners a fillet of 0.8 mm, (1 - pi/4) r2, whose sides lie within 2 µm.
+   */
+  @Test
+  void inner_corners_at_bridges_are_rounded_and_nothing_else_is() {
+    Path window = TorchBench.rectangle(30, 20, 60, 60);
+    Path core = TorchBench.rectangle(45, 35, 30, 30);
+    TorchPlan plan = TorchBench.plan(PANEL, TorchWay.USUAL, window, core);
+    double fillets = 8 * (1 - Math.PI / 4) * 0.8 * 0.8;
+    assertThat(plan.notes()).isEmpty();
+    assertThat(plan.parts().get(0).area())
+        .isCloseTo(15_000 - 3600 + 900 + 2 * 90 + fillets, within(0.05));
+  }
+
   /** A ring of 15 mm around a core, and a vein upward through both: the bridges lie on it. */
   @Test
   void bridges_follow_lines_that_are_not_filled() {
