@@ -82,6 +82,34 @@ final class PanelSteps {
             + " of the stock; Z0 "
             + (setup.zero().z() == Zero.AlongZ.TOP ? "on its top" : "on the bed")
             + ", again after every change of tool.");
+    items.addAll(widths(stock));
+    return items;
+  }
+
+  /** What an error in height does to the width of grooves, for each V-bit. */
+  private List<String> widths(Stock stock) {
+    double uneven = stock.thickestMm() - stock.thinnestMm();
+    List<String> items = new ArrayList<>();
+    for (ToolUse use : tools) {
+      if (use.tool().shape() instanceof ToolShape.Vee vee) {
+        String factor = Measures.decimals(vee.widensBy(), 2);
+        String bySurface =
+            uneven > 0
+                ? " The readings differ by "
+                    + measures.about(uneven)
+                    + ": that alone is "
+                    + measures.about(uneven * vee.widensBy())
+                    + " of width."
+                : "";
+        items.add(
+            "Grooves of "
+                + use.tool().name()
+                + " change width by "
+                + factor
+                + " times an error in height: set Z0 where they come."
+                + bySurface);
+      }
+    }
     return items;
   }
 

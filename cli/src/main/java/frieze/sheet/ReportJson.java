@@ -14,6 +14,7 @@ import frieze.opening.Sitting;
 import frieze.plan.Leftover;
 import frieze.post.ProgramText;
 import frieze.shop.Setup;
+import frieze.shop.ToolShape;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -155,6 +156,9 @@ public final class ReportJson {
       json.writeStringField("spindle", use.setting(facts.machine().spindle()));
       number("fastestFeedPerMin", use.fastestMmPerMin());
       number("deepest", use.deepestMm());
+      if (use.tool().shape() instanceof ToolShape.Vee vee) {
+        number("widensByDepth", vee.widensBy());
+      }
       json.writeArrayFieldStart("work");
       for (String work : use.works()) {
         json.writeString(work);

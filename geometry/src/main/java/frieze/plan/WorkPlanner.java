@@ -69,6 +69,7 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
   @Override
   public List<Planner.Batch> recess(Work.Recess recess) {
     Feeds feeds = feeds(recess);
+    ChipThinning.warning(recess, feeds, setup.stock().material()).ifPresent(found::add);
     List<Double> depths = passes(recess.tool(), recess.depthMm());
     RecessLayout layout = new RecessLayout(design, recess, tolerances);
     boolean lastTool = RecessLayout.sameArea(design, recess).noneMatch(r -> isSmaller(r, recess));

@@ -74,6 +74,11 @@ public sealed interface ToolShape {
       }
     }
 
+    /** By how much a groove gets wider for each millimetre that the bit goes deeper. */
+    public double widensBy() {
+      return 2 * StrictMath.tan(angleRad / 2);
+    }
+
     @Override
     public double heightAtMm(double radiusMm) {
       return Math.max(0, radiusMm - tipMm / 2) / StrictMath.tan(angleRad / 2);
