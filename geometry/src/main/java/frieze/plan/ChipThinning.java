@@ -11,8 +11,8 @@ import java.util.Optional;
  * How thick chips are when a tool takes less than half of its diameter.
  *
  * <p>An edge that is still on the rim's flank when it leaves the material cuts a chip that is
- * nowhere as thick as the advance. With x the engaged part of the diameter, the thickest place is
- * 2 sqrt(x (1 - x)) of it. Common practice; it is the sine of the angle at which the edge enters.
+ * nowhere as thick as the advance. With x the engaged part of the diameter, the thickest place is 2
+ * sqrt(x (1 - x)) of it. Common practice; it is the sine of the angle at which the edge enters.
  * Feeds are not raised for it: that is the user's to decide.
  */
 final class ChipThinning {

@@ -44,8 +44,7 @@ class ChipThinningTest {
   private static Plan plan(double stepoverMm) {
     Work.Recess usual = Bench.recess("square", Bench.FLAT_6, 2);
     Work work =
-        new Work.Recess(
-            usual.on(), usual.tool(), 2, stepoverMm, Work.Milling.CLIMB, usual.where());
+        new Work.Recess(usual.on(), usual.tool(), 2, stepoverMm, Work.Milling.CLIMB, usual.where());
     Path square =
         Path.polyline(
             List.of(new Point(0, 0), new Point(30, 0), new Point(30, 30), new Point(0, 30)), true);
