@@ -112,6 +112,7 @@ final class TraceCommand implements Callable<Integer> {
             new String[] {"pen lines", String.valueOf(art.strokes().size())},
             new String[] {"corners", String.valueOf(traced.corners().size())},
             new String[] {"lines and arcs", String.valueOf(traced.segments())},
+            new String[] {"lens bend", traced.bend().words()},
             new String[] {"within", Amounts.length(traced.toleranceMm()) + " of the outline found"})
         .forEach(row -> table.row(List.of(row)));
     console.out().print(table);

@@ -8,7 +8,8 @@ public enum TraceCode implements Code {
   NOTHING_TRACED("TRC-002", "nothing in the picture is large enough"),
   NOT_A_SHEET("TRC-003", "the corners of the sheet do not go round it"),
   SPECKS_LEFT_OUT("TRC-004", "specks are left out"),
-  AT_THE_EDGE("TRC-005", "an outline runs out of the picture");
+  AT_THE_EDGE("TRC-005", "an outline runs out of the picture"),
+  EDGES_BENT("TRC-006", "the edges of the sheet look bent");
 
   private final String id;
   private final String title;

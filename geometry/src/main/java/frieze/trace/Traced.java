@@ -13,13 +13,15 @@ import java.util.List;
  * @param toleranceMm within which lines and arcs follow the smoothed outline
  * @param corners the corners of all outlines, where the outline is not smooth
  * @param overPicture the smoothed outlines over the picture: pixels from its upper left corner
+ * @param bend what is known of the bend of the lens
  */
 public record Traced(
     Artwork artwork,
     Point originMm,
     double toleranceMm,
     List<Point> corners,
-    List<List<Point>> overPicture) {
+    List<List<Point>> overPicture,
+    LensBend bend) {
   public Traced {
     corners = List.copyOf(corners);
     overPicture = List.copyOf(overPicture);

@@ -13,6 +13,7 @@ import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * Traces the outlines of a picture.
@@ -52,11 +53,13 @@ public final class Tracer {
   private final GreyImage image;
   private final TraceSettings settings;
   private final Diagnostics found = new Diagnostics();
+  private LensBend bend;
 
   private Tracer(String source, GreyImage image, TraceSettings settings) {
     this.source = source;
     this.image = image;
     this.settings = settings;
+    this.bend = new LensBend(settings.lensBend(), OptionalDouble.empty());
   }
 
   /**
@@ -73,6 +76,8 @@ public final class Tracer {
     GreyImage seen = image;
     if (settings.size() instanceof RealSize.Sheet sheet) {
       squared(sheet); // Corners that go round nothing are told before all else.
+      bend = LensBend.of(image, sheet.corners(), settings.lensBend());
+      tellBend();
       seen = SheetCrop.crop(image, sheet.corners());
     }
     Paper.Ink ink = Paper.ink(settings.paperOnInk() ? negative(seen) : seen);
@@ -100,6 +105,21 @@ public final class Tracer {
               line, new Outline.Grain(sigma, scatter, quiet ? QUIET_WINDOW_PX : NOISY_WINDOW_PX)));
     }
     return result(outlines, map, fitPx(outlines));
+  }
+
+  private void tellBend() {
+    if (bend.isWorthTelling()) {
+      String share = LensBend.percent(bend.found().getAsDouble());
+      found.warning(
+          TraceCode.EDGES_BENT,
+          SourceSpan.file(source),
+          "the edges of the sheet look as if the lens bent them by "
+              + share
+              + ", but "
+              + LensBend.percent(bend.told())
+              + " was told",
+          "if the sheet lies flat, say `lens bend: " + share + "`, or --lens-bend " + share);
+    }
   }
 
   /** Moves the share of ink that is asked for to one half, where the outline is looked for. */
@@ -275,7 +295,7 @@ public final class Tracer {
     Artwork artwork = sized(asSeen);
     double grown = artwork.bounds().width() / asSeen.bounds().width();
     corners.replaceAll(p -> p.times(grown));
-    return new Traced(artwork, new Point(all.minX(), all.minY()), tolerance, corners, over);
+    return new Traced(artwork, new Point(all.minX(), all.minY()), tolerance, corners, over, bend);
   }
 
   private Piece lineOrArea(Piece area, double toleranceMm) {
