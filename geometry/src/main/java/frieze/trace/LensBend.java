@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  * How much a lens has bent a picture, as the edges of a sheet in it tell: they are straight.
  *
  * <p><i>Approximation:</i> about 0.2 % of the way from the middle to the corner of the picture up to
- * a bend of 3 %; a tenth of it beyond. A
+ * a bend of 5 %. A
  * sheet that is not flat is taken for a bent one.
  *
  * @param told the share that was told, and is taken out; 0 for none
@@ -42,26 +42,43 @@ public record LensBend(double told, OptionalDouble found) {
   static LensBend of(GreyImage image, List<Point> corners, double told) {
     Point middle = new Point(image.width() / 2.0, image.height() / 2.0);
     double corner = middle.dot(middle);
-    double above = 0;
-    double below = 0;
-    int seen = 0;
+    List<Side> seen = new ArrayList<>();
     for (int i = 0; i < corners.size(); i++) {
       Point a = corners.get(i);
       Point b = corners.get((i + 1) % corners.size());
-      Point outward = outward(a, b, middle);
-      Optional<Double> bow = bow(image, a, b, outward);
-      if (bow.isPresent()) {
-        double away = a.minus(middle).dot(outward);
-        double half = a.distance(b) / 2;
-        // The ends move outwards by more than the middle, by so many pixels for a share of 1.
-        double lever = away * half * half / corner;
-        above -= bow.get() * lever;
-        below += lever * lever;
-        seen++;
-      }
+      bow(image, a, b, outward(a, b, middle))
+          .ifPresent(away -> seen.add(new Side(a.minus(middle), b.minus(middle), away)));
     }
-    return new LensBend(
-        told, seen >= 2 && below > 0 ? OptionalDouble.of(above / below) : OptionalDouble.empty());
+    if (seen.size() < 2) {
+      return new LensBend(told, OptionalDouble.empty());
+    }
+    double share = 0;
+    for (int round = 0; round < ROUNDS; round++) {
+      share = share(seen, share, corner);
+    }
+    return new LensBend(told, OptionalDouble.of(share));
+  }
+
+  /** An edge from the middle of the picture, and by how many pixels it bows outward. */
+  private record Side(Point a, Point b, double bow) {
+    /** By how many pixels more its ends than its middle move outward, for a bend of 1. */
+    double lever(double bend, double corner) {
+      Point from = a.times(1 / (1 + bend * a.dot(a) / corner));
+      Point to = b.times(1 / (1 + bend * b.dot(b) / corner));
+      double half = from.distance(to) / 2;
+      return from.dot(outward(from, to, Point.ORIGIN)) * half * half / corner;
+    }
+  }
+
+  private static double share(List<Side> sides, double before, double corner) {
+    double above = 0;
+    double below = 0;
+    for (Side side : sides) {
+      double lever = side.lever(before, corner);
+      above -= side.bow() * lever;
+      below += lever * lever;
+    }
+    return below > 0 ? above / below : 0;
   }
 
   /** Whether the edges tell another bend than was told. */
