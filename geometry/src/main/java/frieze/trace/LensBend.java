@@ -11,9 +11,8 @@ import java.util.OptionalDouble;
 /**
  * How much a lens has bent a picture, as the edges of a sheet in it tell: they are straight.
  *
- * <p><i>Approximation:</i> about 0.2 % of the way from the middle to the corner of the picture up to
- * a bend of 5 %. A
- * sheet that is not flat is taken for a bent one.
+ * <p><i>Approximation:</i> about 0.2 % of the way from the middle to the corner of the picture up
+ * to a bend of 5 %. A sheet that is not flat is taken for a bent one.
  *
  * @param told the share that was told, and is taken out; 0 for none
  * @param found what the edges tell; empty if it was not looked for, or if they do not show
@@ -111,8 +110,7 @@ public record LensBend(double told, OptionalDouble found) {
     double band = Math.max(LEAST_BAND_PX, BAND * a.distance(b));
     for (int i = 0; i < SAMPLES; i++) {
       double t = END + (1 - 2 * END) * i / (SAMPLES - 1);
-      edge(image, a.towards(b, t), outward, band)
-          .ifPresent(away -> at.add(new double[] {t, away}));
+      edge(image, a.towards(b, t), outward, band).ifPresent(away -> at.add(new double[] {t, away}));
     }
     return at.size() < ENOUGH * SAMPLES ? Optional.empty() : bow(at);
   }

@@ -58,12 +58,12 @@ final class Areas {
   private List<Path> ordered(List<Path> paths, FillRule rule) {
     double flat = Tolerances.DEFAULT.flattenMm();
     List<List<Point>> rings = paths.stream().map(p -> Flattener.flatten(p, flat)).toList();
-    Optional<List<Point>> crossings = Crossings.of(rings);
+    Optional<Crossings> crossings = Crossings.of(rings);
     if (crossings.isEmpty()) {
       return paths;
     }
     if (!crossings.get().isEmpty()) {
-      crossings.get().forEach(p -> mends.add(new Mend(Mend.Kind.CROSSING, p, CHANGE_MM)));
+      tell(crossings.get());
       List<Path> resolved = new ArrayList<>();
       Region.of(paths, rule, flat)
           .rings()
@@ -72,6 +72,11 @@ final class Areas {
       return resolved;
     }
     return rings.size() > MOST_NESTED ? paths : nested(paths, rings, rule);
+  }
+
+  private void tell(Crossings found) {
+    found.places().forEach(p -> mends.add(new Mend(Mend.Kind.CROSSING, p, CHANGE_MM)));
+    found.shared().forEach(p -> mends.add(new Mend(Mend.Kind.SHARED, p, CHANGE_MM)));
   }
 
   private List<Path> nested(List<Path> paths, List<List<Point>> rings, FillRule rule) {
@@ -105,7 +110,7 @@ final class Areas {
     return rule == FillRule.NONZERO ? winding != 0 : winding % 2 != 0;
   }
 
-  private static double area(List<Point> ring) {
+  static double area(List<Point> ring) {
     double twice = 0;
     for (int i = 0; i < ring.size(); i++) {
       twice += ring.get(i).cross(ring.get((i + 1) % ring.size()));

@@ -15,6 +15,7 @@ public record Mend(Kind kind, Point at, double amountMm) {
     DUPLICATE("repeated outlines and lines removed"),
     DOUBLED("doubled points removed"),
     CROSSING("crossings of outlines resolved by the fill rule"),
+    SHARED("edges of outlines that lie on each other resolved by the fill rule"),
     INSIDE("outlines with area on both sides, or on neither, removed"),
     SPECK("specks smaller than asked for removed"),
     SLIVER("slivers removed"),

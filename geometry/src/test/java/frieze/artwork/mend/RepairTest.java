@@ -14,6 +14,8 @@ import frieze.diagnostic.BadInputException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class RepairTest {
   private static Artwork drawn(String path, String rule) {
@@ -45,6 +47,61 @@ class RepairTest {
     assertThat(mended.artwork().pieces().get(0).paths()).hasSize(2);
     assertThat(mended.artwork().filled(0.001).area()).isCloseTo(2 * 20 * 40 / 2.0, within(1e-6));
     assertThat(notes(mended)).contains("crossings of outlines resolved by the fill rule: 1");
+  }
+
+  /** The same bow tie with a point of one, of the other, and of both lines where they cross. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "M10 10 L30 30 L50 50 V10 L10 50 Z",
+        "M10 10 L50 50 V10 L30 30 L10 50 Z",
+        "M10 10 L30 30 L50 50 V10 L30 30 L10 50 Z",
+        "M30 30 L50 50 V10 L10 50 V10 Z"
+      })
+  void a_crossing_at_a_vertex_counts_once(String path) {
+    Repair mended = Repair.of(drawn(path, "nonzero"), 0.05, 0);
+    assertThat(of(mended, Mend.Kind.CROSSING)).hasSize(1);
+    assertThat(of(mended, Mend.Kind.CROSSING).get(0).at().distance(new Point(30, 70)))
+        .isLessThan(1e-9);
+    assertThat(mended.artwork().pieces().get(0).paths()).hasSize(2);
+    assertThat(mended.artwork().filled(0.001).area()).isCloseTo(800, within(1e-6));
+  }
+
+  /** Two triangles tip to tip, and a square that stands with its corner on another's side. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "M10 10 L30 30 L10 50 Z M50 10 L50 50 L30 30 Z",
+        "M10 10 H50 V50 H10 Z M30 50 L40 60 L30 70 L20 60 Z",
+        "M10 10 L30 30 L50 10 V50 L30 30 L10 50 Z"
+      })
+  void outlines_that_touch_do_not_cross(String path) {
+    Repair mended = Repair.of(drawn(path, "evenodd"), 0.05, 0);
+    assertThat(of(mended, Mend.Kind.CROSSING)).isEmpty();
+    assertThat(of(mended, Mend.Kind.SHARED)).isEmpty();
+  }
+
+  @Test
+  void squares_side_by_side_lose_the_edge_between_them() {
+    String squares = "M10 10 H30 V40 H10 Z M30 10 H50 V40 H30 Z";
+    Repair mended = Repair.of(drawn(squares, "nonzero"), 0.05, 0);
+    assertThat(of(mended, Mend.Kind.SHARED)).hasSize(1);
+    assertThat(of(mended, Mend.Kind.SHARED).get(0).at().distance(new Point(30, 75)))
+        .isLessThan(1e-9);
+    assertThat(mended.artwork().pieces().get(0).paths()).hasSize(1);
+    assertThat(mended.artwork().filled(0.001).area()).isCloseTo(1200, within(1e-6));
+    assertThat(notes(mended)).contains("edges of outlines that lie on each other");
+  }
+
+  @Test
+  void an_area_drawn_twice_is_there_once_or_not_at_all_by_its_rule() {
+    String twice = "M10 10 H50 V50 H10 Z M10 10 H50 V50 H10 Z M60 10 h5 v5 h-5 z";
+    Repair once = Repair.of(drawn(twice, "nonzero"), 0.05, 0);
+    assertThat(once.artwork().filled(0.001).area()).isCloseTo(1625, within(1e-6));
+    assertThat(once.artwork().pieces().get(0).paths()).hasSize(2);
+    Repair none = Repair.of(drawn(twice, "evenodd"), 0.05, 0);
+    assertThat(none.artwork().filled(0.001).area()).isCloseTo(25, within(1e-6));
+    assertThat(of(none, Mend.Kind.SHARED)).hasSize(4);
   }
 
   /** Two circles of radius 20 whose centres are 20 apart, by either rule. Source: the lens area. */
