@@ -247,11 +247,18 @@ final class JobKeys {
             Types.length(Range.POSITIVE),
             "the whole line, or half of it towards each end",
             "The length over which the depth changes.");
+    static final Key<Boolean> BY_WIDTH =
+        Key.withDefault(
+            "by width",
+            Types.YES_NO,
+            "no",
+            "Whether each line is as deep as makes its groove as wide as the line is drawn, and"
+                + " `depth` the most that is allowed. For V-bits and round noses.");
     static final Section GROOVE =
         new Section(
             "groove",
             "The tool's axis follows the lines of a drawing, or its outlines where it has no lines.",
-            List.of(ON, PICK, TOOL, DEPTH, FADES, FADES_TO, FADE_OVER));
+            List.of(ON, PICK, TOOL, DEPTH, BY_WIDTH, FADES, FADES_TO, FADE_OVER));
     static final Section RECESS =
         new Section(
             "recess",

@@ -96,7 +96,17 @@ final class WorkReader {
     if (on.isEmpty() || tool.isEmpty() || depth.isEmpty()) {
       return Optional.empty();
     }
-    return fade(v).map(fade -> new Work.Groove(on.get(), tool.get(), depth.get(), fade, v.where()));
+    boolean byWidth = v.get(JobKeys.Operation.BY_WIDTH);
+    if (byWidth && v.has(JobKeys.Operation.FADES)) {
+      found.error(
+          JobCode.KEYS_EXCLUDE,
+          v.where(JobKeys.Operation.FADES),
+          "a groove \"by width\" takes its depth from the drawing and can't fade as well",
+          "leave one of them out; a filled shape that tapers is for vgroove");
+      return Optional.empty();
+    }
+    return fade(v)
+        .map(fade -> new Work.Groove(on.get(), tool.get(), depth.get(), fade, byWidth, v.where()));
   }
 
   /** How a groove runs out, if it does; empty if the keys contradict each other. */

@@ -223,7 +223,8 @@ final class PanelPage {
         .sorted(Comparator.comparingDouble(Work.Groove::depthMm))
         .map(
             groove ->
-                measures.one(groove.depthMm())
+                (groove.byWidth() ? "up to " : "")
+                    + measures.one(groove.depthMm())
                     + " deep"
                     + groove.fade().map(f -> ", fading to " + measures.one(f.toMm())).orElse(""))
         .distinct()

@@ -8,6 +8,7 @@ import frieze.region.FillRule;
 import frieze.region.Region;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Works out what a design wants of the stock, from the artwork's own boundary and the placements.
@@ -54,16 +55,29 @@ public final class Intents {
     @SuppressWarnings("NullAway") // the result of a visit that only collects
     public Void groove(Work.Groove groove) {
       List<Path> lines = Selection.lines(design.motif(groove.on().motif()), groove.on());
+      Map<Path, Double> widths = Selection.widthsMm(design.motif(groove.on().motif()), groove.on());
       for (Placement placement : design.placementsOf(groove.on().motif())) {
         List<Path> placed = lines.stream().map(placement.map()::apply).toList();
         String name = name(groove, placement);
-        if (groove.fade().isEmpty()) {
+        if (groove.byWidth()) {
+          double scale = placement.map().affine().scale();
+          widths.forEach(
+              (line, width) ->
+                  byWidth(
+                      name, placement.map().apply(line), groove, groove.depthMm(width * scale)));
+        } else if (groove.fade().isEmpty()) {
           intents.add(new Intent.Groove(name, placed, groove.depthMm(), groove.tool()));
         } else {
           placed.forEach(line -> intents.addAll(FadingIntents.of(name, line, groove, flattenMm)));
         }
       }
       return null;
+    }
+
+    private void byWidth(String name, Path line, Work.Groove groove, double depthMm) {
+      if (depthMm > 0) {
+        intents.add(new Intent.Groove(name, List.of(line), depthMm, groove.tool()));
+      }
     }
 
     @Override

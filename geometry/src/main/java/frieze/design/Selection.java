@@ -4,7 +4,9 @@ import frieze.artwork.Piece;
 import frieze.curve.Affine;
 import frieze.curve.Path;
 import frieze.region.Region;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Finds what of a motif an operation works on. */
 public final class Selection {
@@ -36,5 +38,18 @@ public final class Selection {
         .filter(p -> stroked ? p.strokeWidthMm().isPresent() : p.fill().isPresent())
         .flatMap(p -> p.paths().stream())
         .toList();
+  }
+
+  /** How wide each of these lines is drawn; 0 for a bare line or an outline. */
+  public static Map<Path, Double> widthsMm(Motif motif, Work.Target target) {
+    Map<Path, Double> widths = new LinkedHashMap<>();
+    lines(motif, target).forEach(line -> widths.put(line, 0.0));
+    for (Piece piece : motif.artwork().pieces()) {
+      double width = piece.strokeWidthMm().orElse(0);
+      if (isPicked(piece, target)) {
+        piece.paths().forEach(p -> widths.computeIfPresent(p, (line, w) -> Math.max(w, width)));
+      }
+    }
+    return widths;
   }
 }

@@ -59,10 +59,34 @@ public sealed interface Work {
   /**
    * The tool's axis follows lines: strokes where there are some, else outlines.
    *
-   * @param fade how the depth changes towards the ends of open lines
+   * @param depthMm how deep, or how deep at most if by width
+   * @param fade how the depth changes towards the ends of open lines; not if by width
+   * @param byWidth whether each line is as deep as makes its groove as wide as it is drawn
    */
-  record Groove(Target on, Tool tool, double depthMm, Optional<Fade> fade, SourceSpan where)
+  record Groove(
+      Target on, Tool tool, double depthMm, Optional<Fade> fade, boolean byWidth, SourceSpan where)
       implements Work {
+    public Groove {
+      if (byWidth && fade.isPresent()) {
+        throw new IllegalArgumentException("fade must be empty by width");
+      }
+    }
+
+    /** A groove whose depth does not depend on how wide lines are drawn. */
+    public Groove(Target on, Tool tool, double depthMm, Optional<Fade> fade, SourceSpan where) {
+      this(on, tool, depthMm, fade, false, where);
+    }
+
+    /**
+     * The depth of a line; 0 if it is by width and the line no wider than the tool's tip.
+     *
+     * @param drawnMm how wide the line is drawn, at the size in which it is placed
+     */
+    public double depthMm(double drawnMm) {
+      double radius = Math.min(drawnMm / 2, tool.radiusMm());
+      return byWidth ? Math.min(depthMm, tool.shape().heightAtMm(radius)) : depthMm;
+    }
+
     /** A groove of one depth. */
     public Groove(Target on, Tool tool, double depthMm, SourceSpan where) {
       this(on, tool, depthMm, Optional.empty(), where);

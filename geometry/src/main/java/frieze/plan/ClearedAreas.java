@@ -87,7 +87,7 @@ final class ClearedAreas {
   }
 
   /** The radius of a tool at a height above its tip. */
-  private static double radiusBelow(Tool tool, double heightMm) {
+  static double radiusBelow(Tool tool, double heightMm) {
     double low = 0;
     double high = tool.radiusMm();
     if (tool.shape().heightAtMm(high) <= heightMm) {

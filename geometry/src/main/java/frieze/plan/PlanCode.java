@@ -40,7 +40,8 @@ public enum PlanCode implements Code {
   MILLED_NOT_DRILLED("PLAN-046", "holes are milled because the drill would turn too fast"),
   BAD_COUNTERSINK("PLAN-047", "a countersink that can't be cut as asked"),
   BAD_SLOT("PLAN-048", "a slot that is no longer than wide"),
-  CHIP_THINNED("PLAN-049", "chips are thin because little of the tool is engaged");
+  CHIP_THINNED("PLAN-049", "chips are thin because little of the tool is engaged"),
+  LINE_TOO_WIDE("PLAN-050", "a line is drawn wider than its groove can be");
 
   private final String id;
   private final String title;

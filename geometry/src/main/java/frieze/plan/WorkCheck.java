@@ -99,6 +99,9 @@ final class WorkCheck implements Work.Visitor<Boolean> {
     if (lines.isEmpty()) {
       nothing(groove, groove.on(), "lines");
     }
+    if (groove.byWidth() && !lines.isEmpty()) {
+      motif(groove.on()).ifPresent(new WidthCheck(design, groove, found)::check);
+    }
     groove.fade().ifPresent(fade -> FadingGroove.check(groove, fade, lines, found));
     return true;
   }

@@ -149,14 +149,20 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
     ClearedAreas cleared = ClearedAreas.of(design, motif, tolerances);
     geometryCalls++;
     Map<Path, Track> tracks = tracks(groove, motif);
+    Map<Path, Double> widths = Selection.widthsMm(motif, groove.on());
     List<List<Cut>> blocks = new ArrayList<>();
     for (Placement placement : design.placementsOf(motif.name())) {
       String origin = Intents.name(groove, placement);
       Affine map = placement.map().affine();
       for (Map.Entry<Path, Track> line : tracks.entrySet()) {
         Track placed = line.getValue().transformed(map);
+        double depth = groove.depthMm(widths.getOrDefault(line.getKey(), 0.0) * map.scale());
+        if (depth <= 0) {
+          continue; // thinner than the tip, which the check has told
+        }
         if (GroovePlanner.canCut(groove, placed)) {
-          GroovePlanner.Job job = job(groove, line.getKey(), placed, cleared, map.scale());
+          Deep deep = deep(groove, line.getKey(), depth, cleared, map.scale());
+          GroovePlanner.Job job = new GroovePlanner.Job(placed, deep.clearedMm(), deep.depths());
           blocks.add(List.of(GroovePlanner.cut(origin, job, groove, feeds)));
         } else {
           noRoom(groove, origin, placed.start());
@@ -183,18 +189,20 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
     return tracks;
   }
 
-  /** A line with its passes, which begin on the floor of a recess where all of it lies on one. */
-  private GroovePlanner.Job job(
-      Work.Groove groove, Path line, Track placed, ClearedAreas cleared, double scale) {
+  /** How deep the entry is cleared, and the depths after each pass. */
+  private record Deep(double clearedMm, List<Double> depths) {}
+
+  /** The passes of a line, which begin on the floor of a recess where all of it lies on one. */
+  private Deep deep(
+      Work.Groove groove, Path line, double depth, ClearedAreas cleared, double scale) {
     Tool tool = groove.tool();
-    double depth = groove.depthMm();
     double atEntry = cleared.depthMm(GroovePlanner.entry(groove, line), tool, scale);
     double allAlong = cleared.depthMm(line, tool, scale);
     double from = allAlong < depth ? allAlong : 0;
     List<Double> depths = new ArrayList<>();
     passes(tool, depth - from).forEach(d -> depths.add(from + d));
     depths.set(depths.size() - 1, depth);
-    return new GroovePlanner.Job(placed, Math.min(atEntry, depths.get(0)), depths);
+    return new Deep(Math.min(atEntry, depths.get(0)), depths);
   }
 
   @Override
