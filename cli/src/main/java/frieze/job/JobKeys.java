@@ -259,11 +259,24 @@ final class JobKeys {
             "groove",
             "The tool's axis follows the lines of a drawing, or its outlines where it has no lines.",
             List.of(ON, PICK, TOOL, DEPTH, BY_WIDTH, FADES, FADES_TO, FADE_OVER));
+    static final Key<Boolean> CLEAR =
+        Key.withDefault(
+            "clear",
+            new ChoiceType<>(List.of(Word.of(false, "rings"), Word.of(true, "along grain"))),
+            "rings",
+            "How the tool goes: in `rings`, which are offsets of the border, or to and fro `along"
+                + " grain`, which is the panel's length, and then around the border.");
+    static final Key<Double> LEAVE =
+        Key.withDefault(
+            "leave",
+            Types.length(Range.NOT_NEGATIVE),
+            "0 mm",
+            "What is left on the wall and taken last, in one lap; 0 cuts to size at once.");
     static final Section RECESS =
         new Section(
             "recess",
             "The areas of a drawing, cut down to a floor.",
-            List.of(ON, PICK, TOOL, DEPTH, STEPOVER, CUT));
+            List.of(ON, PICK, TOOL, DEPTH, STEPOVER, CLEAR, LEAVE, CUT));
 
     static final Key<Double> DEEPEST =
         Key.optional(

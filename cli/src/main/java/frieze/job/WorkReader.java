@@ -182,6 +182,7 @@ final class WorkReader {
             depth.get(),
             stepoverMm,
             v.get(JobKeys.Operation.CUT),
+            new Work.RecessWay(v.get(JobKeys.Operation.CLEAR), v.get(JobKeys.Operation.LEAVE)),
             v.where()));
   }
 

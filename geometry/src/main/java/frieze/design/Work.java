@@ -109,8 +109,25 @@ public sealed interface Work {
    * @param stepoverMm the distance between neighbouring passes
    */
   record Recess(
-      Target on, Tool tool, double depthMm, double stepoverMm, Milling milling, SourceSpan where)
+      Target on,
+      Tool tool,
+      double depthMm,
+      double stepoverMm,
+      Milling milling,
+      RecessWay way,
+      SourceSpan where)
       implements Work {
+    /** An area cleared in rings, at once to its size. */
+    public Recess(
+        Target on,
+        Tool tool,
+        double depthMm,
+        double stepoverMm,
+        Milling milling,
+        SourceSpan where) {
+      this(on, tool, depthMm, stepoverMm, milling, RecessWay.PLAIN, where);
+    }
+
     @Override
     public String operation() {
       return "recess";
@@ -120,6 +137,18 @@ public sealed interface Work {
     public <R> R accept(Visitor<R> visitor) {
       return visitor.recess(this);
     }
+  }
+
+  /**
+   * How an area is cleared.
+   *
+   * @param lines whether the tool goes to and fro along the grain, instead of in offsets of the
+   *     border
+   * @param leaveMm what is left on the wall and taken last; 0 for no such pass
+   */
+  record RecessWay(boolean lines, double leaveMm) {
+    /** In offsets of the border, at once to size. */
+    public static final RecessWay PLAIN = new RecessWay(false, 0);
   }
 
   /**

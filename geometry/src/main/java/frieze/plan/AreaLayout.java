@@ -32,9 +32,10 @@ final class AreaLayout<R> {
   private final Motif motif;
   private final Function<Region, R> geometry;
   private final BiFunction<R, Affine, R> placing;
-  private final Map<Double, Region> areas = new HashMap<>();
-  private final Map<Double, R> results = new HashMap<>();
+  private final Map<Affine, Region> areas = new HashMap<>();
+  private final Map<Affine, R> results = new HashMap<>();
   private boolean mirrorsApart;
+  private boolean turnsApart;
   private int geometryCalls;
 
   /** What comes of one placement, or of several that overlap, in the panel frame. */
@@ -86,6 +87,15 @@ final class AreaLayout<R> {
     return this;
   }
 
+  /**
+   * Works turned placements out on their own, once for each direction, so that the maps given to
+   * the placing only move.
+   */
+  AreaLayout<R> turnsApart() {
+    turnsApart = true;
+    return this;
+  }
+
   int geometryCalls() {
     return geometryCalls;
   }
@@ -105,30 +115,33 @@ final class AreaLayout<R> {
     return items;
   }
 
-  /** The area at the size of a placement, at the origin; a size below 0 is a mirrored one. */
-  private Region area(double size) {
-    return areas.computeIfAbsent(
-        size,
-        s -> Selection.area(motif, on, Affine.scaling(Math.abs(s), s), tolerances.flattenMm()));
+  /** The area in the shape of a placement, at the origin. */
+  private Region area(Affine shape) {
+    return areas.computeIfAbsent(shape, s -> Selection.area(motif, on, s, tolerances.flattenMm()));
   }
 
-  private double size(Placement placement) {
+  /** What of a placement's map is done before the area is worked out. */
+  private Affine shape(Placement placement) {
     Affine map = placement.map().affine();
-    return mirrorsApart && map.isMirroring() ? -map.scale() : map.scale();
+    if (turnsApart) {
+      return new Affine(map.a(), map.b(), map.c(), map.d(), 0, 0);
+    }
+    double size = map.scale();
+    return Affine.scaling(size, mirrorsApart && map.isMirroring() ? -size : size);
   }
 
-  /** What is left of a placement when its size is taken out. */
+  /** What is left of a placement's map to be done afterwards. */
   private Affine rigid(Placement placement) {
-    double size = size(placement);
-    return Affine.scaling(1 / Math.abs(size), 1 / size).then(placement.map().affine());
+    Affine map = placement.map().affine();
+    return turnsApart ? Affine.translation(map.e(), map.f()) : shape(placement).inverse().then(map);
   }
 
   private Region placedArea(Placement placement) {
-    return area(size(placement)).transformed(rigid(placement));
+    return area(shape(placement)).transformed(rigid(placement));
   }
 
   private Item<R> alone(Placement placement) {
-    R result = results.computeIfAbsent(size(placement), s -> worked(area(s)));
+    R result = results.computeIfAbsent(shape(placement), s -> worked(area(s)));
     String name = operation + " " + placement.motif() + " " + placement.number();
     return new Item<>(name, placing.apply(result, rigid(placement)));
   }
@@ -152,7 +165,7 @@ final class AreaLayout<R> {
   private Map<Placement, List<Placed>> groups() {
     List<Placed> all = new ArrayList<>();
     for (Placement placement : design.placementsOf(motif.name())) {
-      Region area = area(size(placement));
+      Region area = area(shape(placement));
       all.add(new Placed(placement, bounds(area.bounds(), rigid(placement))));
     }
     List<Placed> byX = new ArrayList<>(all);

@@ -13,7 +13,7 @@ import java.util.List;
 
 /**
  * The loops that clear an area with a round tool: successive offsets inward, cut from the inside
- * out, the ones along the border last.
+ * out, the ones along the border last; or lines to and fro, and one loop along the border.
  *
  * <p>Guarantees: the tool's disc stays inside the area; with a stepover of at most the radius every
  * point that the tool can reach is cut, because no point lies farther than the stepover from the
@@ -29,9 +29,9 @@ final class RecessGeometry {
    */
   private static final double LINK_TOLERANCES = 3;
 
-  private final Work.Milling milling;
+  private final Cutter cutter;
   private final Tolerances t;
-  private final List<Chain> chains = new ArrayList<>();
+  private final List<Part> parts = new ArrayList<>();
 
   /**
    * Loops joined by straight links at depth.
@@ -55,21 +55,49 @@ final class RecessGeometry {
   }
 
   /**
-   * What comes of an area.
+   * What is cut one after the other: lines to and fro, then loops, then the laps at the wall.
    *
-   * @param chains in the order of cutting
-   * @param leftover what the tool does not reach
+   * @param lines open
    */
-  record Result(List<Chain> chains, Region leftover) {
-    /** This result elsewhere. */
-    Result placed(Affine map) {
-      return new Result(
-          chains.stream().map(c -> c.placed(map)).toList(), leftover.transformed(map));
+  record Part(List<Track> lines, List<Chain> chains, List<WallLap> walls) {
+    Part {
+      lines = List.copyOf(lines);
+      chains = List.copyOf(chains);
+      walls = List.copyOf(walls);
+    }
+
+    Part placed(Affine map) {
+      return new Part(
+          lines.stream().map(l -> l.transformed(map)).toList(),
+          chains.stream().map(c -> c.placed(map)).toList(),
+          walls.stream().map(w -> w.placed(map)).toList());
     }
   }
 
-  private RecessGeometry(Work.Milling milling, Tolerances tolerances) {
-    this.milling = milling;
+  /**
+   * What comes of an area.
+   *
+   * @param parts in any order
+   * @param leftover what the tool does not reach
+   */
+  record Result(List<Part> parts, Region leftover) {
+    Result {
+      parts = List.copyOf(parts);
+    }
+
+    /** The loops of all parts. */
+    List<Chain> chains() {
+      return parts.stream().flatMap(p -> p.chains().stream()).toList();
+    }
+
+    /** This result elsewhere. */
+    Result placed(Affine map) {
+      return new Result(parts.stream().map(p -> p.placed(map)).toList(), leftover.transformed(map));
+    }
+  }
+
+  private RecessGeometry(Cutter cutter, Tolerances tolerances) {
+    this.cutter = cutter;
     this.t = tolerances;
   }
 
@@ -77,8 +105,18 @@ final class RecessGeometry {
    * The tool and the way it is led.
    *
    * @param stepoverMm at most the radius
+   * @param lines whether it goes to and fro along X, and only around the border in loops
    */
-  record Cutter(double radiusMm, double stepoverMm, Work.Milling milling) {}
+  record Cutter(double radiusMm, double stepoverMm, Work.Milling milling, boolean lines) {
+    /** A tool led in loops. */
+    Cutter(double radiusMm, double stepoverMm, Work.Milling milling) {
+      this(radiusMm, stepoverMm, milling, false);
+    }
+
+    Cutter inRings() {
+      return new Cutter(radiusMm, stepoverMm, milling);
+    }
+  }
 
   /**
    * Works out the loops.
@@ -91,21 +129,26 @@ final class RecessGeometry {
    * @param todo what is to be cut: all of the area, or what a larger tool has left
    */
   static Result of(Region area, Region todo, Cutter cutter, Tolerances t) {
-    RecessGeometry geometry = new RecessGeometry(cutter.milling(), t);
-    double radius = cutter.radiusMm();
-    double stepover = cutter.stepoverMm();
-    List<Region> levels;
-    if (todo.equals(area)) {
-      levels = Offset.inwardRings(area, radius, stepover, t.offsetMm());
-    } else {
-      Region allowed = Offset.offset(area, -radius, t.offsetMm());
-      Region near = Offset.offset(todo, radius, t.offsetMm()).intersection(allowed);
-      levels = Offset.inwardRings(near, 0, stepover, t.offsetMm());
-    }
-    for (Node part : Node.nested(levels)) {
+    RecessGeometry geometry = new RecessGeometry(cutter, t);
+    for (Node part : Node.nested(geometry.levels(area, todo))) {
       geometry.clear(part);
     }
-    return new Result(geometry.chains, leftover(area, radius, t));
+    return new Result(geometry.parts, leftover(area, cutter.radiusMm(), t));
+  }
+
+  /** Offsets of the places where the axis must go, from the outside in; of lines only the first. */
+  private List<Region> levels(Region area, Region todo) {
+    boolean all = todo.equals(area);
+    double radius = cutter.radiusMm();
+    if (all && !cutter.lines()) {
+      return Offset.inwardRings(area, radius, cutter.stepoverMm(), t.offsetMm());
+    }
+    Region allowed = Offset.offset(area, -radius, t.offsetMm());
+    Region near = all ? allowed : Offset.offset(todo, radius, t.offsetMm()).intersection(allowed);
+    if (cutter.lines()) {
+      return near.isEmpty() ? List.of() : List.of(near);
+    }
+    return Offset.inwardRings(near, 0, cutter.stepoverMm(), t.offsetMm());
   }
 
   /** What a round tool leaves of an area. */
@@ -119,26 +162,37 @@ final class RecessGeometry {
     Region allowed = Offset.offset(part.region(), LINK_TOLERANCES * t.offsetMm(), t.offsetMm());
     List<Ring> rings = new ArrayList<>();
     insideOut(part, rings);
+    List<Chain> chains = chains(rings, allowed);
+    if (cutter.lines()) {
+      parts.add(new Part(LineSweep.of(part.region(), cutter, t), chains, List.of()));
+    } else {
+      chains.forEach(c -> parts.add(new Part(List.of(), List.of(c), List.of())));
+    }
+  }
+
+  private List<Chain> chains(List<Ring> rings, Region allowed) {
+    List<Chain> chains = new ArrayList<>();
     List<Track> chain = new ArrayList<>();
     for (Ring ring : rings) {
-      Track loop = loop(ring);
+      Track loop = loop(ring, cutter.milling(), t);
       if (!chain.isEmpty()) {
         Point from = chain.get(chain.size() - 1).start();
         loop = loop.startingAt(loop.nearestMm(from));
         if (!allowed.containsSegment(from, loop.start())) {
-          finish(chain, allowed);
+          chains.add(finished(chain, allowed));
           chain = new ArrayList<>();
         }
       }
       chain.add(loop);
     }
-    finish(chain, allowed);
+    chains.add(finished(chain, allowed));
+    return chains;
   }
 
-  private void finish(List<Track> chain, Region allowed) {
+  private static Chain finished(List<Track> chain, Region allowed) {
     Point first = chain.get(0).start();
     Point last = chain.get(chain.size() - 1).start();
-    chains.add(new Chain(chain, first.equals(last) || allowed.containsSegment(last, first)));
+    return new Chain(chain, first.equals(last) || allowed.containsSegment(last, first));
   }
 
   /** Collects the rings of all offsets of a part, each after all that lie inside it. */
@@ -148,7 +202,7 @@ final class RecessGeometry {
   }
 
   /** A ring has its area on the left and the wall on the right: that is climb milling. */
-  private Track loop(Ring ring) {
+  static Track loop(Ring ring, Work.Milling milling, Tolerances t) {
     Path path = Fitting.fit(ring.points(), true, t);
     return new Track(milling == Work.Milling.CLIMB ? path : path.reversed());
   }

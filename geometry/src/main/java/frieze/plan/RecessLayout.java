@@ -3,6 +3,7 @@ package frieze.plan;
 import frieze.curve.Tolerances;
 import frieze.design.Design;
 import frieze.design.Work;
+import frieze.region.Offset;
 import frieze.region.Region;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -19,7 +20,7 @@ final class RecessLayout {
   private final AreaLayout<RecessGeometry.Result> layout;
 
   /** What is cut for one placement, or for several that overlap, in the panel frame. */
-  record Item(String name, List<RecessGeometry.Chain> chains, Region leftover) {}
+  record Item(String name, List<RecessGeometry.Part> parts, Region leftover) {}
 
   RecessLayout(Design design, Work.Recess recess, Tolerances tolerances) {
     this.design = design;
@@ -33,6 +34,9 @@ final class RecessLayout {
             tolerances,
             this::geometry,
             RecessGeometry.Result::placed);
+    if (recess.way().lines()) {
+      layout.turnsApart();
+    }
   }
 
   int geometryCalls() {
@@ -42,22 +46,36 @@ final class RecessLayout {
   /** The items in the order of their first placements. */
   List<Item> items() {
     return layout.items().stream()
-        .map(item -> new Item(item.name(), item.result().chains(), item.result().leftover()))
+        .map(item -> new Item(item.name(), item.result().parts(), item.result().leftover()))
         .toList();
   }
 
   private RecessGeometry.Result geometry(Region area) {
     double radius = recess.tool().radiusMm();
     double stepover = Math.min(recess.stepoverMm(), radius);
+    double leave = leaveMm();
+    Region rough = leave == 0 ? area : Offset.offset(area, -leave, tolerances.offsetMm());
     OptionalDouble larger =
         sameArea(design, recess)
             .mapToDouble(r -> r.tool().radiusMm())
             .filter(r -> r > radius)
             .min();
     Region todo =
-        larger.isPresent() ? RecessGeometry.leftover(area, larger.getAsDouble(), tolerances) : area;
-    RecessGeometry.Cutter cutter = new RecessGeometry.Cutter(radius, stepover, recess.milling());
-    return RecessGeometry.of(area, todo, cutter, tolerances);
+        larger.isPresent()
+            ? RecessGeometry.leftover(rough, larger.getAsDouble(), tolerances)
+            : rough;
+    RecessGeometry.Cutter cutter =
+        new RecessGeometry.Cutter(radius, stepover, recess.milling(), recess.way().lines());
+    RecessGeometry.Result result = RecessGeometry.of(rough, todo, cutter, tolerances);
+    boolean last = sameArea(design, recess).noneMatch(r -> r.tool().radiusMm() < radius);
+    return leave > 0 && last
+        ? WallFinish.added(area, rough, result, cutter, leave, tolerances)
+        : result;
+  }
+
+  /** What all tools of the area leave on the wall for the smallest one to take. */
+  private double leaveMm() {
+    return sameArea(design, recess).mapToDouble(r -> r.way().leaveMm()).max().orElse(0);
   }
 
   /** The other recesses of the same area to the same depth: each tool takes what is left. */

@@ -42,6 +42,19 @@ final class RecessPlanner {
     return List.of(moves.cut(origin));
   }
 
+  /** Clears along a line to and fro, pass by pass, without leaving it. */
+  static Cut along(String origin, Track line, Tool tool, Feeds feeds, List<Double> depths) {
+    MoveBuilder moves =
+        new MoveBuilder(tool, feeds, new Position(line.start(), MoveBuilder.AIR_MM));
+    Track run = line;
+    for (double depth : depths) {
+      moves.enter(run, -depth);
+      moves.follow(run.slice(0, run.lengthMm()));
+      run = run.reversed();
+    }
+    return moves.cut(origin);
+  }
+
   /** From the last loop to the first at the present depth: straight, or over the links. */
   private static void goBack(MoveBuilder moves, RecessGeometry.Chain chain) {
     double z = moves.at().z();

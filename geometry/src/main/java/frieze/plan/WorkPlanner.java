@@ -70,16 +70,14 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
   public List<Planner.Batch> recess(Work.Recess recess) {
     Feeds feeds = feeds(recess);
     ChipThinning.warning(recess, feeds, setup.stock().material()).ifPresent(found::add);
-    List<Double> depths = passes(recess.tool(), recess.depthMm());
     RecessLayout layout = new RecessLayout(design, recess, tolerances);
     boolean lastTool = RecessLayout.sameArea(design, recess).noneMatch(r -> isSmaller(r, recess));
     List<List<Cut>> blocks = new ArrayList<>();
     for (RecessLayout.Item item : layout.items()) {
-      for (RecessGeometry.Chain chain : item.chains()) {
-        if (RecessPlanner.canCut(recess.tool(), chain)) {
-          blocks.add(RecessPlanner.cuts(item.name(), chain, recess.tool(), feeds, depths));
-        } else {
-          noRoom(recess, item.name(), chain.loops().get(0).start());
+      for (RecessGeometry.Part part : item.parts()) {
+        List<Cut> cuts = cuts(recess, item.name(), part, feeds);
+        if (!cuts.isEmpty()) {
+          blocks.add(cuts);
         }
       }
       if (lastTool) {
@@ -88,6 +86,29 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
     }
     geometryCalls += layout.geometryCalls();
     return List.of(new Planner.Batch(recess.tool(), Planner.Stage.RECESS, blocks));
+  }
+
+  /** The cuts of one part of an area, in order. */
+  private List<Cut> cuts(Work.Recess recess, String name, RecessGeometry.Part part, Feeds feeds) {
+    Tool tool = recess.tool();
+    List<Double> depths = passes(tool, recess.depthMm());
+    List<Cut> cuts = new ArrayList<>();
+    for (Track line : part.lines()) {
+      if (MoveBuilder.canEnter(tool, line.lengthMm())) {
+        cuts.add(RecessPlanner.along(name, line, tool, feeds, depths));
+      } else {
+        noRoom(recess, name, line.start());
+      }
+    }
+    for (RecessGeometry.Chain chain : part.chains()) {
+      if (RecessPlanner.canCut(tool, chain)) {
+        cuts.addAll(RecessPlanner.cuts(name, chain, tool, feeds, depths));
+      } else {
+        noRoom(recess, name, chain.loops().get(0).start());
+      }
+    }
+    part.walls().forEach(w -> cuts.add(w.cut(name, tool, feeds, recess.depthMm())));
+    return cuts;
   }
 
   private static boolean isSmaller(Work.Recess a, Work.Recess b) {
