@@ -176,7 +176,7 @@ public final class Build {
       List<Motif> turns = placing.drawings().stream().map(this::motif).toList();
       turns.forEach(motif -> used.put(motif.name(), motif));
       try {
-        placements.addAll(placing.place(turns, panel, asked.work()));
+        placements.addAll(placing.place(this::motif, panel, asked.work()));
       } catch (BadInputException e) {
         found.addAll(e.diagnostics());
       }

@@ -24,6 +24,7 @@ import frieze.trace.TraceSettings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * A job as it is written, with its machine and tools found in the shop.
@@ -87,15 +88,20 @@ public record Job(
     /**
      * Places the motifs of the drawings, in their order.
      *
+     * @param drawings finds any drawing of the job by its name
      * @param work whose holes they keep clear of
      */
-    List<Placement> place(List<Motif> motifs, Panel panel, List<Work> work) {
+    List<Placement> place(Function<String, Motif> drawings, Panel panel, List<Work> work) {
+      List<Motif> motifs = this.drawings.stream().map(drawings).toList();
       Alternation turns =
-          new Alternation(drawings, motifs.stream().map(m -> Hull.of(m.artwork())).toList());
+          new Alternation(this.drawings, motifs.stream().map(m -> Hull.of(m.artwork())).toList());
       Hull hull = turns.together();
-      String name = String.join(" and ", drawings);
+      String name = String.join(" and ", this.drawings);
       Bounds band = panel.outline().bounds().grown(-pattern.insetMm());
-      List<Placement> alike = pattern.place(name, hull, panel, seed, where);
+      List<Placement> alike =
+          pattern
+              .resolved(other -> drawings.apply(other).artwork(), where)
+              .place(name, hull, panel, seed, where);
       List<Placement> turned =
           mirrored ? alike.stream().map(p -> mirrored(p, panel)).toList() : alike;
       List<Placement> varied = vary.map(v -> v.apply(turned, hull, band, seed)).orElse(turned);

@@ -1,6 +1,7 @@
 package frieze.job;
 
 import frieze.job.ChoiceType.Word;
+import frieze.layout.Border.Meeting;
 import frieze.layout.FriezeGroup;
 import frieze.layout.WallpaperGroup;
 import java.util.List;
@@ -55,6 +56,114 @@ final class PatternKeys {
             "along", "A motif repeated along the band.", List.of(GROUP, COUNT, PITCH, INSET, RISE));
 
     private Along() {}
+  }
+
+  /** Motifs along a curved line. */
+  static final class Follow {
+    static final Key<String> DRAWING =
+        Key.optional(
+            "drawing",
+            Types.TEXT,
+            "an arc, by `arch`",
+            "The name of a drawing whose longest line is followed. The middle of the drawing lies on"
+                + " the panel's. Give `drawing` or `arch`.");
+    static final Key<String> PICK =
+        Key.optional(
+            "pick",
+            Types.TEXT,
+            "all of the drawing",
+            "Only the pieces of that drawing with this id, class or colour, or in this group or"
+                + " layer.");
+    static final Key<Double> ARCH =
+        Key.optional(
+            "arch",
+            Types.length(Range.ANY),
+            "the line of a `drawing`",
+            "An arc from border to border, its middle this much higher than its ends; below 0 for"
+                + " lower.");
+    static final Key<Integer> COUNT =
+        Key.optional(
+            "count", Types.count(1, MOST), "as the `pitch` gives", "The number of motifs.");
+    static final Key<Double> PITCH =
+        Key.optional(
+            "pitch",
+            Types.length(Range.POSITIVE),
+            "what makes `count` motifs fill the line",
+            "From one motif to the next, measured along the line.");
+    static final Key<Boolean> STRETCH =
+        Key.withDefault(
+            "stretch",
+            Types.YES_NO,
+            "no",
+            "Whether the pitch is changed until a whole number fills the line. On a closed line it"
+                + " always is.");
+    static final Key<Double> RISE =
+        Key.optional(
+            "rise",
+            Types.length(Range.ANY),
+            "on the line, or half of the motif's height where the group mirrors below",
+            "How far the middle of the motif lies to the left of the line, as it runs.");
+    static final Section SECTION =
+        new Section(
+            "follow",
+            "A motif repeated along a curved line, each turned as the line runs.",
+            List.of(DRAWING, PICK, ARCH, Along.GROUP, COUNT, PITCH, STRETCH, Along.INSET, RISE));
+
+    private Follow() {}
+  }
+
+  /** Motifs around the panel. */
+  static final class Border {
+    static final Key<List<Integer>> COUNT =
+        Key.optional(
+            "count",
+            ListType.exactly(2, Types.count(0, MOST)),
+            "as the `pitch` gives",
+            "How many stand between the corners along X, and how many along Y.");
+    static final Key<Double> PITCH =
+        Key.optional(
+            "pitch",
+            Types.length(Range.POSITIVE),
+            "what makes `count` motifs fill the sides",
+            "About how far it is from one motif to the next: on each side it is changed until a whole"
+                + " number fills it, an even one unless they are `running`.");
+    static final Key<Meeting> SIDES =
+        Key.withDefault(
+            "sides",
+            new ChoiceType<>(
+                List.of(
+                    Word.of(Meeting.MIRRORED, "mirrored"),
+                    Word.of(Meeting.ALTERNATE, "alternate"),
+                    Word.of(Meeting.RUNNING, "running"))),
+            "mirrored",
+            "Which motifs are mirrored: those of the second half of each side, every other one, or"
+                + " none, so that they run around the panel one way.");
+    static final Key<Boolean> TOP =
+        Key.withDefault(
+            "top",
+            new ChoiceType<>(List.of(Word.of(false, "out"), Word.of(true, "in"))),
+            "out",
+            "Where the top of each motif points.");
+    static final Key<String> CORNER =
+        Key.optional(
+            "corner",
+            Types.TEXT,
+            "empty corners",
+            "The name of a drawing for the corners: as drawn in the lower left one, mirrored in the"
+                + " others, or turned if the sides are `running`.");
+    static final Key<Double> CORNER_SIZE =
+        Key.optional(
+            "corner size",
+            Types.length(Range.NOT_NEGATIVE),
+            "the size of the corner's drawing, or the height of the motif",
+            "The side of the squares at the corners, where no motif of the sides lies.");
+    static final Section SECTION =
+        new Section(
+            "border",
+            "A motif repeated around the panel, a whole number on each side, the corners alike.",
+            List.of(COUNT, PITCH, SIDES, TOP, CORNER, CORNER_SIZE, Along.INSET));
+
+    private Border() {}
   }
 
   /** Motifs over the whole panel. */
@@ -251,6 +360,8 @@ final class PatternKeys {
             ListType.oneOrMore(Types.TEXT),
             "the name of a drawing under `artwork`; several take turns");
     static final Key<Values> ALONG = way(Along.SECTION);
+    static final Key<Values> FOLLOW = way(Follow.SECTION);
+    static final Key<Values> BORDER = way(Border.SECTION);
     static final Key<Values> OVER = way(Over.SECTION);
     static final Key<Values> RING = way(Ring.SECTION);
     static final Key<Values> SCATTER = way(Scatter.SECTION);
@@ -269,9 +380,9 @@ final class PatternKeys {
     static final Section SECTION =
         new Section(
             "design",
-            "A drawing and where it goes on the panel. Give one of `along`, `over`, `ring`,"
-                + " `scatter`.",
-            List.of(PLACE, ALONG, OVER, RING, SCATTER, VARY, AVOID));
+            "A drawing and where it goes on the panel. Give one of `along`, `follow`,"
+                + " `border`, `over`, `ring`, `scatter`.",
+            List.of(PLACE, ALONG, FOLLOW, BORDER, OVER, RING, SCATTER, VARY, AVOID));
 
     private Design() {}
 

@@ -23,6 +23,8 @@ final class PlacingReader {
   private static final List<Key<Values>> WAYS =
       List.of(
           PatternKeys.Design.ALONG,
+          PatternKeys.Design.FOLLOW,
+          PatternKeys.Design.BORDER,
           PatternKeys.Design.OVER,
           PatternKeys.Design.RING,
           PatternKeys.Design.SCATTER);
@@ -30,6 +32,7 @@ final class PlacingReader {
   private final List<String> drawn;
   private final int seed;
   private final Diagnostics found;
+  private final CurvedPlacingReader curves;
 
   /**
    * Prepares to read.
@@ -41,6 +44,7 @@ final class PlacingReader {
     this.drawn = List.copyOf(drawn);
     this.seed = seed;
     this.found = found;
+    this.curves = new CurvedPlacingReader(this.drawn, found);
   }
 
   List<String> drawn() {
@@ -60,12 +64,16 @@ final class PlacingReader {
             .map(v -> keptFree(v, mirrored, lengthMm))
             .toList();
     for (Values v : panel.find(JobKeys.Panel.DESIGN).orElse(List.of())) {
+      int before = placings.size();
       List<String> names = v.get(PatternKeys.Design.PLACE);
       names.stream().filter(name -> !drawn.contains(name)).forEach(name -> unknown(name, v));
-      int item = placings.size();
       way(v)
           .flatMap(way -> pattern(way, v).map(p -> placing(names, p, v, v.where(way))))
-          .map(p -> p.on(mirrored, keptFree, seedOf(panelName, item)))
+          .map(p -> p.on(mirrored, keptFree, seedOf(panelName, before)))
+          .ifPresent(placings::add);
+      v.find(PatternKeys.Design.BORDER)
+          .flatMap(border -> curves.corners(border, v.where(PatternKeys.Design.BORDER)))
+          .map(p -> p.on(mirrored, keptFree, seedOf(panelName, placings.size())))
           .ifPresent(placings::add);
     }
     return placings;
@@ -120,6 +128,12 @@ final class PlacingReader {
 
   private Optional<Pattern> pattern(Key<Values> way, Values design) {
     Values v = design.get(way);
+    if (way.equals(PatternKeys.Design.FOLLOW)) {
+      return curves.follow(v);
+    }
+    if (way.equals(PatternKeys.Design.BORDER)) {
+      return curves.border(v);
+    }
     if (way.equals(PatternKeys.Design.OVER)) {
       return over(v);
     }

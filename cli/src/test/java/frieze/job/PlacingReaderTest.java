@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import frieze.curve.Point;
 import frieze.diagnostic.BadInputException;
+import frieze.layout.Border;
+import frieze.layout.Follow;
+import frieze.layout.FriezeGroup;
 import frieze.layout.Pattern;
 import frieze.layout.Ring;
 import frieze.layout.Scatter;
@@ -14,6 +17,7 @@ import frieze.layout.Variation;
 import frieze.layout.WallpaperGroup;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
@@ -115,18 +119,46 @@ class PlacingReaderTest {
         .isEqualTo(new Ring(8, 40, Optional.of(new Point(100, 65)), 0, true));
     assertThat(pattern("scatter: {count: 8, space: 4, inset: 3, turn: 180 deg}"))
         .isEqualTo(new Scatter(8, 4, 3, Math.PI));
+    assertThat(pattern("follow: {arch: -12, group: turn, pitch: 60, stretch: yes, inset: 3}"))
+        .isEqualTo(
+            new Follow(
+                new Follow.Arch(-12),
+                FriezeGroup.P2,
+                0,
+                3,
+                OptionalDouble.empty(),
+                OptionalDouble.of(60),
+                true));
+    assertThat(pattern("border: {count: [8, 2], sides: running, top: in, corner: leaf}"))
+        .isEqualTo(
+            new Border(
+                Border.Meeting.RUNNING,
+                true,
+                OptionalInt.of(8),
+                OptionalInt.of(2),
+                OptionalDouble.empty(),
+                0,
+                Optional.of("leaf"),
+                OptionalDouble.empty()));
   }
 
   @Test
   void ways_that_can_not_be_are_refused() {
     String good = job("", "");
-    assertThat(failure(good.replace(", along: {count: 5}", ""))).contains("JOB-005", "along, over");
+    assertThat(failure(good.replace(", along: {count: 5}", "")))
+        .contains("JOB-005", "along, follow, border, over");
     assertThat(failure(good.replace("along: {count: 5}", "along: {count: 5}, over: {columns: 2}")))
         .contains("JOB-019");
     assertThat(failure(good.replace("along: {count: 5}", "over: {group: p6, columns: 2, rows: 2}")))
         .contains("JOB-019", "as high as their width");
     assertThat(failure(good.replace("along: {count: 5}", "ring: {count: 2, radius: 5, x: 3}")))
         .contains("JOB-005", "both");
+    assertThat(failure(good.replace("along: {count: 5}", "follow: {count: 5}")))
+        .contains("JOB-005", "drawing", "arch");
+    assertThat(failure(good.replace("along: {count: 5}", "follow: {drawing: leef, count: 5}")))
+        .contains("leef", "did you mean \"leaf\"");
+    assertThat(failure(good.replace("along: {count: 5}", "border: {count: [4, 2], pitch: 9}")))
+        .contains("JOB-019", "one of them");
     assertThat(failure(good.replace("along: {count: 5}", "over: {group: p5, columns: 2}")))
         .contains("JOB-010");
   }

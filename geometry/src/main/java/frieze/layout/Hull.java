@@ -112,7 +112,7 @@ public final class Hull {
   /** Whether no side of this hull parts it from another. */
   private boolean overlaps(Hull other) {
     if (points.size() < 3) {
-      return other.points.size() >= 3;
+      return other.points.size() >= 3 && !isLinePartingFrom(other);
     }
     for (int i = 0; i < points.size(); i++) {
       Point a = points.get(i);
@@ -122,6 +122,14 @@ public final class Hull {
       }
     }
     return true;
+  }
+
+  /** Whether all of another hull lies on one side of this one, a mere line. */
+  private boolean isLinePartingFrom(Hull other) {
+    Point a = points.get(0);
+    Point along = points.get(points.size() - 1).minus(a);
+    return other.points.stream().allMatch(p -> along.cross(p.minus(a)) < 0)
+        || other.points.stream().allMatch(p -> along.cross(p.minus(a)) > 0);
   }
 
   /** Whether some of a segment lies deeper inside than a length. */

@@ -1,16 +1,29 @@
 package frieze.layout;
 
+import frieze.artwork.Artwork;
 import frieze.diagnostic.SourceSpan;
 import java.util.List;
+import java.util.function.Function;
 
 /** A way to repeat a motif on a panel. */
-public sealed interface Pattern permits Arrangement, Ring, Scatter, Tiling {
+public sealed interface Pattern
+    permits Arrangement, Border, Corners, Follow, Ring, Scatter, Tiling {
   /** What stays free along the borders of the panel. */
   double insetMm();
 
   /** How many placements in a row are made alike when several motifs take turns. */
   default int alike() {
     return 1;
+  }
+
+  /**
+   * This pattern with what it needs of other drawings than its own.
+   *
+   * @param drawings finds a drawing of the job by its name
+   * @throws frieze.diagnostic.BadInputException if a drawing has not what is needed
+   */
+  default Pattern resolved(Function<String, Artwork> drawings, SourceSpan where) {
+    return this;
   }
 
   /**

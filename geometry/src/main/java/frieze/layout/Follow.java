@@ -1,0 +1,290 @@
+package frieze.layout;
+
+import frieze.artwork.Artwork;
+import frieze.artwork.Piece;
+import frieze.curve.Affine;
+import frieze.curve.Arc;
+import frieze.curve.ArcLength;
+import frieze.curve.Bounds;
+import frieze.curve.FrameMap;
+import frieze.curve.Line;
+import frieze.curve.Path;
+import frieze.curve.Point;
+import frieze.diagnostic.Amounts;
+import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.Diagnostic;
+import frieze.diagnostic.SourceSpan;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/**
+ * One motif repeated along a curved line, each turned as the line runs.
+ *
+ * <p><em>Guarantees:</em> the middles of the motifs, or the feet of those that stand beside the
+ * line, are equally far apart, measured along it. On a closed line a whole number of periods goes
+ * round. No motif lies nearer to the panel's outline than the inset.
+ *
+ * @param course the line
+ * @param drawn the line of a drawing, once {@link #resolved} has found it
+ * @param count the number of motifs; 0 for as many as the pitch gives
+ * @param riseMm how far the middle of the drawn motif lies to the left of travel; empty for on the
+ *     line, or for half of its height where the line is a mirror
+ * @param pitchMm from one motif to the next along the line; empty to fill it
+ * @param stretched whether the pitch is changed until a whole number fills the line
+ */
+public record Follow(
+    Course course,
+    Optional<Path> drawn,
+    FriezeGroup group,
+    int count,
+    double insetMm,
+    OptionalDouble riseMm,
+    OptionalDouble pitchMm,
+    boolean stretched)
+    implements Pattern {
+  private static final double EQUAL_MM = 1e-5;
+
+  /** Which line is followed. */
+  public sealed interface Course {}
+
+  /** The longest line of a drawing that lies with its middle on the panel's. */
+  public record Drawn(String drawing, Optional<String> pick) implements Course {}
+
+  /**
+   * An arc from the left border to the right one, its middle higher or lower than its ends.
+   *
+   * @param riseMm how much higher; below 0 for lower
+   */
+  public record Arch(double riseMm) implements Course {}
+
+  public Follow {
+    if (count < 1 && pitchMm.isEmpty()) {
+      throw new IllegalArgumentException("count or pitchMm must be given");
+    }
+    if (!(insetMm >= 0 && pitchMm.orElse(1) > 0)) {
+      throw new IllegalArgumentException(
+          "insetMm must be >= 0 and pitchMm > 0 but were " + insetMm + ", " + pitchMm);
+    }
+  }
+
+  /** A pattern whose line has not been looked for yet. */
+  public Follow(
+      Course course,
+      FriezeGroup group,
+      int count,
+      double insetMm,
+      OptionalDouble riseMm,
+      OptionalDouble pitchMm,
+      boolean stretched) {
+    this(course, Optional.empty(), group, count, insetMm, riseMm, pitchMm, stretched);
+  }
+
+  @Override
+  public int alike() {
+    return group.rows();
+  }
+
+  @Override
+  public Pattern resolved(Function<String, Artwork> drawings, SourceSpan where) {
+    if (!(course instanceof Drawn from)) {
+      return this;
+    }
+    Artwork artwork = drawings.apply(from.drawing());
+    Path longest =
+        artwork.pieces().stream()
+            .filter(p -> from.pick().isEmpty() || p.label().answersTo(from.pick().get()))
+            .map(Piece::paths)
+            .flatMap(List::stream)
+            .filter(p -> p.segments().stream().anyMatch(s -> !s.bounds().isEmpty()))
+            .max(Comparator.comparingDouble(p -> ArcLength.of(p).lengthMm()))
+            .orElseThrow(
+                () ->
+                    bad(
+                        LayoutCode.NO_LINE,
+                        where,
+                        "the drawing " + from.drawing() + " has no such line to follow",
+                        "`pick` takes an id, class, colour or group of the drawing"));
+    Point middle = artwork.bounds().centre();
+    Path centred = longest.transformed(Affine.translation(-middle.x(), -middle.y()));
+    return new Follow(
+        course, Optional.of(centred), group, count, insetMm, riseMm, pitchMm, stretched);
+  }
+
+  @Override
+  public List<Placement> place(String motif, Hull hull, Panel panel, long seed, SourceSpan where) {
+    Path line = line(panel, where);
+    ArcLength along = ArcLength.of(line);
+    Bounds size = hull.bounds();
+    int columns = columns(size.width(), along.lengthMm(), line.closed(), where);
+    boolean fills = pitchMm.isEmpty() || stretched || (line.closed() && count == 0);
+    double pitch = fills ? along.lengthMm() / columns : pitchMm.orElseThrow();
+    checkWidth(motif, size.width(), pitch, columns, along.lengthMm(), where);
+    Band band = Band.of(panel, insetMm);
+    List<Placement> placed = placements(motif, size, along, columns, pitch);
+    boolean mayBeFewer = count == 0 && !fills;
+    while (mayBeFewer && placed.size() > group.rows() && !areInside(placed, hull, band)) {
+      columns--;
+      placed = placements(motif, size, along, columns, pitch);
+    }
+    for (Placement each : placed) {
+      checkInside(each, hull.transformed(each.map().affine()), band, where);
+    }
+    return placed;
+  }
+
+  private List<Placement> placements(
+      String motif, Bounds size, ArcLength along, int columns, double pitch) {
+    double first = along.isClosed() ? 0 : (along.lengthMm() - (columns - 1) * pitch) / 2;
+    double rise = riseMm.orElse(group.rows() == 2 ? size.height() / 2 : 0);
+    Affine toMiddle = Affine.translation(-size.centre().x(), -size.centre().y());
+    List<Placement> result = new ArrayList<>();
+    for (int column = 0; column < columns; column++) {
+      ArcLength.Station at = along.at(first + column * pitch);
+      for (Symmetry s : group.inColumn(column)) {
+        Affine map =
+            toMiddle
+                .then(Affine.scaling(s.xSign(), s.ySign()))
+                .then(Affine.translation(0, s.ySign() * rise))
+                .then(Affine.rotation(at.directionRad()))
+                .then(Affine.translation(at.point().x(), at.point().y()));
+        result.add(new Placement(motif, result.size() + 1, new FrameMap<>(map)));
+      }
+    }
+    return result;
+  }
+
+  private static boolean areInside(List<Placement> placed, Hull hull, Band band) {
+    return placed.stream().allMatch(p -> band.holds(hull.transformed(p.map().affine())));
+  }
+
+  private Path line(Panel panel, SourceSpan where) {
+    Bounds band = panel.outline().bounds().grown(-insetMm);
+    Point middle = band.centre();
+    if (course instanceof Arch arch) {
+      if (band.isEmpty()) {
+        throw bad(
+            LayoutCode.BAND_TOO_NARROW,
+            where,
+            "an inset of " + Amounts.length(insetMm) + " leaves nothing of the panel",
+            "make the inset smaller");
+      }
+      return arc(band, arch.riseMm(), where);
+    }
+    return drawn
+        .orElseThrow(() -> new IllegalStateException("the line has not been looked for"))
+        .transformed(Affine.translation(middle.x(), middle.y()));
+  }
+
+  /** The arc of a chord from left to right, half of its rise above the middle, half below. */
+  private static Path arc(Bounds band, double rise, SourceSpan where) {
+    double half = band.width() / 2;
+    if (Math.abs(rise) > half) {
+      throw bad(
+          LayoutCode.BAND_TOO_NARROW,
+          where,
+          "an arch that rises "
+              + Amounts.length(Math.abs(rise))
+              + " is more than half a circle over a width of "
+              + Amounts.length(band.width()),
+          "at most half of the width");
+    }
+    Point c = band.centre();
+    Point start = new Point(band.minX(), c.y() - rise / 2);
+    Point end = new Point(band.maxX(), c.y() - rise / 2);
+    if (Math.abs(rise) < EQUAL_MM) {
+      return new Path(List.of(new Line(start, end)), false);
+    }
+    double radius = (half * half + rise * rise) / (2 * rise);
+    Point centre = new Point(c.x(), start.y() + rise - radius);
+    double sweep = -4 * StrictMath.atan2(rise, half);
+    return new Path(List.of(new Arc(start, end, centre, sweep)), false);
+  }
+
+  private int columns(double widthMm, double lengthMm, boolean closed, SourceSpan where) {
+    int period = group.columnsPerPeriod();
+    if (count == 0) {
+      double ideal = lengthMm / pitchMm.orElseThrow();
+      if (closed) {
+        return period * Math.max(1, (int) Math.rint(ideal / period));
+      }
+      return stretched
+          ? Math.max(1, (int) Math.rint(ideal))
+          : Math.max(
+              1, (int) Math.floor((lengthMm - widthMm + EQUAL_MM) / pitchMm.orElseThrow()) + 1);
+    }
+    int columns = count / group.rows();
+    boolean whole = count % group.rows() == 0 && (!closed || columns % period == 0);
+    if (!whole) {
+      int step = closed ? period * group.rows() : group.rows();
+      throw bad(
+          LayoutCode.BAD_COUNT,
+          where,
+          "the count of "
+              + group.symbol()
+              + (closed ? " round a closed line" : "")
+              + " must be a multiple of "
+              + step
+              + ", but it is "
+              + count,
+          "take " + Math.max(step, count / step * step) + " or " + (count / step + 1) * step);
+    }
+    return columns;
+  }
+
+  private static void checkWidth(
+      String motif, double width, double pitch, int columns, double length, SourceSpan where) {
+    double tooLong = (columns - 1) * pitch + width - length;
+    if (width > pitch + EQUAL_MM && columns > 1) {
+      throw bad(
+          LayoutCode.MOTIF_TOO_WIDE,
+          where,
+          "motif "
+              + motif
+              + " is "
+              + Amounts.length(width - pitch)
+              + " wider than its share of the line, "
+              + Amounts.length(pitch),
+          "at most " + (int) Math.floor((length + EQUAL_MM) / width) + " stand side by side");
+    }
+    if (tooLong > EQUAL_MM) {
+      throw bad(
+          LayoutCode.MOTIF_TOO_WIDE,
+          where,
+          "the motifs "
+              + motif
+              + " are "
+              + Amounts.length(tooLong)
+              + " longer than the line of "
+              + Amounts.length(length),
+          "take fewer, or leave out `count`");
+    }
+  }
+
+  private void checkInside(Placement placed, Hull hull, Band band, SourceSpan where) {
+    if (!band.holds(hull)) {
+      Point at = hull.bounds().centre();
+      throw bad(
+          LayoutCode.BEYOND_BORDER,
+          where,
+          "motif "
+              + placed.motif()
+              + " "
+              + placed.number()
+              + " at "
+              + Amounts.place(at.x(), at.y())
+              + (insetMm == 0
+                  ? " reaches beyond the panel"
+                  : " comes nearer to the border than the inset of " + Amounts.length(insetMm)),
+          "make the motif, the inset or the curve smaller");
+    }
+  }
+
+  private static BadInputException bad(
+      LayoutCode code, SourceSpan where, String message, String hint) {
+    return new BadInputException(Diagnostic.error(code, where, message, hint));
+  }
+}
