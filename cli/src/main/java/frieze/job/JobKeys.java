@@ -376,11 +376,17 @@ final class JobKeys {
             Types.length(Range.NOT_NEGATIVE),
             "0 mm",
             "What is left on the wall and taken last, in one lap; 0 cuts to size at once.");
+    static final Key<Integer> STEPS =
+        Key.withDefault(
+            "steps",
+            Types.count(1, 10),
+            "1",
+            "In how many laps that is taken, each a little nearer to the size.");
     static final Section SECTION =
         new Section(
             "cutout",
             "The panel's outline cut through, or openings in the panel.",
-            List.of(Operation.TOOL, ON, Operation.PICK, SIDE, LEAVE, HOLD, Operation.CUT));
+            List.of(Operation.TOOL, ON, Operation.PICK, SIDE, LEAVE, STEPS, HOLD, Operation.CUT));
 
     private Cutout() {}
   }

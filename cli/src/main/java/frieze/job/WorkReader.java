@@ -212,6 +212,7 @@ final class WorkReader {
             on,
             v.find(JobKeys.Cutout.SIDE).orElse(usual),
             v.get(JobKeys.Cutout.LEAVE),
+            v.get(JobKeys.Cutout.STEPS),
             skin.orElse(0.0));
     return tool.map(t -> new Work.Cutout(t, tabs, v.get(JobKeys.Operation.CUT), way, v.where()));
   }

@@ -234,9 +234,15 @@ public sealed interface Work {
    *
    * @param on the areas of a drawing; empty for the panel's outline
    * @param leaveMm what is left on the wall and taken last; 0 for no such pass
+   * @param steps in how many laps that is taken, the last one at the wall
    * @param skinMm what is left at the stock's bottom all along the cut; 0 to cut through
    */
-  record CutoutWay(Optional<Target> on, Side side, double leaveMm, double skinMm) {
+  record CutoutWay(Optional<Target> on, Side side, double leaveMm, int steps, double skinMm) {
+    /** What is left on the wall is taken in one lap. */
+    public CutoutWay(Optional<Target> on, Side side, double leaveMm, double skinMm) {
+      this(on, side, leaveMm, 1, skinMm);
+    }
+
     /** The panel's outline, outside, at once to its size, through. */
     public static final CutoutWay PLAIN = new CutoutWay(Optional.empty(), Side.OUTSIDE, 0, 0);
   }

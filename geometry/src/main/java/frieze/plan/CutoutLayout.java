@@ -2,6 +2,7 @@ package frieze.plan;
 
 import frieze.curve.Affine;
 import frieze.curve.Path;
+import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.Design;
 import frieze.design.Work;
@@ -48,11 +49,15 @@ final class CutoutLayout {
    * The tracks along one outline.
    *
    * @param rough the first one, which may leave something on the wall
-   * @param finish the one at the wall; empty if the first one is
+   * @param finish those that creep up on the wall, the last one at it; empty if the first one is
    */
-  record Lap(Track rough, Optional<Track> finish) {
+  record Lap(Track rough, List<Track> finish) {
+    Lap {
+      finish = List.copyOf(finish);
+    }
+
     Lap placed(Affine map) {
-      return new Lap(moved(rough, map), finish.map(f -> moved(f, map)));
+      return new Lap(moved(rough, map), finish.stream().map(f -> moved(f, map)).toList());
     }
 
     private static Track moved(Track track, Affine map) {
@@ -98,16 +103,19 @@ final class CutoutLayout {
     }
     if (way.side() == Work.Side.ON_LINE) {
       return Fitting.track(outline, tolerances).stream()
-          .map(t -> new Lap(directed(t), Optional.empty()))
+          .map(t -> new Lap(directed(t), List.of()))
           .toList();
     }
     double radius = cutout.tool().radiusMm();
     Track wall = directed(Outline.outside(outline, radius, tolerances));
     if (way.leaveMm() == 0) {
-      return List.of(new Lap(wall, Optional.empty()));
+      return List.of(new Lap(wall, List.of()));
     }
-    Track rough = directed(Outline.outside(outline, radius + way.leaveMm(), tolerances));
-    return List.of(paired(wall, List.of(rough)));
+    List<List<Track>> laps = new ArrayList<>();
+    for (double left : left()) {
+      laps.add(List.of(directed(Outline.outside(outline, radius + left, tolerances))));
+    }
+    return List.of(paired(wall, laps));
   }
 
   private List<Lap> laps(Region area) {
@@ -120,14 +128,26 @@ final class CutoutLayout {
         };
     double radius = cutout.tool().radiusMm();
     List<Track> walls = tracks(Offset.offset(area, sign * radius, tolerances.offsetMm()));
-    boolean leaves = way.leaveMm() > 0 && sign != 0;
-    List<Track> rough =
-        leaves
-            ? tracks(Offset.offset(area, sign * (radius + way.leaveMm()), tolerances.offsetMm()))
-            : List.of();
+    List<List<Track>> laps = new ArrayList<>();
+    for (double left : sign == 0 ? List.<Double>of() : left()) {
+      laps.add(tracks(Offset.offset(area, sign * (radius + left), tolerances.offsetMm())));
+    }
     return walls.stream()
-        .map(w -> leaves ? paired(w, rough) : new Lap(w, Optional.empty()))
+        .map(w -> laps.isEmpty() ? new Lap(w, List.of()) : paired(w, laps))
         .toList();
+  }
+
+  /**
+   * What each lap but the last leaves on the wall, the roughing one first; none to leave nothing.
+   */
+  private List<Double> left() {
+    List<Double> left = new ArrayList<>();
+    double all = cutout.way().leaveMm();
+    int steps = cutout.way().steps();
+    for (int i = steps; i > 0 && all > 0; i--) {
+      left.add(all * i / steps);
+    }
+    return left;
   }
 
   /** The inner outlines come first, while what they are in is not yet free. */
@@ -150,18 +170,16 @@ final class CutoutLayout {
     return climb == wallOnLeft ? track.reversed() : track;
   }
 
-  /** The wall's track with the roughing one beside it; alone where none runs beside all of it. */
-  private Lap paired(Track wall, List<Track> rough) {
-    double most = MOST_LEFT * cutout.way().leaveMm();
-    for (Track candidate : rough) {
-      boolean beside = true;
-      for (double s = 0; s < wall.lengthMm() && beside; s += SAMPLE_MM) {
-        frieze.curve.Point p = wall.slice(s, s + SAMPLE_MM).get(0).start();
-        beside = candidate.pointAt(candidate.nearestMm(p)).distance(p) <= most;
-      }
-      if (beside) {
-        return new Lap(candidate, Optional.of(wall));
-      }
+  /** The wall's track with the laps beside it; alone where none runs beside all of it. */
+  private Lap paired(Track wall, List<List<Track>> laps) {
+    List<Track> beside = new ArrayList<>();
+    for (List<Track> lap : laps) {
+      lap.stream().filter(c -> runsBeside(c, wall)).findFirst().ifPresent(beside::add);
+    }
+    if (beside.size() == laps.size()) {
+      List<Track> finish = new ArrayList<>(beside.subList(1, beside.size()));
+      finish.add(wall);
+      return new Lap(beside.get(0), finish);
     }
     found.warning(
         PlanCode.NO_ROOM_TO_FINISH,
@@ -170,7 +188,18 @@ final class CutoutLayout {
             + Amounts.length(cutout.way().leaveMm())
             + " on the wall and take it last: the outline is cut at once to its size",
         "use a smaller tool, or leave less");
-    return new Lap(wall, Optional.empty());
+    return new Lap(wall, List.of());
+  }
+
+  private boolean runsBeside(Track candidate, Track wall) {
+    double most = MOST_LEFT * cutout.way().leaveMm();
+    for (double s = 0; s < wall.lengthMm(); s += SAMPLE_MM) {
+      Point p = wall.pointAt(s);
+      if (candidate.pointAt(candidate.nearestMm(p)).distance(p) > most) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private Cut cut(String origin, Lap lap, Feeds feeds) {

@@ -16,8 +16,8 @@ import java.util.Optional;
  *
  * <p>Above the tops of the tabs it sinks round and round without a stop. Below, it cuts the
  * stretches between the tabs, rises and travels over each tab at the height of its top. What was
- * left on the wall is taken last, in one lap at the whole depth, entered and left on arcs that
- * touch the wall's track, within the slot that is cut already.
+ * left on the wall is taken last, in one lap or several at the whole depth, each entered and left
+ * on arcs that touch its track, within the slot that is cut already.
  */
 final class CutoutPlanner {
   /** The slope of a ramped tab's ends. */
@@ -89,7 +89,9 @@ final class CutoutPlanner {
         before = depth;
       }
     }
-    lap.finish().ifPresent(wall -> finish(moves, track, startMm, wall));
+    for (Track wall : lap.finish()) {
+      finish(moves, track, startMm, wall);
+    }
     return moves.cut(origin);
   }
 
@@ -125,13 +127,16 @@ final class CutoutPlanner {
     return new Path(pieces, false).reversed().segments();
   }
 
-  /** Takes what is left on the wall; the tool stands on the roughing track. */
+  /** Takes what is left on the wall, or a part of it; the tool stands on the roughing track. */
   private void finish(MoveBuilder moves, Track rough, double startMm, Track wall) {
     double whole = passes.wholeMm();
     double slope = passes.slopeMm(whole);
     double first = passes.tabs().isEmpty() ? 0 : slope;
     Lead lead = new Lead(rough, startMm + first, wall, tool.diameterMm());
-    if (slope > 0 && !passes.tabs().isEmpty()) {
+    if (moves.at().z() == -whole) {
+      // The lap before ended a little farther along the same straight stretch.
+      moves.linkTo(new Position(rough.pointAt(startMm + first), -whole));
+    } else if (slope > 0 && !passes.tabs().isEmpty()) {
       moves.slope(rough.slice(startMm, startMm + first), -whole, TAB_SLOPE_RAD);
     } else {
       moves.verticalTo(-whole);

@@ -2,6 +2,7 @@ package frieze.plan;
 
 import frieze.curve.Affine;
 import frieze.curve.Path;
+import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.Design;
 import frieze.design.Motif;
@@ -146,21 +147,57 @@ final class WorkCheck implements Work.Visitor<Boolean> {
       nothing(recess, recess.on(), "filled areas");
       return;
     }
-    double radius = recess.tool().radiusMm();
-    if (Offset.offset(area, -radius, tolerances.offsetMm()).isEmpty()) {
-      double widest = 2 * Inradius.of(area, radius);
-      found.error(
-          PlanCode.TOOL_TOO_WIDE,
-          recess.where(),
-          "tool "
-              + recess.tool().name()
-              + " is "
-              + Amounts.length(2 * radius)
-              + " wide but the widest place of "
-              + recess.on().motif()
-              + " is "
-              + Amounts.length(widest),
-          "use a smaller tool, or a larger motif");
+    checkRoom(recess, recess.on().motif(), area);
+  }
+
+  /** Whether a tool fits into an area at all. */
+  private void checkRoom(Work work, String motif, Region area) {
+    double radius = work.tool().radiusMm();
+    if (!Offset.offset(area, -radius, tolerances.offsetMm()).isEmpty()) {
+      return;
+    }
+    double widest = 2 * Inradius.of(area, radius);
+    found.error(
+        PlanCode.TOOL_TOO_WIDE,
+        work.where(),
+        "tool "
+            + work.tool().name()
+            + " is "
+            + Amounts.length(2 * radius)
+            + " wide but the widest place of "
+            + motif
+            + " is "
+            + Amounts.length(widest),
+        "use a smaller tool, or a larger motif");
+  }
+
+  /** An opening narrower than the tool can't be cut; the others can. */
+  private void checkOpenings(Work.Cutout cutout, Work.Target on, Region area) {
+    List<Region> narrow =
+        area.parts().stream()
+            .filter(
+                p -> Offset.offset(p, -cutout.tool().radiusMm(), tolerances.offsetMm()).isEmpty())
+            .toList();
+    if (narrow.size() == area.parts().size()) {
+      checkRoom(cutout, on.motif(), area);
+    } else if (!narrow.isEmpty()) {
+      Point middle = narrow.get(0).bounds().centre();
+      found.warning(
+          PlanCode.NOT_ALL_REACHED,
+          cutout.where(),
+          narrow.size()
+              + " of the "
+              + area.parts().size()
+              + " areas of "
+              + on.motif()
+              + " are narrower than tool "
+              + cutout.tool().name()
+              + ", which is "
+              + Amounts.length(cutout.tool().diameterMm())
+              + " wide, and are not cut; the first is at "
+              + Amounts.place(middle.x(), middle.y())
+              + " of the drawing",
+          "use a smaller tool");
     }
   }
 
@@ -169,10 +206,14 @@ final class WorkCheck implements Work.Visitor<Boolean> {
     double depth = setup.stock().thickestMm() + setup.spoilboardMm();
     if (cutout.way().on().isPresent()) {
       Work.Target on = cutout.way().on().get();
-      if (motif(on)
-          .map(m -> Selection.area(m, on, Affine.IDENTITY, tolerances.flattenMm()).isEmpty())
-          .orElse(true)) {
+      Region area =
+          motif(on)
+              .map(m -> Selection.area(m, on, Affine.IDENTITY, tolerances.flattenMm()))
+              .orElse(Region.EMPTY);
+      if (area.isEmpty()) {
         nothing(cutout, on, "filled areas");
+      } else if (cutout.way().side() == Work.Side.INSIDE) {
+        checkOpenings(cutout, on, area);
       }
     } else if (setup.stock().blank()) {
       found.warning(

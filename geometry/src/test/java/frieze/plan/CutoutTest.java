@@ -134,7 +134,9 @@ class CutoutTest {
   void tabs_longer_than_the_outline_are_an_error() {
     assertThatThrownBy(() -> plan(FLAT_6, 140, Work.Milling.CLIMB))
         .isInstanceOf(BadInputException.class)
-        .hasMessageContaining("bench.yaml:20:7: error[PLAN-009]");
+        .hasMessageContaining("bench.yaml:20:7: error[PLAN-009]")
+        .hasMessageContaining(
+            "140 tabs of 6 mm (0.236 in) do not fit on an outline 1720.84 mm (67.75 in) long");
   }
 
   @Test
@@ -154,9 +156,14 @@ class CutoutTest {
   }
 
   private static Plan window(Work.Side side, Work.Tabs tabs, double leaveMm, double skinMm) {
+    return window(side, tabs, leaveMm, 1, skinMm);
+  }
+
+  private static Plan window(
+      Work.Side side, Work.Tabs tabs, double leaveMm, int steps, double skinMm) {
     Work.CutoutWay way =
         new Work.CutoutWay(
-            Optional.of(new Work.Target("window", Optional.empty())), side, leaveMm, skinMm);
+            Optional.of(new Work.Target("window", Optional.empty())), side, leaveMm, steps, skinMm);
     Work cutout =
         new Work.Cutout(FLAT_6, Optional.ofNullable(tabs), Work.Milling.CLIMB, way, Bench.WHERE);
     return Planner.plan(
@@ -228,6 +235,75 @@ class CutoutTest {
         assertThat(standing).as("tabs of 6 mm and their slopes").isBetween(0, places / 2);
       }
     }
+  }
+
+  /**
+   * The last three laps run 0.4, 0.2 and 0 mm from the wall, each all around but for the tabs. The
+   * slopes of ramped tabs, 7.6 mm each, are gone over up to three times.
+   */
+  @Test
+  void several_finishing_laps_creep_up_on_the_size() {
+    for (boolean ramped : new boolean[] {false, true}) {
+      Work.Tabs tabs = new Work.Tabs(4, 6, 3, ramped);
+      for (Work.Side side : List.of(Work.Side.INSIDE, Work.Side.OUTSIDE)) {
+        double nearest = Double.POSITIVE_INFINITY;
+        double[] length = new double[4];
+        Swept swept = new Swept(90, 30, 80, 60, 0.2);
+        for (Cut.Move move : RecessTest.moves(window(side, tabs, 0.6, 3, 0).cuts())) {
+          Motion path = move.path();
+          double left = Math.abs(fromWindow(path.at(0.5).xy())) - 3;
+          assertThat(left).isBetween(-0.012, 0.6 * 1.42 + 0.012);
+          double step = left / 0.2;
+          boolean onLap = Math.abs(step - Math.rint(step)) < 0.06 && path.lengthMm() > 4;
+          if (onLap) {
+            length[(int) Math.rint(step)] += path.lengthMm();
+            nearest = Math.min(nearest, left);
+          }
+          boolean steep = path.from().z() - path.to().z() > path.lengthMm() * 0.06;
+          if (steep) {
+            assertThat(swept.at(path.to().xy())).isLessThanOrEqualTo(path.to().z() + 1e-9);
+          }
+          swept.cut(List.of(new Cut("", FLAT_6, 1, List.of(move))));
+        }
+        assertThat(nearest).isCloseTo(0, within(0.012));
+        for (int lap = 0; lap < 3; lap++) {
+          assertThat(length[lap])
+              .as("%s %s lap %s", side, ramped, lap)
+              .isBetween(110.0, ramped ? 290.0 : 240.0);
+        }
+      }
+    }
+  }
+
+  @Test
+  void an_opening_narrower_than_the_tool_is_refused_or_told() {
+    Work.CutoutWay way =
+        new Work.CutoutWay(
+            Optional.of(new Work.Target("slots", Optional.empty())), Work.Side.INSIDE, 0, 0);
+    Work cutout =
+        new Work.Cutout(
+            FLAT_6, Optional.of(new Work.Tabs(2, 6, 3)), Work.Milling.CLIMB, way, Bench.WHERE);
+    frieze.curve.Affine at = frieze.curve.Affine.translation(100, 40);
+    frieze.curve.Path narrow = Bench.rectangle(0, 0, 60, 5.5);
+    assertThatThrownBy(
+            () ->
+                Planner.plan(
+                    Bench.design(Bench.filled("slots", narrow), at, cutout),
+                    Bench.setup(),
+                    Tolerances.DEFAULT))
+        .hasMessageContaining("bench.yaml:20:7: error[PLAN-005]: tool flat 6.0 is 6 mm (0.236 in)")
+        .hasMessageContaining("widest place of slots is 5.5 mm");
+    Plan plan =
+        Planner.plan(
+            Bench.design(Bench.filled("slots", narrow, Bench.rectangle(0, 20, 60, 20)), at, cutout),
+            Bench.setup(),
+            Tolerances.DEFAULT);
+    assertThat(plan.notes())
+        .anyMatch(
+            d ->
+                d.code() == PlanCode.NOT_ALL_REACHED
+                    && d.message().startsWith("1 of the 2 areas of slots are narrower than tool")
+                    && d.message().contains("at x 30, y 2.8 mm of the drawing"));
   }
 
   @Test

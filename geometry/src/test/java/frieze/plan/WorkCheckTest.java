@@ -16,9 +16,11 @@ import frieze.diagnostic.BadInputException;
 import frieze.layout.LayoutCode;
 import frieze.shop.Material;
 import frieze.shop.Setup;
+import frieze.shop.Tool;
 import frieze.shop.Zero;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.assertj.core.api.AbstractThrowableAssert;
 import org.junit.jupiter.api.Test;
 
@@ -52,6 +54,28 @@ class WorkCheckTest {
         .hasMessageContaining("1 mm (0.039 in) more than tool");
     for (double depth : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
       assertBad(FIELD, Bench.groove("field", FLAT_6, depth)).hasMessageContaining("PLAN-001");
+    }
+  }
+
+  @Test
+  void a_pass_depth_of_nothing_is_refused() {
+    for (double most : new double[] {0, -1, Double.NaN}) {
+      Tool idle =
+          new Tool(
+              "idle",
+              1,
+              FLAT_6.shape(),
+              2,
+              25,
+              30,
+              true,
+              OptionalDouble.of(most),
+              OptionalDouble.empty(),
+              24_000,
+              4_000,
+              600);
+      assertBad(FIELD, Bench.groove("field", idle, 2))
+          .hasMessageContaining("error[PLAN-042]: tool idle may take " + most + " mm in a pass");
     }
   }
 
