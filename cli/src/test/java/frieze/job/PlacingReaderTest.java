@@ -156,7 +156,7 @@ class PlacingReaderTest {
     assertThat(failure(good.replace("along: {count: 5}", "follow: {count: 5}")))
         .contains("JOB-005", "drawing", "arch");
     assertThat(failure(good.replace("along: {count: 5}", "follow: {drawing: leef, count: 5}")))
-        .contains("leef", "did you mean \"leaf\"");
+        .contains("JOB-011", "leef");
     assertThat(failure(good.replace("along: {count: 5}", "border: {count: [4, 2], pitch: 9}")))
         .contains("JOB-019", "one of them");
     assertThat(failure(good.replace("along: {count: 5}", "over: {group: p5, columns: 2}")))

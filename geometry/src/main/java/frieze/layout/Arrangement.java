@@ -4,6 +4,8 @@ import frieze.curve.Affine;
 import frieze.curve.Bounds;
 import frieze.curve.FrameMap;
 import frieze.diagnostic.Amounts;
+import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
 import java.util.ArrayList;
@@ -13,7 +15,9 @@ import java.util.OptionalDouble;
 /**
  * One motif repeated along the band of a panel.
  *
- * <p>The band is the panel's bounds less the inset on all sides; its centre line is the panel's. It
+ * <p>The band is the panel's bounds less the inset on all sides; its centre line is the panel's. On
+ * a panel that leans the row runs midway between the lower and the upper edge, from the left one to
+ * the right one, turned as they are, and no motif comes nearer to any side than the inset. The band
  * is divided into equal columns, or into columns of a given pitch about its middle, and each motif
  * stands in the middle of its own: none reaches into its neighbour's. A band may end within a
  * period: any count of columns is allowed.
@@ -69,7 +73,8 @@ public record Arrangement(
       found.error(LayoutCode.BAD_COUNT, where, badCount(), "");
       found.throwIfErrors();
     }
-    Bounds band = panel.outline().bounds().grown(-insetMm);
+    Lane lane = Lane.of(panel, insetMm);
+    Bounds band = lane.band();
     if (band.isEmpty()) {
       found.error(
           LayoutCode.BAND_TOO_NARROW,
@@ -91,16 +96,38 @@ public record Arrangement(
     }
     checkHeight(motif, size, band, rise, where, found);
     found.throwIfErrors();
-    return placements(motif, size, band, rise, columns);
+    return placements(motif, size, lane, rise, columns);
   }
 
   @Override
   public List<Placement> place(String motif, Hull hull, Panel panel, long seed, SourceSpan where) {
-    return place(motif, hull.bounds(), panel, where);
+    List<Placement> placed = place(motif, hull.bounds(), panel, where);
+    if (Lane.of(panel, insetMm).leans()) {
+      Band band = Band.of(panel, insetMm);
+      placed.forEach(p -> checkInside(p, hull.transformed(p.map().affine()), band, where));
+    }
+    return placed;
+  }
+
+  private void checkInside(Placement p, Hull hull, Band band, SourceSpan where) {
+    if (!band.holds(hull)) {
+      throw new BadInputException(
+          Diagnostic.error(
+              LayoutCode.BEYOND_BORDER,
+              where,
+              "motif "
+                  + p.motif()
+                  + " "
+                  + p.number()
+                  + " comes nearer to a side of this panel, which leans, than the inset of "
+                  + Amounts.length(insetMm),
+              "make the motif or the inset smaller"));
+    }
   }
 
   private List<Placement> placements(
-      String motif, Bounds size, Bounds band, double rise, int columns) {
+      String motif, Bounds size, Lane lane, double rise, int columns) {
+    Bounds band = lane.band();
     Affine toMiddle = Affine.translation(-size.centre().x(), -size.centre().y());
     double columnMm = pitchMm.orElse(band.width() / columns);
     double start = band.centre().x() - columns * columnMm / 2;
@@ -114,7 +141,8 @@ public record Arrangement(
         Affine map =
             toMiddle
                 .then(Affine.scaling(s.xSign(), s.ySign()))
-                .then(Affine.translation(x, band.centre().y() + s.ySign() * rise));
+                .then(Affine.translation(x, band.centre().y() + s.ySign() * rise))
+                .then(lane.toPanel());
         result.add(new Placement(motif, result.size() + 1, new FrameMap<>(map)));
       }
     }
