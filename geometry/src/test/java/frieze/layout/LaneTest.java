@@ -51,7 +51,8 @@ class LaneTest {
     List<Placement> all = nine(panel, 0);
     for (int i = 0; i < 9; i++) {
       Point middle = all.get(i).map().affine().apply(new Point(10, 10));
-      assertThat(middle.distance(new Point(5 + 400 * (i + 0.5) / 9, 40))).isCloseTo(0, within(1e-9));
+      assertThat(middle.distance(new Point(5 + 400 * (i + 0.5) / 9, 40)))
+          .isCloseTo(0, within(1e-9));
     }
   }
 
@@ -59,8 +60,7 @@ class LaneTest {
   void a_motif_too_near_to_a_leaning_side_is_an_error() {
     Panel panel = panel(new Point(0, 0), new Point(400, 0), new Point(380, 30), new Point(20, 30));
     assertThatThrownBy(
-            () ->
-                new Arrangement(FriezeGroup.P1, 18, 0).place("leaf", SQUARE, panel, 0, NOWHERE))
+            () -> new Arrangement(FriezeGroup.P1, 18, 0).place("leaf", SQUARE, panel, 0, NOWHERE))
         .hasMessageContaining("LAY-007")
         .hasMessageContaining("motif leaf 1 comes nearer");
   }
