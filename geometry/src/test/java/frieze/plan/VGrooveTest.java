@@ -301,4 +301,30 @@ class VGrooveTest {
     assertThat(outline(triangle(24))).anyMatch(c -> c.distance(last.xy()) < 1e-6);
     assertThat(plan.cuts()).hasSizeLessThanOrEqualTo(6);
   }
+
+  /** The steps of the numbers in programs: a micrometre, and a ten-thousandth of an inch. */
+  @Test
+  void a_rounded_move_sinks_no_faster_than_a_plunge() {
+    List<Cut> cuts =
+        plan(work(vee(90, 0), OptionalDouble.empty()), leaf(10, 6)).cuts();
+    int shortOnes = 0;
+    for (Cut.Move move : RecessTest.moves(cuts)) {
+      Position from = move.path().from();
+      Position to = move.path().to();
+      shortOnes += from.distance(to) < 0.5 ? 1 : 0;
+      for (double step : new double[] {0.001, 0.00254}) {
+        double down = rounded(from, step).z() - rounded(to, step).z();
+        double share = down / rounded(from, step).distance(rounded(to, step));
+        assertThat(move.feedMmPerMin() * share).isLessThanOrEqualTo(400 * (1 + 1e-9));
+      }
+    }
+    assertThat(shortOnes).isGreaterThan(20);
+  }
+
+  private static Position rounded(Position p, double step) {
+    return new Position(
+        Math.rint(p.x() / step) * step,
+        Math.rint(p.y() / step) * step,
+        Math.rint(p.z() / step) * step);
+  }
 }
