@@ -42,6 +42,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
@@ -49,19 +50,47 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Drawings by other people, 60 mm wide or high, from file to programs that passed their dry run: as
- * a recess in a square panel, and as the outline of a panel that is cut out.
+ * a recess and as V-grooves in a square panel, and as the outline of a panel that is cut out.
  *
  * <p>None may be dropped in silence: each gives programs, or a reason.
  */
 class IconsEndToEndTest {
   private static final double SIZE_MM = 60;
+
+  /** As large as carved letters, which is quick. */
+  private static final double SMALL_MM = 25;
+
   private static final double PANEL_MM = 76;
   private static final double DEPTH_MM = 3;
   private static final SourceSpan HERE = SourceSpan.file("icon");
 
   private static final Shop SHOP = ShopReader.builtIn();
   private static final Tool SMALL = SHOP.tool("flat 1/16").orElseThrow();
+  private static final Tool VEE_60 = SHOP.tool("vee 60").orElseThrow();
+  private static final Tool VEE_90 = SHOP.tool("vee 90").orElseThrow();
+  private static final double RIDGE_MM = 0.1;
+  private static final double LAST_PASS_MM = 0.2;
   private static final Tool LARGE = SHOP.tool("flat 1/8").orElseThrow();
+
+  @Test
+  void forty_icons_are_carved_with_v_bits_of_two_angles() {
+    Trial trial = new Trial();
+    trial.carve(40, SMALL_MM, List.of(List.of(VEE_60), List.of(VEE_90)));
+    assertThat(trial.outcome.asked()).isEqualTo(40);
+    assertThat(trial.outcome.unsafe()).as(trial.outcome::report).isEmpty();
+    assertThat(trial.outcome.made()).as(trial.outcome::report).isEqualTo(40);
+  }
+
+  @Test
+  @Tag("corpus")
+  void three_hundred_icons_are_carved_with_v_bits_of_two_angles() {
+    Trial trial = new Trial();
+    trial.carve(300, SIZE_MM, List.of(List.of(VEE_60, VEE_90)));
+    System.out.println(trial.outcome.report());
+    assertThat(trial.outcome.asked()).isEqualTo(600);
+    assertThat(trial.outcome.unsafe()).as(trial.outcome::report).isEmpty();
+    assertThat(trial.outcome.made()).as(trial.outcome::report).isGreaterThanOrEqualTo(500);
+  }
 
   @Test
   void forty_icons_are_recessed_and_cut_out() {
@@ -100,6 +129,22 @@ class IconsEndToEndTest {
                 Work.Milling.CONVENTIONAL,
                 HERE),
             cutout()));
+  }
+
+  /** The filled area carved with a V-bit, with a flat floor where it is wide; nothing cut out. */
+  private static Design carved(Artwork art, Tool bit) {
+    Design recessed = recess(art);
+    Work work =
+        new Work.VGroove(
+            new Work.Target("icon", Optional.empty()),
+            bit,
+            OptionalDouble.of(DEPTH_MM),
+            List.of(LARGE),
+            RIDGE_MM,
+            LAST_PASS_MM,
+            Work.Milling.CONVENTIONAL,
+            HERE);
+    return new Design(recessed.panel(), recessed.motifs(), recessed.placements(), List.of(work));
   }
 
   /** A panel in the shape of the drawing's largest outline. */
@@ -169,10 +214,28 @@ class IconsEndToEndTest {
       }
     }
 
-    private void tryBoth(String name, byte[] content) {
+    /**
+     * Carves each icon with the bits of one list; the lists take turns. Read with the first post.
+     */
+    void carve(int count, double sizeMm, List<List<Tool>> turns) {
+      posts = POSTS.subList(0, 1);
+      int i = 0;
+      for (Map.Entry<String, byte[]> icon : OpenIcons.sample(count).entrySet()) {
+        Artwork sized = sized(icon.getKey(), icon.getValue(), sizeMm);
+        for (Tool bit : turns.get(i++ % turns.size())) {
+          attempt(icon.getKey() + " " + bit.name(), () -> carved(sized, bit));
+        }
+      }
+    }
+
+    private static Artwork sized(String name, byte[] content, double sizeMm) {
       Artwork art = new SvgReader().read(name, content);
       Bounds b = art.bounds();
-      Artwork sized = b.width() > b.height() ? art.withWidth(SIZE_MM) : art.withHeight(SIZE_MM);
+      return b.width() > b.height() ? art.withWidth(sizeMm) : art.withHeight(sizeMm);
+    }
+
+    private void tryBoth(String name, byte[] content) {
+      Artwork sized = sized(name, content, SIZE_MM);
       attempt(name + " recess", () -> recess(sized));
       attempt(name + " cutout", () -> cutout(sized));
     }

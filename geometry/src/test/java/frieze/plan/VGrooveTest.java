@@ -305,8 +305,7 @@ class VGrooveTest {
   /** The steps of the numbers in programs: a micrometre, and a ten-thousandth of an inch. */
   @Test
   void a_rounded_move_sinks_no_faster_than_a_plunge() {
-    List<Cut> cuts =
-        plan(work(vee(90, 0), OptionalDouble.empty()), leaf(10, 6)).cuts();
+    List<Cut> cuts = plan(work(vee(90, 0), OptionalDouble.empty()), leaf(10, 6)).cuts();
     int shortOnes = 0;
     for (Cut.Move move : RecessTest.moves(cuts)) {
       Position from = move.path().from();
