@@ -22,11 +22,25 @@ final class FitKeys {
     static final Key<Double> CORNER =
         Key.withDefault(
             "corner", NOT_NEGATIVE, "0 mm", "The radius of its corners; 0 for square corners.");
+    static final Key<Double> ARCHED_TOP =
+        Key.withDefault(
+            "arched top",
+            NOT_NEGATIVE,
+            "0 mm",
+            "How much higher the middle of the upper edge is than its ends, on an arc; `height` is to"
+                + " the middle.");
+    static final Key<Double> ARCHED_BOTTOM =
+        Key.withDefault(
+            "arched bottom",
+            NOT_NEGATIVE,
+            "0 mm",
+            "How much higher the middle of the lower edge is than its ends, on an arc, as under an"
+                + " apron; `height` is from the ends.");
     static final Section SECTION =
         new Section(
             "size",
             "The finished size of the panel, when there is no opening to fit.",
-            List.of(WIDTH, HEIGHT, CORNER));
+            List.of(WIDTH, HEIGHT, CORNER, ARCHED_TOP, ARCHED_BOTTOM));
 
     private Size() {}
   }

@@ -1,5 +1,7 @@
 package frieze.job;
 
+import frieze.curve.Bounds;
+import frieze.curve.Path;
 import frieze.diagnostic.SourceSpan;
 import frieze.layout.Opening;
 import frieze.layout.Panel;
@@ -13,10 +15,19 @@ import java.util.Optional;
  *     upright one in an opening that was measured in more places
  * @param gapMm on each side; the least of them
  * @param sitting how the panel sits, where more than a rectangle and a gap is known
+ * @param outline of the panel, where it is no rectangle
  */
-public record Insert(Opening opening, double gapMm, Optional<Sitting> sitting) {
+public record Insert(
+    Opening opening, double gapMm, Optional<Sitting> sitting, Optional<Path> outline) {
   static Insert plain(Opening opening, double gapMm) {
-    return new Insert(opening, gapMm, Optional.empty());
+    return new Insert(opening, gapMm, Optional.empty(), Optional.empty());
+  }
+
+  /** A panel of a shape of its own. */
+  static Insert shaped(Path outline) {
+    Bounds bounds = outline.bounds();
+    Opening box = new Opening(bounds.width(), bounds.height(), 0);
+    return new Insert(box, 0, Optional.empty(), Optional.of(outline));
   }
 
   static Insert fitted(Sitting sitting) {
@@ -26,7 +37,7 @@ public record Insert(Opening opening, double gapMm, Optional<Sitting> sitting) {
             sitting.opening().clearHeightMm(),
             sitting.bead().sizeMm());
     double gapMm = sitting.sides().stream().mapToDouble(Sitting.Gap::nowMm).min().orElse(0);
-    return new Insert(clear, gapMm, Optional.of(sitting));
+    return new Insert(clear, gapMm, Optional.of(sitting), Optional.empty());
   }
 
   /** The size along X before its outline is made; for a first look at the stock. */
@@ -45,6 +56,9 @@ public record Insert(Opening opening, double gapMm, Optional<Sitting> sitting) {
    * @throws frieze.diagnostic.BadInputException if nothing is left of the opening
    */
   Panel panel(String name, SourceSpan where) {
-    return sitting.map(Sitting::panel).orElseGet(() -> opening.panel(name, gapMm, where));
+    return outline
+        .map(path -> new Panel(name, path))
+        .or(() -> sitting.map(Sitting::panel))
+        .orElseGet(() -> opening.panel(name, gapMm, where));
   }
 }

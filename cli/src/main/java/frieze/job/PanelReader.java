@@ -3,7 +3,9 @@ package frieze.job;
 import frieze.curve.Point;
 import frieze.design.Work;
 import frieze.diagnostic.Amounts;
+import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostics;
+import frieze.layout.ArchedOutline;
 import frieze.layout.Opening;
 import frieze.shop.KeepOut;
 import frieze.shop.Machine;
@@ -92,6 +94,9 @@ final class PanelReader {
             "give \"opening\" instead of \"size\", or one \"gap\" alone");
         return Optional.empty();
       }
+      if (size.get(FitKeys.Size.ARCHED_TOP) + size.get(FitKeys.Size.ARCHED_BOTTOM) > 0) {
+        return arched(size, fit);
+      }
       return Optional.of(
           Insert.plain(
               new Opening(
@@ -110,6 +115,29 @@ final class PanelReader {
               OpeningReader.gaps(fit).orElseThrow().get(0)));
     }
     return new OpeningReader(found).read(name, size, fit).map(Insert::fitted);
+  }
+
+  private Optional<Insert> arched(Values size, Values fit) {
+    if (size.get(FitKeys.Size.CORNER) > 0 || OpeningReader.gaps(fit).orElseThrow().get(0) > 0) {
+      found.error(
+          JobCode.KEYS_EXCLUDE,
+          size.where(),
+          "a panel with an arched edge has square corners and no gap",
+          "leave out \"corner\" and \"gap\"; ease the corners by hand");
+      return Optional.empty();
+    }
+    ArchedOutline arched =
+        new ArchedOutline(
+            size.get(FitKeys.Size.WIDTH),
+            size.get(FitKeys.Size.HEIGHT),
+            size.get(FitKeys.Size.ARCHED_TOP),
+            size.get(FitKeys.Size.ARCHED_BOTTOM));
+    try {
+      return Optional.of(Insert.shaped(arched.path(size.where())));
+    } catch (BadInputException e) {
+      found.addAll(e.diagnostics());
+      return Optional.empty();
+    }
   }
 
   private Optional<Values> size(String name, Values panel) {

@@ -15,7 +15,8 @@ public enum LayoutCode implements Code {
   NOTHING_PLACED("LAY-009", "no whole motif on the panel"),
   NO_ROOM("LAY-010", "no room for so many motifs"),
   NO_WAY_AROUND("LAY-011", "a motif finds no place beside what it avoids"),
-  NO_LINE("LAY-012", "the drawing has no line to follow");
+  NO_LINE("LAY-012", "the drawing has no line to follow"),
+  NO_ARCH("LAY-013", "no such arched panel can be");
 
   private final String id;
   private final String title;
