@@ -87,6 +87,26 @@ class BitTestMakeTest {
     }
   }
 
+  @Test
+  void angles_and_depths_that_no_bit_can_have_are_refused_where_they_stand() throws IOException {
+    for (String angle : List.of("0", "180", "-60")) {
+      write("angle: " + angle);
+      Shell.Result result = new Shell(folder).run("make", "job.yaml");
+      assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT.number());
+      assertThat(result.err())
+          .contains("shop.yaml:5:", "JOB-009", angle + " must be more than 0 and below 180 deg");
+    }
+    for (String depth : List.of("0", "-2")) {
+      write("angle: 60");
+      Files.writeString(
+          folder.resolve("job.yaml"),
+          JOB.replace("tool: vee mine", "tool: vee mine, deepest: " + depth));
+      Shell.Result result = new Shell(folder).run("make", "job.yaml");
+      assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT.number());
+      assertThat(result.err()).contains("job.yaml:", "JOB-009", depth + " must be more than 0");
+    }
+  }
+
   private void write(String keys) throws IOException {
     Files.writeString(folder.resolve("slot.svg"), SLOT);
     Files.writeString(folder.resolve("job.yaml"), JOB);
