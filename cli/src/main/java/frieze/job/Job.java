@@ -97,19 +97,20 @@ public record Job(
           new Alternation(this.drawings, motifs.stream().map(m -> Hull.of(m.artwork())).toList());
       Hull hull = turns.together();
       String name = String.join(" and ", this.drawings);
-      Bounds band = panel.outline().bounds().grown(-pattern.insetMm());
+      double inset = pattern.insetMm();
       List<Placement> alike =
           pattern
               .resolved(other -> drawings.apply(other).artwork(), where)
               .place(name, hull, panel, seed, where);
       List<Placement> turned =
           mirrored ? alike.stream().map(p -> mirrored(p, panel)).toList() : alike;
-      List<Placement> varied = vary.map(v -> v.apply(turned, hull, band, seed)).orElse(turned);
+      List<Placement> varied =
+          vary.map(v -> v.apply(turned, hull, panel, inset, seed)).orElse(turned);
       List<Hull> places = new ArrayList<>();
       keptFree.forEach(b -> places.add(Avoidance.rectangle(b)));
       work.forEach(w -> places.addAll(holes(w)));
       List<Placement> clear =
-          avoid.map(a -> a.apply(varied, hull, places, band, where)).orElse(varied);
+          avoid.map(a -> a.within(panel, inset, varied, hull, places, where)).orElse(varied);
       return turns.dealt(clear, pattern);
     }
 

@@ -11,6 +11,7 @@ import frieze.diagnostic.SourceSpan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 
 /**
  * Keeps motifs clear of places on the panel, such as holes, hinges and lettering.
@@ -68,6 +69,33 @@ public record Avoidance(double spaceMm, double mostMm) {
    */
   public List<Placement> apply(
       List<Placement> placed, Hull motif, List<Hull> places, Bounds band, SourceSpan where) {
+    return apply(placed, motif, places, where, (before, now) -> isIn(band, before, now));
+  }
+
+  /** The same within a panel's real outline less an inset. */
+  public List<Placement> within(
+      Panel panel,
+      double insetMm,
+      List<Placement> placed,
+      Hull motif,
+      List<Hull> places,
+      SourceSpan where) {
+    Bounds bounds = panel.outline().bounds().grown(-insetMm);
+    Band band = Band.of(panel, insetMm);
+    return apply(
+        placed,
+        motif,
+        places,
+        where,
+        (before, now) -> isIn(bounds, before, now) && (band.holds(now) || !band.holds(before)));
+  }
+
+  private List<Placement> apply(
+      List<Placement> placed,
+      Hull motif,
+      List<Hull> places,
+      SourceSpan where,
+      BiPredicate<Hull, Hull> stays) {
     List<Hull> now =
         new ArrayList<>(placed.stream().map(p -> motif.transformed(p.map().affine())).toList());
     List<Placement> result = new ArrayList<>();
@@ -76,7 +104,7 @@ public record Avoidance(double spaceMm, double mostMm) {
       if (isClear(now.get(i), places)) {
         result.add(p);
       } else if (mostMm > 0) {
-        Affine shift = shift(i, now, places, band).orElseThrow(() -> noPlace(p, where));
+        Affine shift = shift(i, now, places, stays).orElseThrow(() -> noPlace(p, where));
         now.set(i, now.get(i).transformed(shift));
         result.add(
             new Placement(p.motif(), p.number(), new FrameMap<>(p.map().affine().then(shift))));
@@ -103,7 +131,8 @@ public record Avoidance(double spaceMm, double mostMm) {
   }
 
   /** The least shift that helps, along the band before across it. */
-  private Optional<Affine> shift(int i, List<Hull> now, List<Hull> places, Bounds band) {
+  private Optional<Affine> shift(
+      int i, List<Hull> now, List<Hull> places, BiPredicate<Hull, Hull> stays) {
     Hull own = now.get(i);
     for (int step = 1; step <= STEPS; step++) {
       for (int way = 0; way < WAYS; way++) {
@@ -111,7 +140,7 @@ public record Avoidance(double spaceMm, double mostMm) {
         Point to = Point.polar(Point.ORIGIN, mostMm * step / STEPS, angle);
         Affine shift = Affine.translation(to.x(), to.y());
         Hull tried = own.transformed(shift);
-        if (isClear(tried, places) && isIn(band, own, tried) && keepsApart(i, tried, now)) {
+        if (isClear(tried, places) && stays.test(own, tried) && keepsApart(i, tried, now)) {
           return Optional.of(shift);
         }
       }

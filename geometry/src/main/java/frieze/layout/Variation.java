@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import java.util.function.BiPredicate;
 
 /**
  * Small differences between repeated motifs, as if each had been drawn by hand.
@@ -56,6 +57,23 @@ public record Variation(double turnRad, double size, double placeMm, OptionalDou
    * @param seed decides all differences
    */
   public List<Placement> apply(List<Placement> placements, Hull motif, Bounds band, long seed) {
+    return apply(placements, motif, seed, (before, now) -> staysIn(band, before, now));
+  }
+
+  /** The same within a panel's real outline less an inset. */
+  public List<Placement> apply(
+      List<Placement> placements, Hull motif, Panel panel, double insetMm, long seed) {
+    Bounds bounds = panel.outline().bounds().grown(-insetMm);
+    Band band = Band.of(panel, insetMm);
+    return apply(
+        placements,
+        motif,
+        seed,
+        (before, now) -> staysIn(bounds, before, now) && (band.holds(now) || !band.holds(before)));
+  }
+
+  private List<Placement> apply(
+      List<Placement> placements, Hull motif, long seed, BiPredicate<Hull, Hull> stays) {
     List<Hull> before = new ArrayList<>();
     for (Placement placement : placements) {
       before.add(motif.transformed(placement.map().affine()));
@@ -65,7 +83,7 @@ public record Variation(double turnRad, double size, double placeMm, OptionalDou
     List<Placement> result = new ArrayList<>();
     for (int i = 0; i < placements.size(); i++) {
       Placement placement = placements.get(i);
-      Affine map = varied(i, placement.map().affine(), motif, band, seed, neighbours, now);
+      Affine map = varied(i, placement.map().affine(), motif, stays, seed, neighbours, now);
       now.set(i, motif.transformed(map));
       result.add(new Placement(placement.motif(), placement.number(), new FrameMap<>(map)));
     }
@@ -76,7 +94,7 @@ public record Variation(double turnRad, double size, double placeMm, OptionalDou
       int i,
       Affine map,
       Hull motif,
-      Bounds band,
+      BiPredicate<Hull, Hull> stays,
       long seed,
       Neighbours neighbours,
       List<Hull> now) {
@@ -84,7 +102,7 @@ public record Variation(double turnRad, double size, double placeMm, OptionalDou
     for (int halvings = 0; halvings <= MOST_HALVINGS; halvings++) {
       Affine tried = applied(map, neighbours.before.get(i).bounds().centre(), difference);
       Hull hull = motif.transformed(tried);
-      if (staysIn(band, neighbours.before.get(i), hull) && keepsApart(i, hull, neighbours, now)) {
+      if (stays.test(neighbours.before.get(i), hull) && keepsApart(i, hull, neighbours, now)) {
         return tried;
       }
       difference = difference.halved();

@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import frieze.curve.Affine;
+import frieze.curve.FrameMap;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.diagnostic.SourceSpan;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class LaneTest {
@@ -54,6 +57,35 @@ class LaneTest {
       assertThat(middle.distance(new Point(5 + 400 * (i + 0.5) / 9, 40)))
           .isCloseTo(0, within(1e-9));
     }
+  }
+
+  @Test
+  void differences_and_shifts_keep_motifs_within_leaning_ends() {
+    // Each end leans inwards by 20 mm; the squares at the ends stand 3 mm from them.
+    Panel panel = panel(new Point(0, 0), new Point(400, 0), new Point(380, 40), new Point(20, 40));
+    Band band = Band.of(panel, 0);
+    List<Placement> all =
+        List.of(new Placement("leaf", 1, new FrameMap<>(Affine.translation(18, 10))));
+    assertThat(band.holds(SQUARE.transformed(all.get(0).map().affine()))).isTrue();
+    int left = 0;
+    Variation vary = new Variation(0, 0, 6, OptionalDouble.of(0));
+    for (long seed = 0; seed < 40; seed++) {
+      Affine free = vary.apply(all, SQUARE, panel.outline().bounds(), seed).get(0).map().affine();
+      Affine kept = vary.apply(all, SQUARE, panel, 0, seed).get(0).map().affine();
+      left += band.holds(SQUARE.transformed(free)) ? 0 : 1;
+      assertThat(band.holds(SQUARE.transformed(kept))).as("seed " + seed).isTrue();
+    }
+    assertThat(left).as("seeds that the bounds alone would let out").isPositive();
+    // A hole on the right edge of the motif: the least shift to the left would leave the panel.
+    Hull hole = Avoidance.round(new Point(40, 20), 2);
+    Affine shifted =
+        new Avoidance(1, 12)
+            .within(panel, 0, all, SQUARE, List.of(hole), SourceSpan.NONE)
+            .get(0)
+            .map()
+            .affine();
+    assertThat(band.holds(SQUARE.transformed(shifted))).isTrue();
+    assertThat(SQUARE.transformed(shifted).distance(hole)).isGreaterThanOrEqualTo(1 - 1e-9);
   }
 
   @Test
