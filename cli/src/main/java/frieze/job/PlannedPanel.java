@@ -86,7 +86,16 @@ record PlannedPanel(
         plan.torch().kerfMm(),
         plan.torch().leastPierceMm() - ROUNDING_MM,
         plan.torch().row().pierceSeconds(),
-        setup.clearanceMm() - setup.stockZFromProgramZMm());
+        setup.clearanceMm() - setup.stockZFromProgramZMm(),
+        plan.joints().stream()
+            .map(
+                j ->
+                    new TorchFacts.Joint(
+                        toProgram.apply(j.at()),
+                        toProgram.apply(j.inside()),
+                        toProgram.apply(j.outside()),
+                        j.widthMm()))
+            .toList());
   }
 
   private static final double ROUNDING_MM = 0.02;

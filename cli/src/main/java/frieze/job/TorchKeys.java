@@ -54,6 +54,34 @@ final class TorchKeys {
     private Ties() {}
   }
 
+  /** Micro-joints. */
+  static final class Joints {
+    static final Key<Double> BELOW =
+        Key.withDefault(
+            "below",
+            Types.length(Range.POSITIVE),
+            "80 mm",
+            "Pieces whose longer side is up to this are kept: slugs of openings, and the panel"
+                + " itself if it is that small. Small holes, whose slugs drop, are cut free.");
+    static final Key<Integer> COUNT =
+        Key.withDefault("count", Types.count(1, 8), "2", "How many for each piece.");
+    static final Key<Double> WIDTH =
+        Key.withDefault(
+            "width",
+            Types.length(Range.POSITIVE),
+            "0.8 mm",
+            "How wide the metal of each is after the cut; try it on scrap.");
+    static final Section SECTION =
+        new Section(
+            "micro-joints",
+            "Stubs of metal left across the kerf, so that small loose pieces do not tip up under the"
+                + " torch; they are broken or sawn, and filed, afterwards. Each begins a cut of its"
+                + " own: one more pierce.",
+            List.of(BELOW, COUNT, WIDTH));
+
+    private Joints() {}
+  }
+
   static final Key<String> CHART =
       Key.required("chart", Types.TEXT, "a cut chart of the shop; `frieze shop` lists them");
   static final Key<Double> KERF =
@@ -107,6 +135,12 @@ final class TorchKeys {
   static final Key<Values> BRIDGES =
       Key.withDefault(
           "bridges", new SectionType(Ties.SECTION), "{}", "How islands are tied to the panel.");
+  static final Key<Values> JOINTS =
+      Key.optional(
+          "micro-joints",
+          new SectionType(Joints.SECTION),
+          "no micro-joints",
+          "Keeps small loose pieces where they were cut.");
   static final Key<Double> LEAST_WEB =
       Key.optional(
           "least web",
@@ -138,6 +172,7 @@ final class TorchKeys {
               SMALL_HOLES,
               ROWS,
               BRIDGES,
+              JOINTS,
               LEAST_WEB,
               STRICT));
 }

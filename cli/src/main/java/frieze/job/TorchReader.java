@@ -45,7 +45,7 @@ final class TorchReader {
                 rows.get(TorchKeys.Rows.GAP)),
             bridges(v.get(TorchKeys.BRIDGES)),
             new TorchWay.Limits(v.get(TorchKeys.STRICT), optional(v, TorchKeys.LEAST_WEB)),
-            Optional.empty());
+            v.find(TorchKeys.JOINTS).map(TorchReader::joints));
     return torch.map(t -> new Work.TorchCut(on, t, way, v.where()));
   }
 
@@ -58,6 +58,13 @@ final class TorchReader {
         v.get(TorchKeys.Ties.TIE),
         optional(v, TorchKeys.Ties.WIDTH),
         OptionalDouble.of(v.get(TorchKeys.Ties.LOAD)));
+  }
+
+  private static TorchWay.Joints joints(Values v) {
+    return new TorchWay.Joints(
+        v.get(TorchKeys.Joints.BELOW),
+        v.get(TorchKeys.Joints.COUNT),
+        v.get(TorchKeys.Joints.WIDTH));
   }
 
   private Optional<Torch> torch(Values v) {

@@ -43,6 +43,14 @@ final class TorchSteps {
             + " and "
             + measures.feed(row.feedMmPerMin()));
     out.element("li", plan.pierces() + " pierces: look at the nozzle before and after.");
+    if (!plan.joints().isEmpty()) {
+      out.element(
+          "li",
+          plan.joints().size()
+              + " micro-joints of "
+              + measures.both(plan.joints().get(0).widthMm())
+              + " keep small pieces level: break or saw them when all is cold, and file the stubs.");
+    }
     double area = plan.parts().stream().mapToDouble(r -> r.area()).sum();
     double partsKg = stock.material().steelKg(area, stock.thickestMm());
     double sheetKg =

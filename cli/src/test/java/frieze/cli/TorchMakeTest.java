@@ -129,6 +129,15 @@ class TorchMakeTest {
     assertThat(farthestX(text("steel/end/end-01.nc"))).isCloseTo(165.82, within(6e-4));
   }
 
+  /** Opening and panel are both below 200 mm: two cuts each, and the dry run finds both held. */
+  @Test
+  void micro_joints_keep_the_slug_and_the_panel_where_they_were_cut() throws IOException {
+    make(JOB.replace("on: ring", "on: ring, micro-joints: {below: 200 mm}"));
+    assertThat(cut(text("steel/end/end-01.nc"))).filteredOn("M3"::equals).hasSize(4);
+    assertThat(text("steel/end/setup.html"))
+        .contains("4 micro-joints of 0.8 mm", "✓ DRY RUN PASSED");
+  }
+
   @Test
   void the_kerf_coupon_is_a_job_that_can_be_made() {
     Shell shell = new Shell(folder);

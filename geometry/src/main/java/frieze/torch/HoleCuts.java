@@ -32,6 +32,7 @@ final class HoleCuts {
   private final Tolerances tolerances;
   private final Diagnostics found;
   private final List<Region> closed = new ArrayList<>();
+  private final List<Joint> joints = new ArrayList<>();
 
   HoleCuts(Work.TorchCut work, Tolerances tolerances, Diagnostics found) {
     this.work = work;
@@ -93,7 +94,11 @@ final class HoleCuts {
       String own = rings.size() == 1 ? name : name + ", piece " + bit;
       Contour contour = Contour.of(own, ring, work.way().partOnRight(), tolerances);
       Optional<LeadFinder.Lead> lead = leads.find(contour);
-      if (lead.isPresent()) {
+      Optional<JointCuts.Cuts> kept = kept(contour, leads);
+      if (kept.isPresent()) {
+        paths.addAll(kept.get().paths());
+        joints.addAll(kept.get().joints());
+      } else if (lead.isPresent()) {
         paths.add(cut(contour, lead.get()));
       } else if (stillSmall) {
         return small(name, hole, "too tight for a lead-in");
@@ -105,6 +110,25 @@ final class HoleCuts {
       }
     }
     return paths;
+  }
+
+  /** The cuts of a contour whose slug is to be kept; empty if it is not, or can't be. */
+  private Optional<JointCuts.Cuts> kept(Contour contour, LeadFinder leads) {
+    Optional<JointCuts> cutter =
+        work.way().joints().map(j -> new JointCuts(work.torch(), j, leads));
+    if (cutter.isEmpty() || !cutter.get().keeps(contour)) {
+      return Optional.empty();
+    }
+    Optional<JointCuts.Cuts> cuts = cutter.get().of(contour, TorchPath.Kind.HOLE);
+    if (cuts.isEmpty()) {
+      Notes.noJoint(contour, work, found);
+    }
+    return cuts;
+  }
+
+  /** The micro-joints that hold slugs. */
+  List<Joint> joints() {
+    return List.copyOf(joints);
   }
 
   /** A corner of an opening beyond a neck narrower than the kerf. */

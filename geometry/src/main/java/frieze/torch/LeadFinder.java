@@ -29,6 +29,7 @@ final class LeadFinder {
   private static final double[] STRAIGHT_RAD = {
     Math.PI / 2, Math.PI / 3, Math.PI / 4, Math.PI / 6, Math.PI / 9
   };
+  private static final double[] FORWARD_RAD = {Math.PI / 2, Math.PI / 3, Math.PI / 4};
   private static final double[] ARC_STRETCH = {1, 1.5};
   private static final int MOST_STARTS = 160;
   private static final double START_STEP_MM = 2;
@@ -72,12 +73,7 @@ final class LeadFinder {
   /** The best lead; empty if there is no room for any. */
   Optional<Lead> find(Contour contour) {
     List<Double> starts = starts(contour.track());
-    double[] gaps = {
-      torch.goodPierceMm(),
-      Math.min(torch.goodPierceMm(), 2 * torch.kerfMm()),
-      torch.leastPierceMm()
-    };
-    for (double gap : gaps) {
+    for (double gap : gaps()) {
       for (boolean arcs : new boolean[] {way.arcLeads(), !way.arcLeads()}) {
         for (double start : starts) {
           Optional<Lead> lead = at(contour, start, arcs, gap);
@@ -88,6 +84,53 @@ final class LeadFinder {
       }
     }
     return Optional.empty();
+  }
+
+  /** Straight leads that stay clear of metal left just before the start, those far from corners first. */
+  List<Lead> besideStubs(Contour contour) {
+    List<Lead> found = new ArrayList<>();
+    for (double start : starts(contour.track())) {
+      Frame frame = frame(contour, start);
+      Optional<Lead> lead = Optional.empty();
+      for (double gap : gaps()) {
+        for (double angle : FORWARD_RAD) {
+          lead = lead.or(() -> forward(frame, start, gap, angle));
+        }
+      }
+      lead.ifPresent(found::add);
+    }
+    return found;
+  }
+
+  private Optional<Lead> forward(Frame frame, double start, double gapMm, double angle) {
+    double sin = StrictMath.sin(angle);
+    double fromPath = Math.max(0, gapMm - torch.kerfMm() / 2);
+    Point out = frame.scrap().times(sin).plus(frame.ahead().times(StrictMath.cos(angle)));
+    Point from = frame.at().plus(out.times(Math.max(leastMm(), fromPath / sin)));
+    Line path = new Line(from, frame.at());
+    double pierceMm = clear(path, gapMm);
+    return pierceMm > 0 ? Optional.of(new Lead(start, path, pierceMm)) : Optional.empty();
+  }
+
+  /** A place on a track with the directions of travel and of the scrap. */
+  private record Frame(Point at, Point ahead, Point scrap) {}
+
+  private static Frame frame(Contour contour, double atMm) {
+    Track track = contour.track();
+    double step = Math.min(0.01, track.lengthMm() / 1000);
+    Point along = track.pointAt(atMm + step).minus(track.pointAt(atMm - step));
+    Point ahead = along.norm() == 0 ? along : along.times(1 / along.norm());
+    Point left = new Point(-ahead.y(), ahead.x());
+    return new Frame(
+        track.pointAt(atMm), ahead, contour.partOnRight() ? left : left.times(-1));
+  }
+
+  private double[] gaps() {
+    return new double[] {
+      torch.goodPierceMm(),
+      Math.min(torch.goodPierceMm(), 2 * torch.kerfMm()),
+      torch.leastPierceMm()
+    };
   }
 
   /** Places along the track, those far from corners first. */
@@ -106,16 +149,13 @@ final class LeadFinder {
   }
 
   private Optional<Lead> at(Contour contour, double atMm, boolean arc, double gapMm) {
-    Track track = contour.track();
-    Point to = track.pointAt(atMm);
-    double step = Math.min(0.01, track.lengthMm() / 1000);
-    Point along = track.pointAt(atMm + step).minus(track.pointAt(atMm - step));
-    if (along.norm() == 0) {
+    Frame frame = frame(contour, atMm);
+    if (frame.ahead().norm() == 0) {
       return Optional.empty();
     }
-    Point ahead = along.times(1 / along.norm());
-    Point left = new Point(-ahead.y(), ahead.x());
-    Point scrap = contour.partOnRight() ? left : left.times(-1);
+    Point to = frame.at();
+    Point ahead = frame.ahead();
+    Point scrap = frame.scrap();
     double fromPath = Math.max(0, gapMm - torch.kerfMm() / 2);
     for (Segment lead :
         arc ? arcs(to, ahead, scrap, fromPath) : lines(to, ahead, scrap, fromPath)) {
@@ -186,16 +226,13 @@ final class LeadFinder {
    * @param atMm where the contour ends on the track
    */
   Optional<Segment> leadOut(Contour contour, double atMm) {
-    Track track = contour.track();
-    Point from = track.pointAt(atMm);
-    double step = Math.min(0.01, track.lengthMm() / 1000);
-    Point along = track.pointAt(atMm + step).minus(track.pointAt(atMm - step));
-    if (along.norm() == 0) {
+    Frame frame = frame(contour, atMm);
+    if (frame.ahead().norm() == 0) {
       return Optional.empty();
     }
-    Point ahead = along.times(1 / along.norm());
-    Point left = new Point(-ahead.y(), ahead.x());
-    Point scrap = contour.partOnRight() ? left : left.times(-1);
+    Point from = frame.at();
+    Point ahead = frame.ahead();
+    Point scrap = frame.scrap();
     double radius = torch.kerfMm();
     Point centre = from.plus(scrap.times(radius));
     Point to = centre.plus(ahead.times(radius));

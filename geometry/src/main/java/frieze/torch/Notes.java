@@ -27,4 +27,16 @@ final class Notes {
           "spatter may spoil the edge; a wider opening leaves room");
     }
   }
+
+  /** Warns of a piece that finds no room for micro-joints. */
+  static void noJoint(Contour contour, Work.TorchCut work, Diagnostics found) {
+    Point at = contour.inside().bounds().centre();
+    found.warning(
+        TorchCode.NO_JOINT,
+        work.where(),
+        contour.name()
+            + " has no room for micro-joints and is cut free at "
+            + Amounts.place(at.x(), at.y()),
+        "fewer or narrower ones may fit; watch that the piece does not tip up");
+  }
 }

@@ -18,6 +18,7 @@ final class OutlineCuts {
   private final Tolerances tolerances;
   private final LeadFinder leads;
   private final Diagnostics found;
+  private final List<Joint> joints = new ArrayList<>();
 
   OutlineCuts(Work.TorchCut work, Tolerances tolerances, LeadFinder leads, Diagnostics found) {
     this.work = work;
@@ -26,18 +27,33 @@ final class OutlineCuts {
     this.found = found;
   }
 
-  /** The cut around a part; empty after an error. */
-  Optional<TorchPath> of(String name, Region part) {
+  /** The cuts around a part; none after an error. */
+  List<TorchPath> of(String name, Region part) {
     Region grown = Offset.offset(part, work.torch().kerfMm() / 2, tolerances.offsetMm());
     for (Ring ring : grown.rings()) {
       if (!ring.hole()) {
         return of(Contour.of(name, ring, work.way().partOnRight(), tolerances));
       }
     }
-    return Optional.empty();
+    return List.of();
   }
 
-  private Optional<TorchPath> of(Contour contour) {
+  /** The micro-joints that hold parts. */
+  List<Joint> joints() {
+    return List.copyOf(joints);
+  }
+
+  private List<TorchPath> of(Contour contour) {
+    Optional<JointCuts> cutter =
+        work.way().joints().map(j -> new JointCuts(work.torch(), j, leads));
+    if (cutter.isPresent() && cutter.get().keeps(contour)) {
+      Optional<JointCuts.Cuts> kept = cutter.get().of(contour, TorchPath.Kind.OUTLINE);
+      if (kept.isPresent()) {
+        joints.addAll(kept.get().joints());
+        return kept.get().paths();
+      }
+      Notes.noJoint(contour, work, found);
+    }
     Optional<LeadFinder.Lead> lead = leads.find(contour);
     if (lead.isEmpty()) {
       found.error(
@@ -48,7 +64,7 @@ final class OutlineCuts {
               + Amounts.length(work.torch().leastPierceMm())
               + " or more from the part",
           "leave more sheet around the panel");
-      return Optional.empty();
+      return List.of();
     }
     Notes.nearPierce(contour.name(), lead.get(), work, found);
     double from = lead.get().atMm();
@@ -58,7 +74,7 @@ final class OutlineCuts {
     pieces.addAll(new TorchFeeds(work.torch()).lap(contour, from, to));
     Optional<Segment> out = leads.leadOut(contour, from);
     out.ifPresent(s -> pieces.add(new TorchPath.Piece(s, 1, false)));
-    return Optional.of(
+    return List.of(
         new TorchPath(
             contour.name(),
             TorchPath.Kind.OUTLINE,

@@ -19,7 +19,8 @@ public enum TorchCode implements Code {
   ZINC("TORCH-013", "the sheet is coated with zinc"),
   NOTHING_TO_CUT("TORCH-014", "nothing is left to cut"),
   SLOW_MACHINE("TORCH-015", "the machine is slower than the cut chart"),
-  DROSS("TORCH-016", "an island is mere dross");
+  DROSS("TORCH-016", "an island is mere dross"),
+  NO_JOINT("TORCH-017", "no room for micro-joints");
 
   private final String id;
   private final String title;

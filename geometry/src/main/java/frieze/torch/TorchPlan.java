@@ -18,13 +18,19 @@ import java.util.OptionalDouble;
  *
  * @param parts what stays of each copy, in the panel frame, its holes open; small holes that are
  *     only pierced or marked are not open in it
+ * @param joints stubs that keep small pieces where they were cut
  * @param notes what could not be done, and what should be known
  */
 public record TorchPlan(
-    Torch torch, List<TorchPath> paths, List<Region> parts, List<Diagnostic> notes) {
+    Torch torch,
+    List<TorchPath> paths,
+    List<Region> parts,
+    List<Joint> joints,
+    List<Diagnostic> notes) {
   public TorchPlan {
     paths = List.copyOf(paths);
     parts = List.copyOf(parts);
+    joints = List.copyOf(joints);
     notes = List.copyOf(notes);
   }
 

@@ -74,15 +74,17 @@ public final class TorchPlanner {
     Region asCut = holes.remaining(part);
     List<TorchPath> paths = new ArrayList<>();
     List<Region> parts = new ArrayList<>();
+    List<Joint> joints = new ArrayList<>();
     for (int copy = 0; copy < places.size(); copy++) {
       Affine shift = Affine.translation(places.get(copy).x(), places.get(copy).y());
       parts.add(asCut.transformed(shift));
+      holes.joints().forEach(j -> joints.add(j.transformed(shift)));
       for (TorchPath path : ofOne) {
         paths.add(Shift.of(path, shift, copyName(copy, places.size())));
       }
     }
     if (work.way().outline()) {
-      paths.addAll(outlines(parts));
+      paths.addAll(outlines(parts, joints));
     }
     found.throwIfErrors();
     if (paths.isEmpty()) {
@@ -90,7 +92,7 @@ public final class TorchPlanner {
       found.throwIfErrors();
     }
     List<TorchPath> ordered = TorchOrder.of(paths, work.torch().thicknessMm());
-    return new TorchPlan(work.torch(), ordered, parts, found.sorted());
+    return new TorchPlan(work.torch(), ordered, parts, joints, found.sorted());
   }
 
   static String copyName(int copy, int of) {
@@ -141,7 +143,7 @@ public final class TorchPlanner {
     }
   }
 
-  private List<TorchPath> outlines(List<Region> parts) {
+  private List<TorchPath> outlines(List<Region> parts, List<Joint> joints) {
     Region all = Region.EMPTY;
     for (Region part : parts) {
       all = all.union(part);
@@ -154,8 +156,9 @@ public final class TorchPlanner {
     List<TorchPath> paths = new ArrayList<>();
     for (int copy = 0; copy < parts.size(); copy++) {
       String name = "torchcut outline" + copyName(copy, parts.size());
-      outlines.of(name, parts.get(copy)).ifPresent(paths::add);
+      paths.addAll(outlines.of(name, parts.get(copy)));
     }
+    joints.addAll(outlines.joints());
     return paths;
   }
 

@@ -295,6 +295,31 @@ class TorchPlannerTest {
         .satisfies(n -> assertThat(n.message()).contains("at x 52", "only 4 mm"));
   }
 
+  /** A stub of 0.8 mm at a kerf of 1.5 mm: cuts along a straight end 2.3 mm before the next starts. */
+  @Test
+  void micro_joints_leave_their_width_and_one_kerf_between_two_cuts() {
+    TorchWay way = TorchWay.USUAL.withJoints(new TorchWay.Joints(80, 2, 0.8));
+    TorchPlan plan = TorchBench.plan(PANEL, way, TorchBench.rectangle(40, 30, 60, 40));
+    List<TorchPath> cuts =
+        plan.paths().stream().filter(p -> p.kind() == TorchPath.Kind.HOLE).toList();
+    assertThat(cuts).hasSize(2).allMatch(c -> c.frees().isEmpty());
+    assertThat(plan.joints()).hasSize(2);
+    for (Joint joint : plan.joints()) {
+      List<Double> away = new ArrayList<>();
+      for (TorchPath cut : cuts) {
+        away.add(cut.end().distance(joint.at()));
+        away.add(cut.pieces().get(1).path().start().distance(joint.at()));
+      }
+      away.sort(null);
+      assertThat(away.get(0)).isCloseTo(1.15, within(1e-6));
+      assertThat(away.get(1)).isCloseTo(1.15, within(1e-6));
+      assertThat(away.get(2)).isGreaterThan(30);
+    }
+    assertThat(only(plan, TorchPath.Kind.OUTLINE).frees()).isPresent();
+    TorchWay all = TorchWay.USUAL.withJoints(new TorchWay.Joints(200, 3, 0.8));
+    assertThat(TorchBench.plan(PANEL, all).paths()).hasSize(3);
+  }
+
   @Test
   void what_stays_is_the_panel_without_its_openings() {
     TorchPlan plan = TorchBench.plan(PANEL, TorchWay.USUAL, TorchBench.rectangle(30, 30, 40, 20));

@@ -282,6 +282,11 @@ public enum FindingCode implements Code {
       Severity.WARNING,
       "a kerf 15 % wider or narrower changes what holds together",
       "make webs and bridges wider, and cut a kerf coupon first"),
+  JOINT_BURNT(
+      "DRY-099",
+      Severity.ERROR,
+      "a micro-joint does not hold as told",
+      "leave its width and one kerf between two cuts, with leads away from it"),
 
   // Design
   GOUGE(

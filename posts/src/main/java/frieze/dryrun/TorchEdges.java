@@ -12,12 +12,16 @@ final class TorchEdges {
 
   private static final double STEP_MM = 0.3;
 
+  /** Around a micro-joint an edge is left, this many half kerfs beyond its own half width. */
+  private static final double JOINT_KERFS = 2;
+
   /** How much further than the kerf a cut is looked for. */
   private static final double LOOK_KERFS = 3;
 
   private final Region part;
   private final List<TorchRun> runs;
   private final double half;
+  private final List<TorchFacts.Joint> joints;
   private final List<double[]> cuts = new ArrayList<>();
   private final List<Integer> runOfCut = new ArrayList<>();
   private final List<SourceSpan> spanOfCut = new ArrayList<>();
@@ -31,7 +35,9 @@ final class TorchEdges {
   private double leftMm;
   private String leftAt = "";
 
-  TorchEdges(Region part, List<TorchRun> runs, double kerfMm) {
+  TorchEdges(Region part, List<TorchRun> runs, TorchFacts facts) {
+    double kerfMm = facts.kerfMm();
+    this.joints = facts.joints();
     this.part = part;
     this.runs = runs;
     this.half = kerfMm / 2;
@@ -73,10 +79,18 @@ final class TorchEdges {
     double room = nearEdges.nearest(x + outX * half, y + outY * half, half + EDGE_MM).distanceMm();
     boolean reachable = room >= half - EDGE_MM / 4;
     double left = cut.distanceMm() - half;
-    if (reachable && left > EDGE_MM && left > leftMm) {
+    if (reachable && !isKept(x, y) && left > EDGE_MM && left > leftMm) {
       leftMm = left;
       leftAt = "X" + Amount.text(x) + " Y" + Amount.text(y);
     }
+  }
+
+  /** Whether a place lies beside metal that is to be left. */
+  private boolean isKept(double x, double y) {
+    return joints.stream()
+        .anyMatch(
+            j ->
+                Math.hypot(j.at().x() - x, j.at().y() - y) <= j.widthMm() / 2 + JOINT_KERFS * half);
   }
 
   /** A cut that runs through the part far from its edges. */
@@ -121,6 +135,9 @@ final class TorchEdges {
     int freed = -1;
     for (double[] e : TorchSheet.edges(outline)) {
       var cut = nearCuts.nearest((e[0] + e[2]) / 2, (e[1] + e[3]) / 2, half + 2 * EDGE_MM);
+      if (cut.index() < 0 && isKept((e[0] + e[2]) / 2, (e[1] + e[3]) / 2)) {
+        continue;
+      }
       if (cut.index() < 0) {
         return;
       }

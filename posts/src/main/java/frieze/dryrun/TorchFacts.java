@@ -13,6 +13,7 @@ import java.util.List;
  * @param pierceClearMm how far a pierce must stay from each part's edge
  * @param pierceSeconds the pierce delay of the chart
  * @param clearZMm the height at which the torch may travel
+ * @param joints stubs of metal that are to be left across the kerf
  */
 public record TorchFacts(
     List<Region> parts,
@@ -20,10 +21,32 @@ public record TorchFacts(
     double kerfMm,
     double pierceClearMm,
     double pierceSeconds,
-    double clearZMm) {
+    double clearZMm,
+    List<Joint> joints) {
+  /** Without micro-joints. */
+  public TorchFacts(
+      List<Region> parts,
+      List<Point> pierceOnly,
+      double kerfMm,
+      double pierceClearMm,
+      double pierceSeconds,
+      double clearZMm) {
+    this(parts, pierceOnly, kerfMm, pierceClearMm, pierceSeconds, clearZMm, List.of());
+  }
+
+  /**
+   * A stub of metal across the kerf.
+   *
+   * @param at its middle
+   * @param inside a place of the piece that it keeps
+   * @param outside a place of what it hangs on
+   */
+  public record Joint(Point at, Point inside, Point outside, double widthMm) {}
+
   public TorchFacts {
     parts = List.copyOf(parts);
     pierceOnly = List.copyOf(pierceOnly);
+    joints = List.copyOf(joints);
     if (!(kerfMm > 0)) {
       throw new IllegalArgumentException("kerfMm must be > 0 but was " + kerfMm + " mm");
     }

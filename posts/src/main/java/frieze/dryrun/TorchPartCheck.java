@@ -1,6 +1,7 @@
 package frieze.dryrun;
 
 import frieze.curve.Point;
+import frieze.diagnostic.SourceSpan;
 import frieze.motion.Executed;
 import frieze.motion.Position;
 import frieze.region.Region;
@@ -90,9 +91,37 @@ final class TorchPartCheck implements Check {
     }
     for (Region part : facts.parts()) {
       pierces(part, log);
-      new TorchEdges(part, runs, facts.kerfMm()).check(log);
+      new TorchEdges(part, runs, facts).check(log);
     }
     new TorchPieces(facts, runs, log).check();
+    widths(log);
+  }
+
+  /** The metal that the cuts leave of each micro-joint. */
+  private void widths(FindingLog log) {
+    List<double[]> chords = runs.stream().flatMap(r -> r.chords.stream()).toList();
+    NearLines cuts = new NearLines(chords, facts.kerfMm());
+    for (TorchFacts.Joint joint : facts.joints()) {
+      Point at = joint.at();
+      double look = joint.widthMm() + facts.kerfMm();
+      double width = 2 * cuts.nearest(at.x(), at.y(), look).distanceMm() - facts.kerfMm();
+      if (width < joint.widthMm() - TorchEdges.EDGE_MM) {
+        log.addAt(
+            runs.get(0).program,
+            FindingCode.JOINT_BURNT,
+            SourceSpan.NONE,
+            Amount.mm(width),
+            "the micro-joint at X"
+                + Amount.text(at.x())
+                + " Y"
+                + Amount.text(at.y())
+                + " is "
+                + Words.mm(Math.max(0, width))
+                + " wide, but "
+                + Words.mm(joint.widthMm())
+                + " are asked for");
+      }
+    }
   }
 
   private void pierces(Region part, FindingLog log) {

@@ -45,11 +45,33 @@ final class TorchPieces {
             FindingCode.PART_APART,
             name + " comes out in " + now.size() + " pieces" + smallest(squares, stated, now));
       }
-      if (now.containsKey(SHEET)) {
+      if (now.containsKey(SHEET) && !isKept(part)) {
         tell(FindingCode.NOT_FREE, name + " is not cut free of the sheet");
       }
       vary("wider", name, now, squares, wide);
       vary("narrower", name, now, squares, narrow);
+    }
+    joints(stated, wide);
+  }
+
+  /** Whether a micro-joint is to hold a part in the sheet. */
+  private boolean isKept(Region part) {
+    Region.Locator inside = part.locator();
+    return facts.joints().stream().anyMatch(j -> inside.contains(j.inside()));
+  }
+
+  private void joints(int[] stated, int[] wide) {
+    for (TorchFacts.Joint joint : facts.joints()) {
+      int in = sheet.square(joint.inside());
+      int out = sheet.square(joint.outside());
+      String at = " at X" + Amount.text(joint.at().x()) + " Y" + Amount.text(joint.at().y());
+      if (stated[in] == 0 || stated[in] != stated[out]) {
+        tell(FindingCode.JOINT_BURNT, "the piece that a micro-joint should keep is loose" + at);
+      } else if (wide[in] == 0 || wide[in] != wide[out]) {
+        tell(
+            FindingCode.KERF_MATTERS,
+            "with a kerf 15 % wider the piece that a micro-joint keeps comes loose" + at);
+      }
     }
   }
 

@@ -175,6 +175,12 @@ final class TorchSheet {
     return edges;
   }
 
+  /** The square at a place. */
+  int square(Point at) {
+    return clamp((at.y() - y0) / squareMm, rows) * columns
+        + clamp((at.x() - x0) / squareMm, columns);
+  }
+
   double squareMm() {
     return squareMm;
   }

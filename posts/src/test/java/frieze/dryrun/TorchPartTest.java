@@ -192,4 +192,29 @@ class TorchPartTest {
     assertThat(found).extracting(Finding::code).containsExactly(FindingCode.KERF_MATTERS);
     assertThat(found.get(0).message()).contains("15 % wider", "in 2 pieces");
   }
+
+  private static List<Code> withJoint(String text) {
+    TorchFacts.Joint joint =
+        new TorchFacts.Joint(
+            new Point(26.2, 43.8), new Point(26.2, 45.4), new Point(26.2, 42.2), 0.8);
+    TorchFacts facts =
+        new TorchFacts(List.of(PART), List.of(), 1.6, 3, 0.5, 20, List.of(joint));
+    return DryRun.in(Surroundings.UNKNOWN)
+        .withTorch(facts)
+        .run(List.of(ProgramText.of("t.nc", text.getBytes(StandardCharsets.US_ASCII), TORCH)))
+        .findings()
+        .stream()
+        .map(Finding::code)
+        .toList();
+  }
+
+  /** The slot ends 2.4 mm before its start: a stub of 0.8 mm beside a kerf of 1.6 mm. */
+  @Test
+  void a_micro_joint_holds_if_its_width_and_one_kerf_are_left() {
+    String kept = GOOD.replace("G1 Y43.8\nG1 X25\nM5", "G1 Y43.8\nG1 X27.4\nM5");
+    assertThat(withJoint(kept)).isEmpty();
+    assertThat(codes(kept)).containsExactly(FindingCode.EDGE_LEFT);
+    assertThat(withJoint(kept.replace("X27.4", "X27.2"))).containsExactly(FindingCode.JOINT_BURNT);
+    assertThat(withJoint(GOOD)).contains(FindingCode.JOINT_BURNT);
+  }
 }
