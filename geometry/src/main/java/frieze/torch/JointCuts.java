@@ -1,7 +1,6 @@
 package frieze.torch;
 
 import frieze.curve.Point;
-import frieze.curve.Segment;
 import frieze.design.TorchWay;
 import frieze.plan.Track;
 import frieze.shop.Torch;
@@ -123,8 +122,10 @@ final class JointCuts {
   private Joint stub(Contour contour, double atMm) {
     Point at = contour.track().pointAt(atMm);
     Point ahead =
-        contour.track().pointAt(atMm + torch.kerfMm() / 8).minus(
-            contour.track().pointAt(atMm - torch.kerfMm() / 8));
+        contour
+            .track()
+            .pointAt(atMm + torch.kerfMm() / 8)
+            .minus(contour.track().pointAt(atMm - torch.kerfMm() / 8));
     Point left = new Point(-ahead.y(), ahead.x()).times(torch.kerfMm() / ahead.norm());
     Point part = at.plus(contour.partOnRight() ? left.times(-1) : left);
     Point scrap = at.plus(contour.partOnRight() ? left : left.times(-1));

@@ -86,7 +86,10 @@ final class LeadFinder {
     return Optional.empty();
   }
 
-  /** Straight leads that stay clear of metal left just before the start, those far from corners first. */
+  /**
+   * Straight leads that stay clear of metal left just before the start, those far from corners
+   * first.
+   */
   List<Lead> besideStubs(Contour contour) {
     List<Lead> found = new ArrayList<>();
     for (double start : starts(contour.track())) {
@@ -121,8 +124,7 @@ final class LeadFinder {
     Point along = track.pointAt(atMm + step).minus(track.pointAt(atMm - step));
     Point ahead = along.norm() == 0 ? along : along.times(1 / along.norm());
     Point left = new Point(-ahead.y(), ahead.x());
-    return new Frame(
-        track.pointAt(atMm), ahead, contour.partOnRight() ? left : left.times(-1));
+    return new Frame(track.pointAt(atMm), ahead, contour.partOnRight() ? left : left.times(-1));
   }
 
   private double[] gaps() {

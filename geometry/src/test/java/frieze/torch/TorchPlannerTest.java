@@ -295,7 +295,9 @@ class TorchPlannerTest {
         .satisfies(n -> assertThat(n.message()).contains("at x 52", "only 4 mm"));
   }
 
-  /** A stub of 0.8 mm at a kerf of 1.5 mm: cuts along a straight end 2.3 mm before the next starts. */
+  /**
+   * A stub of 0.8 mm at a kerf of 1.5 mm: cuts along a straight end 2.3 mm before the next starts.
+   */
   @Test
   void micro_joints_leave_their_width_and_one_kerf_between_two_cuts() {
     TorchWay way = TorchWay.USUAL.withJoints(new TorchWay.Joints(80, 2, 0.8));

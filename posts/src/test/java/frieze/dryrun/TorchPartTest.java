@@ -197,8 +197,7 @@ class TorchPartTest {
     TorchFacts.Joint joint =
         new TorchFacts.Joint(
             new Point(26.2, 43.8), new Point(26.2, 45.4), new Point(26.2, 42.2), 0.8);
-    TorchFacts facts =
-        new TorchFacts(List.of(PART), List.of(), 1.6, 3, 0.5, 20, List.of(joint));
+    TorchFacts facts = new TorchFacts(List.of(PART), List.of(), 1.6, 3, 0.5, 20, List.of(joint));
     return DryRun.in(Surroundings.UNKNOWN)
         .withTorch(facts)
         .run(List.of(ProgramText.of("t.nc", text.getBytes(StandardCharsets.US_ASCII), TORCH)))
