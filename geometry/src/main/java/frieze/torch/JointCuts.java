@@ -77,18 +77,16 @@ final class JointCuts {
     List<LeadFinder.Lead> all = new ArrayList<>(List.of(first));
     for (int i = 1; i < joints.count(); i++) {
       double wanted = first.atMm() + i * step;
-      LeadFinder.Lead best = first;
+      Optional<LeadFinder.Lead> best = Optional.empty();
       double least = step / 4;
       for (LeadFinder.Lead lead : others) {
         double away = Math.abs(Math.IEEEremainder(lead.atMm() - wanted, length));
         if (away < least) {
           least = away;
-          best = lead;
+          best = Optional.of(lead);
         }
       }
-      if (best != first) {
-        all.add(best);
-      }
+      best.ifPresent(all::add);
     }
     return all;
   }
