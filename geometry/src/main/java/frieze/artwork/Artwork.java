@@ -21,13 +21,11 @@ public record Artwork(
     notes = List.copyOf(notes);
   }
 
-  /** The exact bounds of all paths, without the width of lines. */
+  /** The exact bounds of all paths, without the width of lines, cut by no clip. */
   public Bounds bounds() {
     Bounds bounds = Bounds.EMPTY;
     for (Piece piece : pieces) {
-      for (Path path : piece.paths()) {
-        bounds = bounds.with(path.bounds());
-      }
+      bounds = bounds.with(piece.bounds());
     }
     return bounds;
   }

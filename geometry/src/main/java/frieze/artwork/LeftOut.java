@@ -85,7 +85,9 @@ final class LeftOut {
   void checkEffects(SvgElement element, Map<String, String> declared) {
     for (String effect : EFFECTS) {
       String value = declared.getOrDefault(effect, "none");
-      if (!value.equals("none") && !value.equals("inherit") && told.add(element)) {
+      boolean followed = effect.equals("clip-path") && ClipPaths.isReference(value);
+      boolean asked = !value.equals("none") && !value.equals("inherit") && !followed;
+      if (asked && told.add(element)) {
         report.warning(
             ArtworkCode.EFFECT_LEFT_OUT,
             element,

@@ -17,6 +17,9 @@ public final class Limits {
   /** Comparisons of an element with a part of a selector. */
   public static final int MAX_STYLE_STEPS = 20_000_000;
 
+  /** Segments of pieces and of their clips that are compared, over all pieces. */
+  public static final long MAX_CLIPPED_SEGMENTS = 5_000_000;
+
   /** The largest coordinate, in user units and in millimetres. */
   public static final double MAX_COORDINATE = 1e9;
 

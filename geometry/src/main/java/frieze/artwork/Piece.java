@@ -1,8 +1,10 @@
 package frieze.artwork;
 
 import frieze.curve.Affine;
+import frieze.curve.Bounds;
 import frieze.curve.Path;
 import frieze.region.FillRule;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,11 +15,22 @@ import java.util.OptionalDouble;
  * @param label what it can be picked by
  * @param fill how its paths enclose an area; empty if it is not filled
  * @param stroke how its line is drawn; empty if it has none
+ * @param clips what shows of it is inside all of these; paths are not cut yet
  */
 public record Piece(
-    Label label, List<Path> paths, Optional<FillRule> fill, Optional<Stroke> stroke) {
+    Label label,
+    List<Path> paths,
+    Optional<FillRule> fill,
+    Optional<Stroke> stroke,
+    List<Clip> clips) {
   public Piece {
     paths = List.copyOf(paths);
+    clips = List.copyOf(clips);
+  }
+
+  /** A piece of which all shows. */
+  public Piece(Label label, List<Path> paths, Optional<FillRule> fill, Optional<Stroke> stroke) {
+    this(label, paths, fill, stroke, List.of());
   }
 
   /**
@@ -54,7 +67,23 @@ public record Piece(
   }
 
   public Piece withPaths(List<Path> others) {
-    return new Piece(label, others, fill, stroke);
+    return new Piece(label, others, fill, stroke, clips);
+  }
+
+  /** This piece where it is inside a clip too. */
+  public Piece clippedBy(Clip clip) {
+    List<Clip> all = new ArrayList<>(clips);
+    all.add(clip);
+    return new Piece(label, paths, fill, stroke, all);
+  }
+
+  /** The exact bounds of its paths, without the width of its line. */
+  public Bounds bounds() {
+    Bounds bounds = Bounds.EMPTY;
+    for (Path path : paths) {
+      bounds = bounds.with(path.bounds());
+    }
+    return bounds;
   }
 
   /** The image under a map; the width of its line grows with the map's scale. */
@@ -63,6 +92,7 @@ public record Piece(
         label,
         paths.stream().map(p -> p.transformed(map)).toList(),
         fill,
-        stroke.map(s -> s.transformed(map)));
+        stroke.map(s -> s.transformed(map)),
+        clips.stream().map(c -> c.transformed(map)).toList());
   }
 }

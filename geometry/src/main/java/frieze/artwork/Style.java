@@ -16,6 +16,8 @@ import java.util.Map;
  * @param pen caps, joins and dashes of its line
  * @param fixedStroke whether the width is in px of the screen, whatever the transforms
  * @param hidden whether {@code visibility} hides it; something inside may show again
+ * @param clipRule how its outlines enclose an area when they are a clip
+ * @param colour what {@code currentColor} is
  * @param gone whether it, or something around it, is not displayed or fully transparent
  */
 record Style(
@@ -29,12 +31,26 @@ record Style(
     boolean gone,
     double fontSizePx,
     double fillOpacity,
-    double strokeOpacity) {
+    double strokeOpacity,
+    FillRule clipRule,
+    String colour) {
 
   /** What a drawing starts with. Source: SVG 1.1, property index. */
   static final Style INITIAL =
       new Style(
-          "black", FillRule.NONZERO, "none", 1, false, PenStyle.INITIAL, false, false, 16, 1, 1);
+          "black",
+          FillRule.NONZERO,
+          "none",
+          1,
+          false,
+          PenStyle.INITIAL,
+          false,
+          false,
+          16,
+          1,
+          1,
+          FillRule.NONZERO,
+          "black");
 
   /** The properties that may also be written as attributes. */
   static final List<String> PROPERTIES =
@@ -55,6 +71,9 @@ record Style(
           "visibility",
           "font-size",
           "clip-path",
+          "clip-rule",
+          "color",
+          "overflow",
           "mask",
           "filter",
           "vector-effect",
@@ -70,27 +89,27 @@ record Style(
   }
 
   boolean isFilled() {
-    return isPaint(fill) && fillOpacity > 0;
+    return isPaint(resolved(fill)) && fillOpacity > 0;
   }
 
   boolean isStroked() {
-    return isPaint(stroke) && strokeOpacity > 0 && strokeWidth > 0;
+    return isPaint(resolved(stroke)) && strokeOpacity > 0 && strokeWidth > 0;
   }
 
   /** The colours of its area and its line that are plain colours. */
   List<String> colours() {
     List<String> colours = new ArrayList<>();
     if (isFilled()) {
-      Colours.hex(fill).ifPresent(colours::add);
+      Colours.hex(resolved(fill)).ifPresent(colours::add);
     }
     if (isStroked()) {
-      Colours.hex(stroke).filter(c -> !colours.contains(c)).ifPresent(colours::add);
+      Colours.hex(resolved(stroke)).filter(c -> !colours.contains(c)).ifPresent(colours::add);
     }
     return colours;
   }
 
   boolean isWhite() {
-    String paint = fill.toLowerCase(Locale.ROOT).replace(" ", "");
+    String paint = resolved(fill).toLowerCase(Locale.ROOT).replace(" ", "");
     return switch (paint) {
       case "white", "#fff", "#ffffff", "rgb(255,255,255)", "rgb(100%,100%,100%)" -> true;
       default -> false;
@@ -116,7 +135,7 @@ record Style(
         values.word("display", "inline").equals("none") || values.share("opacity", 1) <= 0;
     return new Style(
         values.word("fill", fill),
-        fillRule(values.word("fill-rule", "")),
+        fillRule(values.word("fill-rule", ""), fillRule),
         values.word("stroke", stroke),
         values.length("stroke-width", strokeWidth, basis),
         values.word("vector-effect", "none").equals("non-scaling-stroke"),
@@ -125,14 +144,47 @@ record Style(
         gone || invisible,
         font,
         values.share("fill-opacity", fillOpacity),
-        values.share("stroke-opacity", strokeOpacity));
+        values.share("stroke-opacity", strokeOpacity),
+        fillRule(values.word("clip-rule", ""), clipRule),
+        colour(values.word("color", colour)));
   }
 
-  private FillRule fillRule(String word) {
+  private String colour(String word) {
+    return isCurrentColour(word) ? colour : word;
+  }
+
+  private static boolean isCurrentColour(String paint) {
+    return paint.equalsIgnoreCase("currentColor");
+  }
+
+  /** The colour that a paint is. */
+  private String resolved(String paint) {
+    return isCurrentColour(paint) ? colour : paint;
+  }
+
+  /** The same style, whether or not what is around it is displayed. */
+  Style displayed() {
+    return new Style(
+        fill,
+        fillRule,
+        stroke,
+        strokeWidth,
+        fixedStroke,
+        pen,
+        hidden,
+        false,
+        fontSizePx,
+        fillOpacity,
+        strokeOpacity,
+        clipRule,
+        colour);
+  }
+
+  private static FillRule fillRule(String word, FillRule otherwise) {
     return switch (word) {
       case "evenodd" -> FillRule.EVEN_ODD;
       case "nonzero" -> FillRule.NONZERO;
-      default -> fillRule;
+      default -> otherwise;
     };
   }
 

@@ -20,18 +20,21 @@ import java.util.Set;
 final class SvgWalker {
   private final SvgElement root;
   private final Report report;
+  private final Viewports viewports;
   private final Cascade cascade;
   private final Map<String, SvgElement> byId = new HashMap<>();
   private final Set<SvgElement> complainedOf = new HashSet<>();
   private final Set<SvgElement> inUse = new HashSet<>();
   private final LeftOut leftOut;
-  private final List<Piece> pieces = new ArrayList<>();
+  private final ClipPaths clips = new ClipPaths(new ClipWalk());
+  private List<Piece> pieces = new ArrayList<>();
   private int visited;
   private int segments;
 
   SvgWalker(SvgElement root, SourceText source, Diagnostics found) {
     this.root = root;
     this.report = new Report(source, found);
+    this.viewports = new Viewports(report);
     this.cascade = new Cascade(root, source, found);
     this.leftOut = new LeftOut(report);
     indexIds(root);
@@ -81,23 +84,31 @@ final class SvgWalker {
     }
     Map<String, String> declared = cascade.declared(element);
     Style style = style(element, declared, outer);
-    if (style.gone()) {
-      leftOut.countInvisible();
-      return;
-    }
+    boolean gone =
+        outer.clipping()
+            ? declared.getOrDefault("display", "inline").equals("none")
+            : style.gone();
     leftOut.checkEffects(element, declared);
-    WalkContext context = outer.into(element, style);
-    context = context.moved(transform(element, declared));
-    if (!context.isVisibleSize()) {
+    WalkContext context = outer.into(element, style).moved(transform(element, declared));
+    if (gone || !context.isVisibleSize()) {
       leftOut.countInvisible();
       return;
     }
+    int before = pieces.size();
+    drawContent(element, declared, context);
+    List<Piece> drawn = pieces.subList(before, pieces.size());
+    boolean isUse = element.name().equals("use");
+    WalkContext at = isUse ? context.moved(viewports.offset(element, context)) : context;
+    int hidden = clips.apply(element, declared, at, drawn);
+    for (int i = 0; i < hidden; i++) {
+      leftOut.countInvisible();
+    }
+  }
+
+  private void drawContent(SvgElement element, Map<String, String> declared, WalkContext context) {
     switch (element.name()) {
       case "g", "a" -> drawChildren(element, context);
-      case "svg" ->
-          new Viewports(report)
-              .enter(element, element, context)
-              .ifPresent(inside -> drawChildren(element, inside));
+      case "svg" -> drawViewport(element, element, declared, context);
       case "switch" -> drawFirst(element, context);
       case "use" -> drawUse(element, context);
       default -> {
@@ -176,14 +187,12 @@ final class SvgWalker {
       report.error(ArtworkCode.USED_IN_ITSELF, use, href + " uses itself", "remove the loop");
       throw new BadInputException(report.found().sorted());
     }
-    Viewports viewports = new Viewports(report);
     WalkContext at = context.moved(viewports.offset(use, context));
     if (used.name().equals("symbol") || used.name().equals("svg")) {
-      Style style = style(used, cascade.declared(used), at);
-      if (!style.gone()) {
-        viewports
-            .enter(used, use, at.into(used, style))
-            .ifPresent(inside -> drawChildren(used, inside));
+      Map<String, String> declared = cascade.declared(used);
+      Style style = style(used, declared, at);
+      if (at.clipping() || !style.gone()) {
+        drawViewport(used, use, declared, at.into(used, style));
       }
     } else {
       draw(used, at);
@@ -191,14 +200,28 @@ final class SvgWalker {
     inUse.remove(used);
   }
 
+  private void drawViewport(
+      SvgElement element, SvgElement sized, Map<String, String> declared, WalkContext context) {
+    String overflow = declared.getOrDefault("overflow", "hidden");
+    Optional<Viewports.Inside> entered = viewports.enter(element, sized, overflow, context);
+    if (entered.isPresent()) {
+      int before = pieces.size();
+      drawChildren(element, entered.get().context());
+      Optional<Clip> frame = entered.get().frame();
+      frame.ifPresent(
+          clip ->
+              pieces.subList(before, pieces.size()).replaceAll(piece -> piece.clippedBy(clip)));
+    }
+  }
+
   private void drawShape(SvgElement shape, WalkContext context) {
     Style style = context.style();
-    if (style.hidden() || !(style.isFilled() || style.isStroked())) {
+    boolean painted = context.clipping() || style.isFilled() || style.isStroked();
+    if (style.hidden() || !painted) {
       leftOut.countInvisible();
       return;
     }
     PathBuilder builder = new PathBuilder(context.toMm());
-    Viewports viewports = new Viewports(report);
     try {
       new Shapes((name, axis) -> viewports.length(shape, name, axis, context), builder).draw(shape);
     } catch (SyntaxException e) {
@@ -242,6 +265,10 @@ final class SvgWalker {
       leftOut.countInvisible();
       return;
     }
+    if (context.clipping()) {
+      pieces.add(new Piece(Label.NONE, seen, Optional.of(style.clipRule()), Optional.empty()));
+      return;
+    }
     if (style.isFilled()) {
       leftOut.checkPaint(shape, style);
     }
@@ -256,5 +283,70 @@ final class SvgWalker {
     double smaller = Math.min(b.width(), b.height());
     double larger = Math.max(b.width(), b.height());
     return (style.isStroked() ? larger : smaller) > Limits.MIN_EXTENT_MM;
+  }
+
+  /** How clips look back at the drawing. */
+  private final class ClipWalk implements ClipPaths.Walk {
+    @Override
+    public List<Piece> panes(SvgElement clipPath, WalkContext at) {
+      if (!inUse.add(clipPath)) {
+        report.error(
+            ArtworkCode.USED_IN_ITSELF, clipPath, "the clip clips itself", "remove the loop");
+        throw new BadInputException(report.found().sorted());
+      }
+      List<Piece> outside = pieces;
+      pieces = new ArrayList<>();
+      WalkContext pane = at.pane(styleOf(clipPath).displayed());
+      for (SvgElement child : clipPath.children()) {
+        if (Shapes.isShape(child.name()) || child.name().equals("use")) {
+          draw(child, pane);
+        }
+      }
+      List<Piece> panes = pieces;
+      pieces = outside;
+      inUse.remove(clipPath);
+      return panes;
+    }
+
+    private Style styleOf(SvgElement element) {
+      SvgElement parent = element.parent();
+      Style around = parent == null ? Style.INITIAL : styleOf(parent);
+      return around.inside(cascade.declared(element), Double.NaN, (property, value, why) -> {});
+    }
+
+    @Override
+    public Optional<SvgElement> asked(SvgElement element, String value) {
+      String target = value.replaceAll("^url\\(\\s*[\"']?|[\"']?\\s*\\).*$", "").strip();
+      if (!target.startsWith("#")) {
+        if (complainedOf.add(element)) {
+          leftOut.reportExternal(element, target);
+        }
+        return Optional.empty();
+      }
+      SvgElement found = byId.get(target.substring(1));
+      if (found == null || !found.name().equals("clipPath")) {
+        if (complainedOf.add(element)) {
+          report.warning(
+              ArtworkCode.NOTHING_REFERENCED,
+              element,
+              "there is no clipPath with the id \""
+                  + Report.shortened(target.substring(1))
+                  + "\", so nothing is cut off",
+              "");
+        }
+        return Optional.empty();
+      }
+      return Optional.of(found);
+    }
+
+    @Override
+    public Map<String, String> declared(SvgElement element) {
+      return cascade.declared(element);
+    }
+
+    @Override
+    public Affine transform(SvgElement element, Map<String, String> declared) {
+      return SvgWalker.this.transform(element, declared);
+    }
   }
 }

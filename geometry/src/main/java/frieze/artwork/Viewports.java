@@ -2,6 +2,10 @@ package frieze.artwork;
 
 import frieze.artwork.NumberScanner.SyntaxException;
 import frieze.curve.Affine;
+import frieze.curve.Path;
+import frieze.curve.Point;
+import frieze.region.FillRule;
+import java.util.List;
 import java.util.Optional;
 
 /** Reads lengths in their viewport, and enters nested ones. */
@@ -42,12 +46,20 @@ record Viewports(Report report) {
   }
 
   /**
+   * A viewport that was entered.
+   *
+   * @param frame the rectangle that cuts what is inside; empty if all shows
+   */
+  record Inside(WalkContext context, Optional<Clip> frame) {}
+
+  /**
    * Enters the viewport of a nested {@code svg} or a {@code symbol}.
    *
    * @param sized the element whose width and height win: a {@code use}, or the element itself
    * @return nothing if the viewport has no size
    */
-  Optional<WalkContext> enter(SvgElement element, SvgElement sized, WalkContext context) {
+  Optional<Inside> enter(
+      SvgElement element, SvgElement sized, String overflow, WalkContext context) {
     double width = size(element, sized, "width", Shapes.Axis.X, context);
     double height = size(element, sized, "height", Shapes.Axis.Y, context);
     if (width <= 0 || height <= 0) {
@@ -55,6 +67,26 @@ record Viewports(Report report) {
     }
     boolean nested = element.name().equals("svg");
     WalkContext at = nested ? context.moved(offset(element, context)) : context;
+    boolean open = overflow.equals("visible") || overflow.equals("auto");
+    Optional<Clip> frame = open ? Optional.empty() : frame(width, height, at.toMm());
+    return content(element, at, width, height).map(inside -> new Inside(inside, frame));
+  }
+
+  private static Optional<Clip> frame(double width, double height, Affine toMm) {
+    if (!Double.isFinite(width) || !Double.isFinite(height)) {
+      return Optional.empty();
+    }
+    List<Point> corners =
+        List.of(
+            new Point(0, 0), new Point(width, 0), new Point(width, height), new Point(0, height));
+    Path border = Path.polyline(corners, true).transformed(toMm);
+    Piece pane =
+        new Piece(Label.NONE, List.of(border), Optional.of(FillRule.NONZERO), Optional.empty());
+    return Optional.of(new Clip(List.of(pane)));
+  }
+
+  private Optional<WalkContext> content(
+      SvgElement element, WalkContext at, double width, double height) {
     String text = element.attribute("viewBox");
     if (text == null) {
       return Optional.of(at.viewport(Affine.IDENTITY, width, height));

@@ -12,6 +12,7 @@ import java.util.List;
  * @param height of the viewport in its user units; NaN if unknown
  * @param classes of the element and of those around it, outermost first
  * @param groups ids and labels of the groups it is in, outermost first
+ * @param clipping whether the panes of a clip are drawn: all areas, whatever their paint
  */
 record WalkContext(
     Affine toMm,
@@ -21,7 +22,8 @@ record WalkContext(
     Style style,
     List<String> classes,
     List<String> groups,
-    int depth) {
+    int depth,
+    boolean clipping) {
 
   static WalkContext of(Page page) {
     return new WalkContext(
@@ -32,7 +34,8 @@ record WalkContext(
         Style.INITIAL,
         List.of(),
         List.of(),
-        0);
+        0,
+        false);
   }
 
   WalkContext into(SvgElement element, Style inside) {
@@ -43,7 +46,7 @@ record WalkContext(
       all.addAll(own);
     }
     return new WalkContext(
-        toMm, width, height, mmPerPx, inside, all, groupsInside(element), depth + 1);
+        toMm, width, height, mmPerPx, inside, all, groupsInside(element), depth + 1, clipping);
   }
 
   private List<String> groupsInside(SvgElement element) {
@@ -70,13 +73,19 @@ record WalkContext(
   /** The place inside a transform. */
   WalkContext moved(Affine transform) {
     return new WalkContext(
-        transform.then(toMm), width, height, mmPerPx, style, classes, groups, depth);
+        transform.then(toMm), width, height, mmPerPx, style, classes, groups, depth, clipping);
   }
 
   /** The place inside a viewport with its own units. */
   WalkContext viewport(Affine transform, double newWidth, double newHeight) {
     return new WalkContext(
-        transform.then(toMm), newWidth, newHeight, mmPerPx, style, classes, groups, depth);
+        transform.then(toMm), newWidth, newHeight, mmPerPx, style, classes, groups, depth, clipping);
+  }
+
+  /** The place inside a clip, whose style does not come from what it clips. */
+  WalkContext pane(Style own) {
+    return new WalkContext(
+        toMm, width, height, mmPerPx, own, classes, groups, depth + 1, true);
   }
 
   /** What 100 % is for a length that has no direction. Source: SVG 1.1, 7.10. */

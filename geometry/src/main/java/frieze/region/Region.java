@@ -132,6 +132,11 @@ public final class Region {
     return geometry.covers(FACTORY.createLineString(ends));
   }
 
+  /** The stretches of a polyline that lie inside, in its order and direction. */
+  public List<List<Point>> inside(List<Point> line) {
+    return isEmpty() ? List.of() : new LineCut(this).inside(line);
+  }
+
   /** An index for asking about many points. Cost: O(n log n) once, then O(log n) a point. */
   public Locator locator() {
     if (geometry.isEmpty()) {

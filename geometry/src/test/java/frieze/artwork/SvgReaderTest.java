@@ -145,7 +145,7 @@ class SvgReaderTest {
     Artwork art =
         Drawings.inMm(
             "\n<clipPath id='c'><rect width='1' height='1'/></clipPath>\n"
-                + "<rect clip-path='url(#c)' width='9' height='9'/>\n<text>hi</text>\n"
+                + "<rect mask='url(#c)' width='9' height='9'/>\n<text>hi</text>\n"
                 + "<image href='data:image/png;base64,AAAA'/>\n<rect fill='#FFF' width='9' height='9'/>"
                 + "\n<path d='M0 0h5v5z L 7'/>\n<use href='#gone'/><script>x()</script>");
     assertThat(art.notes().stream().map(d -> d.where() + " " + d.code().id()).toList())

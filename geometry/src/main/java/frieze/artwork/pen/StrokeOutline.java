@@ -46,7 +46,12 @@ public final class StrokeOutline {
       List<Path> paths = outlines(piece, piece.stroke().get(), toleranceMm);
       if (!paths.isEmpty()) {
         pieces.add(
-            new Piece(piece.label(), paths, Optional.of(FillRule.NONZERO), Optional.empty()));
+            new Piece(
+                piece.label(),
+                paths,
+                Optional.of(FillRule.NONZERO),
+                Optional.empty(),
+                piece.clips()));
       }
     }
     return new Artwork(artwork.source(), pieces, artwork.sizeAssumed(), artwork.notes());

@@ -7,6 +7,7 @@ import frieze.artwork.Piece;
 import frieze.artwork.SvgReader;
 import frieze.artwork.dxf.DxfReader;
 import frieze.artwork.mend.Repair;
+import frieze.artwork.pen.Clipping;
 import frieze.artwork.pen.StrokeOutline;
 import frieze.curve.Bounds;
 import frieze.curve.Tolerances;
@@ -23,6 +24,9 @@ public final class DrawingFile {
 
   /** Outlines of lines are not made finer than for a drawing that grows by this. */
   private static final double MOST_GROWTH = 1000;
+
+  /** Bounds of what is clipped are found first with this share of the drawing as tolerance. */
+  private static final double ROUGHLY = 1e-3;
 
   private DrawingFile() {}
 
@@ -46,7 +50,9 @@ public final class DrawingFile {
    * @throws BadInputException if nothing is left to cut
    */
   public static Repair shaped(Artwork read, DrawingRequest asked) {
-    Artwork drawn = outlined(picked(read, asked), asked);
+    Artwork picked = picked(read, asked);
+    double tolerance = Tolerances.DEFAULT.offsetMm() / growth(picked, asked);
+    Artwork drawn = clipped(outlined(picked, asked, tolerance), tolerance);
     Artwork sized = drawn;
     if (asked.heightMm().isPresent() && drawn.bounds().height() > 0) {
       sized = drawn.withHeight(asked.heightMm().getAsDouble());
@@ -62,22 +68,43 @@ public final class DrawingFile {
     return Repair.of(sized, asked.gapMm(), asked.smallestMm());
   }
 
-  /** Lines as areas, so fine that scaling up keeps the tolerance. */
-  private static Artwork outlined(Artwork drawn, DrawingRequest asked) {
-    if (!asked.outlineStrokes()) {
-      return drawn;
-    }
-    Bounds b = drawn.bounds();
+  /** How much a drawing will grow, so that scaling up keeps the tolerance; at least 1. */
+  private static double growth(Artwork drawn, DrawingRequest asked) {
+    Bounds b = seenBounds(drawn);
     double grows =
         Math.max(
             asked.heightMm().orElse(0) / Math.max(b.height(), Double.MIN_NORMAL),
             asked.widthMm().orElse(0) / Math.max(b.width(), Double.MIN_NORMAL));
-    double factor = Double.isFinite(grows) ? Math.min(MOST_GROWTH, Math.max(1, grows)) : 1;
-    Artwork areas = StrokeOutline.of(drawn, Tolerances.DEFAULT.offsetMm() / factor);
+    return Double.isFinite(grows) ? Math.min(MOST_GROWTH, Math.max(1, grows)) : 1;
+  }
+
+  private static Bounds seenBounds(Artwork drawn) {
+    Bounds b = drawn.bounds();
+    double rough = Math.max(b.width(), b.height()) * ROUGHLY;
+    return Clipping.isNeeded(drawn) && rough > 0 ? Clipping.of(drawn, rough).bounds() : b;
+  }
+
+  private static Artwork outlined(Artwork drawn, DrawingRequest asked, double toleranceMm) {
+    if (!asked.outlineStrokes()) {
+      return drawn;
+    }
+    Artwork areas = StrokeOutline.of(drawn, toleranceMm);
     if (areas.pieces().isEmpty()) {
       throw bad(drawn, ArtworkCode.NOTHING_TO_CUT, "no line in the drawing has a width", "");
     }
     return areas;
+  }
+
+  private static Artwork clipped(Artwork drawn, double toleranceMm) {
+    Artwork seen = Clipping.of(drawn, toleranceMm);
+    if (seen.pieces().isEmpty()) {
+      throw bad(
+          drawn,
+          ArtworkCode.NOTHING_TO_CUT,
+          "nothing in the drawing shows through its clips",
+          "remove the clips in the drawing program");
+    }
+    return seen;
   }
 
   private static ArtworkReader reader(String name, DrawingRequest asked) {
