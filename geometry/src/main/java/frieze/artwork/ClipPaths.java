@@ -43,8 +43,7 @@ final class ClipPaths {
    * @param at the place inside the element's own transform
    * @return how many pieces are gone since nothing shows through
    */
-  int apply(
-      SvgElement element, Map<String, String> declared, WalkContext at, List<Piece> pieces) {
+  int apply(SvgElement element, Map<String, String> declared, WalkContext at, List<Piece> pieces) {
     String value = declared.getOrDefault("clip-path", "none");
     if (pieces.isEmpty() || !isReference(value)) {
       return 0;

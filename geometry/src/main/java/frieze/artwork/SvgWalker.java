@@ -85,9 +85,7 @@ final class SvgWalker {
     Map<String, String> declared = cascade.declared(element);
     Style style = style(element, declared, outer);
     boolean gone =
-        outer.clipping()
-            ? declared.getOrDefault("display", "inline").equals("none")
-            : style.gone();
+        outer.clipping() ? declared.getOrDefault("display", "inline").equals("none") : style.gone();
     leftOut.checkEffects(element, declared);
     WalkContext context = outer.into(element, style).moved(transform(element, declared));
     if (gone || !context.isVisibleSize()) {
@@ -209,8 +207,7 @@ final class SvgWalker {
       drawChildren(element, entered.get().context());
       Optional<Clip> frame = entered.get().frame();
       frame.ifPresent(
-          clip ->
-              pieces.subList(before, pieces.size()).replaceAll(piece -> piece.clippedBy(clip)));
+          clip -> pieces.subList(before, pieces.size()).replaceAll(piece -> piece.clippedBy(clip)));
     }
   }
 

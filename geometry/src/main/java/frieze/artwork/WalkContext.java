@@ -79,13 +79,20 @@ record WalkContext(
   /** The place inside a viewport with its own units. */
   WalkContext viewport(Affine transform, double newWidth, double newHeight) {
     return new WalkContext(
-        transform.then(toMm), newWidth, newHeight, mmPerPx, style, classes, groups, depth, clipping);
+        transform.then(toMm),
+        newWidth,
+        newHeight,
+        mmPerPx,
+        style,
+        classes,
+        groups,
+        depth,
+        clipping);
   }
 
   /** The place inside a clip, whose style does not come from what it clips. */
   WalkContext pane(Style own) {
-    return new WalkContext(
-        toMm, width, height, mmPerPx, own, classes, groups, depth + 1, true);
+    return new WalkContext(toMm, width, height, mmPerPx, own, classes, groups, depth + 1, true);
   }
 
   /** What 100 % is for a length that has no direction. Source: SVG 1.1, 7.10. */

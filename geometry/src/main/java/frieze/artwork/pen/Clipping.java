@@ -17,7 +17,6 @@ import frieze.region.Region;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -34,7 +33,7 @@ import java.util.Optional;
 public final class Clipping {
   private final String source;
   private final double tolerance;
-  private final Map<Clip, Window> windows = new IdentityHashMap<>();
+  private final IdentityHashMap<Clip, Window> windows = new IdentityHashMap<>();
   private final List<Piece> kept = new ArrayList<>();
   private long compared;
 
@@ -72,8 +71,7 @@ public final class Clipping {
     }
     Clipping clipping = new Clipping(artwork.source(), toleranceMm);
     artwork.pieces().forEach(clipping::cut);
-    return new Artwork(
-        artwork.source(), clipping.kept, artwork.sizeAssumed(), artwork.notes());
+    return new Artwork(artwork.source(), clipping.kept, artwork.sizeAssumed(), artwork.notes());
   }
 
   private void cut(Piece piece) {
@@ -213,7 +211,9 @@ public final class Clipping {
       if (path.closed() && inside.size() > 1) {
         joinEnds(inside, path.start());
       }
-      inside.stream().filter(s -> length(s) > tolerance).forEach(s -> left.add(Path.polyline(s, false)));
+      inside.stream()
+          .filter(s -> length(s) > tolerance)
+          .forEach(s -> left.add(Path.polyline(s, false)));
     }
     if (!left.isEmpty()) {
       kept.add(new Piece(piece.label(), left, Optional.empty(), piece.stroke()));
