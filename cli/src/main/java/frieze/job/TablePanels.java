@@ -1,5 +1,6 @@
 package frieze.job;
 
+import frieze.job.CsvText.Cell;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.snakeyaml.engine.v2.common.FlowStyle;
 import org.snakeyaml.engine.v2.common.ScalarStyle;
+import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
@@ -20,8 +22,8 @@ import org.snakeyaml.engine.v2.nodes.Tag;
  * Adds a panel for each row of a table of openings.
  *
  * <p>It works on the node tree, before the table of keys is asked: a row becomes what a person
- * would have written, a panel {@code like} another with an opening of its own. All its values
- * stand, for messages, where the job names the table.
+ * would have written, a panel {@code like} another with an opening of its own. Its values stand,
+ * for messages, in their cells of the table.
  */
 final class TablePanels {
   private static final int MOST_ROWS = 500;
@@ -74,84 +76,109 @@ final class TablePanels {
   }
 
   private List<NodeTuple> panels(ScalarNode file, ScalarNode like) {
-    List<List<String>> rows = rows(file);
+    String name = beside.apply(file.getValue());
+    List<List<Cell>> rows = rows(name, file);
     if (rows.isEmpty()) {
       return List.of();
     }
-    List<String> columns = rows.get(0);
-    if (!columns.contains(NAME) || rows.size() > MOST_ROWS + 1) {
+    List<Cell> columns = rows.get(0);
+    if (columns.stream().noneMatch(c -> c.text().equals(NAME)) || rows.size() > MOST_ROWS + 1) {
       reading.error(
           JobCode.BAD_TABLE,
-          file,
-          columns.contains(NAME)
+          text(name, columns.get(0)),
+          rows.size() > MOST_ROWS + 1
               ? "the table has " + (rows.size() - 1) + " rows; at most " + MOST_ROWS + " are read"
               : "the table has no column \"" + NAME + "\"",
           "the first row names the columns: panel,width,height,...");
       return List.of();
     }
     List<NodeTuple> panels = new ArrayList<>();
-    for (List<String> row : rows.subList(1, rows.size())) {
+    for (List<Cell> row : rows.subList(1, rows.size())) {
       if (row.size() > columns.size()) {
         reading.error(
             JobCode.BAD_TABLE,
-            file,
-            "the row of \"" + row.get(0) + "\" has more cells than there are columns",
+            text(name, row.get(columns.size())),
+            "the row of \"" + row.get(0).text() + "\" has more cells than there are columns",
             "put quotes around a cell that has a comma in it");
         return List.of();
       }
-      panels.add(panel(columns, row, like, file));
+      panels.add(panel(name, columns, row, like));
     }
     return panels;
   }
 
-  private NodeTuple panel(List<String> columns, List<String> row, ScalarNode like, Node at) {
+  private NodeTuple panel(String table, List<Cell> columns, List<Cell> row, ScalarNode like) {
     List<NodeTuple> ofPanel = new ArrayList<>();
     List<NodeTuple> ofOpening = new ArrayList<>();
-    String name = "";
+    Cell name = new Cell("", row.get(0).line(), 0, 0);
     for (int i = 0; i < row.size(); i++) {
-      String column = columns.get(i);
+      String column = columns.get(i).text();
       if (column.equals(NAME)) {
         name = row.get(i);
       } else if (!row.get(i).isEmpty()) {
         (OF_PANEL.contains(column) ? ofPanel : ofOpening)
-            .add(new NodeTuple(text(column, at), cell(row.get(i), at)));
+            .add(new NodeTuple(text(table, columns.get(i)), value(table, row.get(i))));
       }
     }
+    ScalarNode head = text(table, name);
     if (ofPanel.stream().noneMatch(t -> isNamed(t, JobKeys.Panel.LIKE.name()))) {
-      ofPanel.add(new NodeTuple(text(JobKeys.Panel.LIKE.name(), at), like));
+      ofPanel.add(new NodeTuple(key(JobKeys.Panel.LIKE, head), like));
     }
-    ofPanel.add(new NodeTuple(text(JobKeys.Panel.OPENING.name(), at), mapping(ofOpening, at)));
-    return new NodeTuple(text(name, at), mapping(ofPanel, at));
+    ofPanel.add(new NodeTuple(key(JobKeys.Panel.OPENING, head), mapping(ofOpening, head)));
+    return new NodeTuple(head, mapping(ofPanel, head));
   }
 
-  private List<List<String>> rows(ScalarNode file) {
-    String name = beside.apply(file.getValue());
+  private List<List<Cell>> rows(String name, ScalarNode file) {
     try {
       return CsvText.rows(new String(files.read(name), StandardCharsets.UTF_8));
     } catch (IOException e) {
       reading.error(JobCode.FILE_NOT_READ, file, "can't read " + name, "");
-    } catch (IllegalArgumentException e) {
-      reading.error(JobCode.BAD_TABLE, file, String.valueOf(e.getMessage()), "");
+    } catch (CsvText.OpenQuoteException e) {
+      Cell quote = new Cell("", e.line(), e.column(), 1);
+      reading.error(JobCode.BAD_TABLE, text(name, quote), String.valueOf(e.getMessage()), "");
     }
     return List.of();
   }
 
   /** A value, or a list where semicolons part it. */
-  private static Node cell(String cell, Node at) {
-    if (!cell.contains(";")) {
-      return text(cell, at);
+  private static Node value(String table, Cell cell) {
+    if (!cell.text().contains(";")) {
+      return text(table, cell);
     }
     List<Node> items = new ArrayList<>();
-    for (String item : cell.split(";", -1)) {
-      items.add(text(item.strip(), at));
+    int from = 0;
+    for (String item : cell.text().split(";", -1)) {
+      int blanks = item.length() - item.stripLeading().length();
+      String value = item.strip();
+      items.add(
+          text(
+              table,
+              new Cell(value, cell.line(), cell.column() + from + blanks, value.length())));
+      from += item.length() + 1;
     }
+    ScalarNode at = text(table, cell);
     return new SequenceNode(
         Tag.SEQ, true, items, FlowStyle.FLOW, at.getStartMark(), at.getEndMark());
   }
 
-  private static ScalarNode text(String value, Node at) {
+  private static ScalarNode key(Key<?> key, ScalarNode at) {
     return new ScalarNode(
-        Tag.STR, true, value, ScalarStyle.PLAIN, at.getStartMark(), at.getEndMark());
+        Tag.STR, true, key.name(), ScalarStyle.PLAIN, at.getStartMark(), at.getEndMark());
+  }
+
+  /** The text of a cell, which knows its place in the table. */
+  private static ScalarNode text(String table, Cell cell) {
+    return new ScalarNode(
+        Tag.STR,
+        true,
+        cell.text(),
+        ScalarStyle.PLAIN,
+        Optional.of(mark(table, cell.line(), cell.column())),
+        Optional.of(mark(table, cell.line(), cell.column() + cell.length())));
+  }
+
+  private static Mark mark(String table, int line, int column) {
+    return new Mark(table, 0, line, column, new int[0], 0);
   }
 
   private static MappingNode mapping(List<NodeTuple> tuples, Node at) {

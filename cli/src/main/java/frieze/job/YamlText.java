@@ -104,15 +104,19 @@ final class YamlText {
     return new SourceSpan(source, mark.getLine() + 1, mark.getColumn() + 1, 0);
   }
 
-  /** Where a node starts; with its length if it is a value on one line. */
+  /**
+   * Where a node starts; with its length if it is a value on one line.
+   *
+   * @param source the file, for a node that does not know where it comes from
+   */
   static SourceSpan span(String source, Node node) {
     Optional<Mark> start = node.getStartMark();
     if (start.isEmpty()) {
       return SourceSpan.file(source);
     }
-    SourceSpan at = at(source, start.get());
+    SourceSpan at = at(start.get().getName(), start.get());
     return node instanceof ScalarNode
-        ? new SourceSpan(source, at.line(), at.column(), length(start.get(), node.getEndMark()))
+        ? new SourceSpan(at.source(), at.line(), at.column(), length(start.get(), node.getEndMark()))
         : at;
   }
 

@@ -88,13 +88,34 @@ class TablePanelsTest {
     return e.diagnostics().get(0).toString();
   }
 
+  /** The places are counted by hand in the texts above them. */
+  @Test
+  void errors_point_at_the_row_and_the_column_of_the_table() {
+    assertThat(failure("panel,width,height\r\none,300,120\r\n\r\ntwo, 25O.5,110\r\n"))
+        .startsWith("openings.csv:4:6: ");
+    assertThat(failure("panel,width,height,diagonals\none,300,120,\"322; 32x\"\n"))
+        .startsWith("openings.csv:2:19: ");
+    assertThat(failure("panel,wide,height\none,300,120\n")).startsWith("openings.csv:1:7: ");
+    assertThat(failure("panel,width,height\none,300,120,5\n")).startsWith("openings.csv:2:13: ");
+    assertThat(failure("panel,width,height\none,\"300,120\n")).startsWith("openings.csv:2:5: ");
+    assertThat(failure("panel,width,height\none,300,\n")).startsWith("openings.csv:2:1: ");
+    assertThat(failure("\"panel\",like,width,height\n\"one\",modle,300,120\n"))
+        .startsWith("openings.csv:2:7: ");
+  }
+
   /** Examples in the manner of RFC 4180, section 2. */
   @Test
-  void cells_are_split_as_the_standard_says() {
-    assertThat(CsvText.rows("aaa,bbb,ccc\r\nzzz,yyy,xxx"))
+  void cells_are_split_as_the_standard_says() throws CsvText.OpenQuoteException {
+    assertThat(cells("aaa,bbb,ccc\r\nzzz,yyy,xxx"))
         .containsExactly(List.of("aaa", "bbb", "ccc"), List.of("zzz", "yyy", "xxx"));
-    assertThat(CsvText.rows("\"aaa\",\"b\r\nbb\",\"c\"\"cc\"\r\nzzz,,\r\n"))
+    assertThat(cells("\"aaa\",\"b\r\nbb\",\"c\"\"cc\"\r\nzzz,,\r\n"))
         .containsExactly(List.of("aaa", "b\r\nbb", "c\"cc"), List.of("zzz", "", ""));
-    assertThatThrownBy(() -> CsvText.rows("a,\"b")).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> CsvText.rows("a,\"b")).isInstanceOf(CsvText.OpenQuoteException.class);
+  }
+
+  private static List<List<String>> cells(String text) throws CsvText.OpenQuoteException {
+    return CsvText.rows(text).stream()
+        .map(row -> row.stream().map(CsvText.Cell::text).toList())
+        .toList();
   }
 }
