@@ -88,7 +88,7 @@ public final class Build {
     Build build = of(job, files);
     return collect(
         job.panels().stream()
-            .<Supplier<Designed>>map(p -> () -> new Designed(p, build.design(p, p.panel())))
+            .<Supplier<Designed>>map(p -> () -> new Designed(p, build.design(p, p.panel(), new Diagnostics())))
             .toList());
   }
 
@@ -106,10 +106,13 @@ public final class Build {
   private PlannedPanel plan(Job.PanelJob asked) {
     Panel panel = asked.panel();
     Setup setup = PanelSetup.of(job.machine(), asked, panel);
-    Design design = design(asked, panel);
-    return post.capabilities().torch().present()
-        ? PlannedPanel.ofTorch(asked, setup, design)
-        : PlannedPanel.ofSpindle(asked, setup, design);
+    Diagnostics notes = new Diagnostics();
+    Design design = design(asked, panel, notes);
+    PlannedPanel planned =
+        post.capabilities().torch().present()
+            ? PlannedPanel.ofTorch(asked, setup, design)
+            : PlannedPanel.ofSpindle(asked, setup, design);
+    return planned.after(notes.sorted());
   }
 
   /** From one panel of a job to programs that have been read back. */
@@ -168,7 +171,7 @@ public final class Build {
         .toList();
   }
 
-  private Design design(Job.PanelJob asked, Panel panel) {
+  private Design design(Job.PanelJob asked, Panel panel, Diagnostics notes) {
     List<Placement> placements = new ArrayList<>();
     Map<String, Motif> used = new LinkedHashMap<>();
     Diagnostics found = new Diagnostics();
@@ -176,7 +179,7 @@ public final class Build {
       List<Motif> turns = placing.drawings().stream().map(this::motif).toList();
       turns.forEach(motif -> used.put(motif.name(), motif));
       try {
-        placements.addAll(placing.place(this::motif, panel, asked.work()));
+        placements.addAll(placing.place(this::motif, panel, asked.work(), notes));
       } catch (BadInputException e) {
         found.addAll(e.diagnostics());
       }

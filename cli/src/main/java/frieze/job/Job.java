@@ -7,6 +7,7 @@ import frieze.curve.FrameMap;
 import frieze.curve.Point;
 import frieze.design.Motif;
 import frieze.design.Work;
+import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
 import frieze.layout.Alternation;
 import frieze.layout.Avoidance;
@@ -90,8 +91,10 @@ public record Job(
      *
      * @param drawings finds any drawing of the job by its name
      * @param work whose holes they keep clear of
+     * @param notes takes which motifs are left out
      */
-    List<Placement> place(Function<String, Motif> drawings, Panel panel, List<Work> work) {
+    List<Placement> place(
+        Function<String, Motif> drawings, Panel panel, List<Work> work, Diagnostics notes) {
       List<Motif> motifs = this.drawings.stream().map(drawings).toList();
       Alternation turns =
           new Alternation(this.drawings, motifs.stream().map(m -> Hull.of(m.artwork())).toList());
@@ -111,6 +114,7 @@ public record Job(
       work.forEach(w -> places.addAll(holes(w)));
       List<Placement> clear =
           avoid.map(a -> a.within(panel, inset, varied, hull, places, where)).orElse(varied);
+      avoid.flatMap(a -> a.leftOut(varied, clear, hull, places, where)).ifPresent(notes::add);
       return turns.dealt(clear, pattern);
     }
 

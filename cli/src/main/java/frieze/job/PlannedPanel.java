@@ -6,6 +6,7 @@ import frieze.design.Design;
 import frieze.design.Intent;
 import frieze.design.Intents;
 import frieze.design.Work;
+import frieze.diagnostic.Diagnostic;
 import frieze.dryrun.DryRun;
 import frieze.dryrun.Surroundings;
 import frieze.dryrun.TorchFacts;
@@ -49,6 +50,11 @@ record PlannedPanel(
     TorchPlan plan = TorchPlanner.plan(design, setup, Tolerances.DEFAULT);
     Sequence sequence = TorchSequencer.sequence(plan, setup, asked.name());
     return new PlannedPanel(asked, setup, design, plan.asPlan(), sequence, Optional.of(plan));
+  }
+
+  /** The same with what was noted as its drawings were placed. */
+  PlannedPanel after(List<Diagnostic> earlier) {
+    return new PlannedPanel(asked, setup, design, plan.after(earlier), sequence, torch);
   }
 
   /** What the design wants of the stock. */

@@ -8,6 +8,8 @@ import frieze.curve.Point;
 import frieze.design.Design;
 import frieze.design.Work;
 import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.Diagnostic;
+import frieze.layout.LayoutCode;
 import frieze.layout.Placement;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -71,6 +73,24 @@ class PairTest {
       assertThat(middle(left, p).distance(new Point(25 + 50.0 * (p.number() - 1), 65)))
           .isLessThan(ROUNDING);
     }
+  }
+
+  /** The same sum: leaf 1 ends at 35 and lies on the hinge up to 60, number 7 on the hole. */
+  @Test
+  void what_is_left_out_is_told_with_its_place_and_its_reason() {
+    MemoryFiles files =
+        new MemoryFiles().with("job.yaml", JOB).with("leaf.svg", SVG).with("seed.svg", SVG);
+    Job job = JobReader.read("job.yaml", files, List.of("short-arcs"));
+    List<Diagnostic> notes =
+        Build.run(job, files).get(0).notes().stream()
+            .filter(n -> n.code() == LayoutCode.LEFT_OUT)
+            .toList();
+    assertThat(notes).hasSize(1);
+    assertThat(notes.get(0).toString())
+        .startsWith("job.yaml:13:16: note[LAY-014]: 2 of 8 leaf and seed are left out")
+        .contains("keep 2 mm (0.079 in) clear")
+        .contains("1 at x 25, y 65 mm, on the one at x 30, y 65 mm")
+        .contains("7 at x 325, y 65 mm, on the one at x 325, y 65 mm");
   }
 
   @Test

@@ -9,9 +9,12 @@ import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.SourceSpan;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Keeps motifs clear of places on the panel, such as holes, hinges and lettering.
@@ -119,6 +122,54 @@ public record Avoidance(double spaceMm, double mostMm) {
               "make the motif or the space smaller"));
     }
     return result;
+  }
+
+  /**
+   * Tells which motifs are left out, where they would lie, and what is in their way.
+   *
+   * @param placed the motifs before
+   * @param kept those that are left of them
+   * @return one note for all of them; empty if none is left out
+   */
+  public Optional<Diagnostic> leftOut(
+      List<Placement> placed, List<Placement> kept, Hull motif, List<Hull> places, SourceSpan where) {
+    Set<Integer> numbers = kept.stream().map(Placement::number).collect(Collectors.toSet());
+    List<String> gone =
+        placed.stream()
+            .filter(p -> !numbers.contains(p.number()))
+            .map(p -> p.number() + inTheWay(motif.transformed(p.map().affine()), places))
+            .toList();
+    return gone.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Diagnostic.note(
+                LayoutCode.LEFT_OUT,
+                where,
+                gone.size()
+                    + " of "
+                    + placed.size()
+                    + " "
+                    + placed.get(0).motif()
+                    + " are left out, to keep "
+                    + Amounts.length(spaceMm)
+                    + " clear of holes and of what is kept free: "
+                    + String.join("; ", gone)));
+  }
+
+  private static String inTheWay(Hull motif, List<Hull> places) {
+    Hull nearest =
+        places.stream().min(Comparator.comparingDouble(motif::distance)).orElse(motif);
+    double distanceMm = motif.distance(nearest);
+    return " at "
+        + place(motif)
+        + (distanceMm == 0 ? ", on" : ", " + Amounts.length(distanceMm) + " from")
+        + " the one at "
+        + place(nearest);
+  }
+
+  private static String place(Hull hull) {
+    Point middle = hull.bounds().centre();
+    return Amounts.place(middle.x(), middle.y());
   }
 
   private boolean isClear(Hull hull, List<Hull> places) {

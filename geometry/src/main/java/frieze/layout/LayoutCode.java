@@ -16,7 +16,8 @@ public enum LayoutCode implements Code {
   NO_ROOM("LAY-010", "no room for so many motifs"),
   NO_WAY_AROUND("LAY-011", "a motif finds no place beside what it avoids"),
   NO_LINE("LAY-012", "the drawing has no line to follow"),
-  NO_ARCH("LAY-013", "no such arched panel can be");
+  NO_ARCH("LAY-013", "no such arched panel can be"),
+  LEFT_OUT("LAY-014", "motifs are left out");
 
   private final String id;
   private final String title;

@@ -2,6 +2,7 @@ package frieze.plan;
 
 import frieze.diagnostic.Diagnostic;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * All cuts of a panel, in the order of cutting.
@@ -17,5 +18,11 @@ public record Plan(
     cuts = List.copyOf(cuts);
     leftovers = List.copyOf(leftovers);
     notes = List.copyOf(notes);
+  }
+
+  /** The same with what was noted before it was planned. */
+  public Plan after(List<Diagnostic> earlier) {
+    return new Plan(
+        cuts, leftovers, Stream.concat(earlier.stream(), notes.stream()).toList(), geometryCalls);
   }
 }
