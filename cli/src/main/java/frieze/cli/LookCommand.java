@@ -167,7 +167,9 @@ final class LookCommand implements Callable<Integer> {
       row(table, "lines", lines(fine.lines()));
     }
     if (fine.area().isEmpty()) {
-      row(table, "narrowest", "not measured: the drawing has no area; see --lines outline");
+      boolean wide = fine.lines().widestMm() > 0;
+      String hint = wide ? "; see --lines outline" : ", and its lines have no width";
+      row(table, "narrowest", "not measured: the drawing has no area" + hint);
       return table;
     }
     row(table, "narrowest web", narrow(fine.web(), "none"));

@@ -88,7 +88,8 @@ public final class Build {
     Build build = of(job, files);
     return collect(
         job.panels().stream()
-            .<Supplier<Designed>>map(p -> () -> new Designed(p, build.design(p, p.panel(), new Diagnostics())))
+            .<Supplier<Designed>>map(
+                p -> () -> new Designed(p, build.design(p, p.panel(), new Diagnostics())))
             .toList());
   }
 

@@ -151,9 +151,7 @@ final class TablePanels {
       int blanks = item.length() - item.stripLeading().length();
       String value = item.strip();
       items.add(
-          text(
-              table,
-              new Cell(value, cell.line(), cell.column() + from + blanks, value.length())));
+          text(table, new Cell(value, cell.line(), cell.column() + from + blanks, value.length())));
       from += item.length() + 1;
     }
     ScalarNode at = text(table, cell);

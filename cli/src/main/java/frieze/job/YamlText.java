@@ -116,7 +116,8 @@ final class YamlText {
     }
     SourceSpan at = at(start.get().getName(), start.get());
     return node instanceof ScalarNode
-        ? new SourceSpan(at.source(), at.line(), at.column(), length(start.get(), node.getEndMark()))
+        ? new SourceSpan(
+            at.source(), at.line(), at.column(), length(start.get(), node.getEndMark()))
         : at;
   }
 

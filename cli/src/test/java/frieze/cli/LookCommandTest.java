@@ -67,6 +67,19 @@ class LookCommandTest {
   }
 
   @Test
+  void a_drawing_of_lines_alone_says_that_nothing_was_measured() throws IOException {
+    String line =
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"30mm\" height=\"9mm\" viewBox=\"0 0 30 9\">"
+            + "<path fill=\"none\" stroke=\"#000\" stroke-width=\"2\" d=\"M4 4H24\"/></svg>";
+    Files.writeString(folder.resolve("line.svg"), line);
+    assertThat(new Shell(folder).run("look", "line.svg").out())
+        .contains("lines      1, 2 mm (0.079 in) wide, together 20 mm")
+        .contains("narrowest  not measured: the drawing has no area; see --lines outline");
+    assertThat(new Shell(folder).run("look", "line.svg", "--lines", "outline").out())
+        .contains("narrowest web   2 mm");
+  }
+
+  @Test
   void what_makes_no_sense_is_refused_with_the_option_named() throws IOException {
     assertThat(look("--dpi", "300").err()).contains("--dpi: is for pictures");
     assertThat(look("--lines", "both").err()).contains("--lines must be centre or outline");

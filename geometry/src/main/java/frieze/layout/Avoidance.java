@@ -12,8 +12,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiPredicate;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import java.util.stream.Collectors;
 
 /**
@@ -132,7 +132,11 @@ public record Avoidance(double spaceMm, double mostMm) {
    * @return one note for all of them; empty if none is left out
    */
   public Optional<Diagnostic> leftOut(
-      List<Placement> placed, List<Placement> kept, Hull motif, List<Hull> places, SourceSpan where) {
+      List<Placement> placed,
+      List<Placement> kept,
+      Hull motif,
+      List<Hull> places,
+      SourceSpan where) {
     Set<Integer> numbers = kept.stream().map(Placement::number).collect(Collectors.toSet());
     List<String> gone =
         placed.stream()
@@ -157,8 +161,7 @@ public record Avoidance(double spaceMm, double mostMm) {
   }
 
   private static String inTheWay(Hull motif, List<Hull> places) {
-    Hull nearest =
-        places.stream().min(Comparator.comparingDouble(motif::distance)).orElse(motif);
+    Hull nearest = places.stream().min(Comparator.comparingDouble(motif::distance)).orElse(motif);
     double distanceMm = motif.distance(nearest);
     return " at "
         + place(motif)
