@@ -33,6 +33,7 @@ final class Mover {
   private OptionalDouble feedMm = OptionalDouble.empty();
   private OptionalDouble seconds = OptionalDouble.empty();
   private boolean rotaryTold;
+  private boolean toolTold;
 
   Mover(Modes modes, Frames frames, Findings findings, Consumer<Executed> sink) {
     this.modes = modes;
@@ -112,8 +113,22 @@ final class Mover {
     }
   }
 
+  /** A T word alone loads nothing; what is in the spindle then cuts. */
+  private void noteToolNotLoaded() {
+    if (toolTold || modes.selectedTool <= 0 || modes.tool.isPresent()) {
+      return;
+    }
+    toolTold = true;
+    findings.warning(
+        block,
+        ProgramCode.TOOL_NOT_LOADED,
+        "a feed move, and T" + modes.selectedTool + " was chosen, but no M6 has loaded a tool",
+        "write M6 after T, or make sure that this tool is in the spindle");
+  }
+
   /** Finds the feed of a feed move; warns of one that is not set. */
   void useFeed() {
+    noteToolNotLoaded();
     if (modes.inverseTime) {
       inverseTime();
       return;

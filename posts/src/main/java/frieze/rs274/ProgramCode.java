@@ -89,7 +89,8 @@ public enum ProgramCode implements Code {
   UNITS_NEVER_SET("RS-100", "A move before G20 or G21"),
   UNITS_CHANGED("RS-101", "The units change"),
   DISTANCE_NEVER_SET("RS-102", "A move before G90 or G91"),
-  ROTARY_NOT_FOLLOWED("RS-103", "Rotary axes are not followed");
+  ROTARY_NOT_FOLLOWED("RS-103", "Rotary axes are not followed"),
+  TOOL_NOT_LOADED("RS-104", "A tool is chosen but not loaded");
 
   private final String id;
   private final String title;

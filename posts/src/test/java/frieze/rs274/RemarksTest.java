@@ -65,6 +65,17 @@ class RemarksTest {
   }
 
   @Test
+  void a_feed_move_with_a_tool_chosen_but_not_loaded_is_told_once() {
+    only(
+        Programs.zeroed("F60 T2", "G0 X1", "G1 X2", "X3"),
+        ProgramCode.TOOL_NOT_LOADED,
+        Severity.WARNING,
+        4);
+    assertThat(Programs.zeroed("F60 T2 M6", "T3", "G1 X2", "M6").summary().diagnostics()).isEmpty();
+    assertThat(Programs.zeroed("F60 T0", "G1 X2").summary().diagnostics()).isEmpty();
+  }
+
+  @Test
   void a_spindle_without_a_speed_is_told() {
     only(Programs.zeroed("M3"), ProgramCode.SPEED_ABSENT, Severity.WARNING, 2);
     only(Programs.zeroed("M4 S0"), ProgramCode.SPEED_ABSENT, Severity.WARNING, 2);
