@@ -87,7 +87,11 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
           FindingCode.NOTHING_MOVES,
           SourceSpan.file(program),
           Amount.NONE,
-          "the program has no move in " + summary.lines() + " lines");
+          summary.lines() == 0
+              ? "the program is empty"
+              : "the program has no move in "
+                  + summary.lines()
+                  + (summary.lines() == 1 ? " line" : " lines"));
     }
     if (summary.g92()) {
       log.add(
