@@ -49,13 +49,17 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
- * Drawings by other people, 60 mm wide or high, from file to programs that passed their dry run: as
- * a recess and as V-grooves in a square panel, and as the outline of a panel that is cut out.
+ * Drawings by other people, 60 mm wide or high (fewer and smaller in each build), from file to
+ * programs that passed their dry run: as a recess and as V-grooves in a square panel, and as the
+ * outline of a panel that is cut out.
  *
  * <p>None may be dropped in silence: each gives programs, or a reason.
  */
 class IconsEndToEndTest {
   private static final double SIZE_MM = 60;
+
+  /** For the few of each build: less than half of the area, and of the time. */
+  private static final double MEDIUM_MM = 40;
 
   /** As large as carved letters, which is quick. */
   private static final double SMALL_MM = 25;
@@ -95,7 +99,7 @@ class IconsEndToEndTest {
   @Test
   void forty_icons_are_recessed_and_cut_out() {
     Trial trial = new Trial();
-    trial.tryAll(40, 4);
+    trial.tryAll(40, MEDIUM_MM, 4);
     assertThat(trial.outcome.asked()).isEqualTo(100);
     assertThat(trial.outcome.unsafe()).as(trial.outcome::report).isEmpty();
     assertThat(trial.outcome.made()).as(trial.outcome::report).isGreaterThanOrEqualTo(99);
@@ -105,7 +109,7 @@ class IconsEndToEndTest {
   @Tag("corpus")
   void three_hundred_icons_are_recessed_and_cut_out() {
     Trial trial = new Trial();
-    trial.tryAll(300, 1);
+    trial.tryAll(300, SIZE_MM, 1);
     assertThat(trial.outcome.asked()).isEqualTo(1200);
     assertThat(trial.outcome.unsafe()).as(trial.outcome::report).isEmpty();
     assertThat(trial.outcome.made()).as(trial.outcome::report).isGreaterThanOrEqualTo(1000);
@@ -206,11 +210,11 @@ class IconsEndToEndTest {
     private final IconOutcome outcome = new IconOutcome();
 
     /** All with the first post, and one of a few with the others too. */
-    void tryAll(int count, int othersEach) {
+    void tryAll(int count, double sizeMm, int othersEach) {
       int i = 0;
       for (Map.Entry<String, byte[]> icon : OpenIcons.sample(count).entrySet()) {
         posts = i++ % othersEach == 0 ? POSTS : POSTS.subList(0, 1);
-        tryBoth(icon.getKey(), icon.getValue());
+        tryBoth(icon.getKey(), sized(icon.getKey(), icon.getValue(), sizeMm));
       }
     }
 
@@ -234,8 +238,7 @@ class IconsEndToEndTest {
       return b.width() > b.height() ? art.withWidth(sizeMm) : art.withHeight(sizeMm);
     }
 
-    private void tryBoth(String name, byte[] content) {
-      Artwork sized = sized(name, content, SIZE_MM);
+    private void tryBoth(String name, Artwork sized) {
       attempt(name + " recess", () -> recess(sized));
       attempt(name + " cutout", () -> cutout(sized));
     }
