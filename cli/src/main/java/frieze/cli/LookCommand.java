@@ -13,8 +13,6 @@ import frieze.shop.Tool;
 import frieze.shop.ToolShape;
 import frieze.trace.Tracer;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -89,11 +87,8 @@ final class LookCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    String target = to == null ? file.replaceFirst("\\.[^.]*$", "") + "-look.png" : to;
-    if (console.path(target).normalize().equals(console.path(file).normalize())) {
-      throw new ParameterException(
-          spec.commandLine(), target + " is the drawing itself; name another file");
-    }
+    String target = to == null ? OutputFile.beside(file, "-look.png") : to;
+    OutputFile output = new OutputFile(console, spec, target, file, "drawing");
     Repair mended = read(files.named(file));
     new Messages(console.err(), files).print(mended.artwork().notes());
     Fineness fine = Fineness.of(mended.artwork());
@@ -106,7 +101,7 @@ final class LookCommand implements Callable<Integer> {
             BitReach.inside(bits, fine).or(() -> BitReach.smallest(bits)).map(BitReach::within),
             BitReach.around(bits, fine).or(() -> BitReach.smallest(bits)).map(BitReach::outside),
             facts);
-    write(target, png);
+    output.write(png);
     Table table = new Table("drawing", file);
     facts.forEach(table::row);
     console.out().println(table);
@@ -146,15 +141,6 @@ final class LookCommand implements Callable<Integer> {
         .filter(t -> t.shape() instanceof ToolShape.Flat)
         .sorted(Comparator.comparingDouble(Tool::diameterMm))
         .toList();
-  }
-
-  private void write(String name, byte[] content) throws IOException {
-    Path target = console.path(name);
-    Path parent = target.toAbsolutePath().getParent();
-    if (parent != null) {
-      Files.createDirectories(parent);
-    }
-    Files.write(target, content);
   }
 
   private static List<List<String>> facts(Artwork art, Fineness fine, List<BitReach> bits) {

@@ -12,8 +12,6 @@ import frieze.trace.Traced;
 import frieze.trace.Tracer;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -22,7 +20,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -72,32 +69,18 @@ final class TraceCommand implements Callable<Integer> {
     Traced traced = Tracer.trace(image, grey, settings);
     new Messages(console.err(), files).print(traced.artwork().notes());
     Artwork art = options.sized(traced.artwork());
-    String target = to == null ? image.replaceFirst("\\.[^.]*$", "") + ".svg" : to;
-    refuseSame(target);
-    write(target, TracedDrawing.svg(art).getBytes(StandardCharsets.UTF_8));
+    String target = to == null ? OutputFile.beside(image, ".svg") : to;
+    output(target).write(TracedDrawing.svg(art).getBytes(StandardCharsets.UTF_8));
     String shown = picture;
     if (shown != null) {
-      refuseSame(shown);
-      write(shown, TracedDrawing.over(grey, traced));
+      output(shown).write(TracedDrawing.over(grey, traced));
     }
     report(target, art, traced);
     return ExitCode.FINE.number();
   }
 
-  private void refuseSame(String target) {
-    if (console.path(target).normalize().equals(console.path(image).normalize())) {
-      throw new ParameterException(
-          spec.commandLine(), target + " is the picture itself; name another file");
-    }
-  }
-
-  private void write(String name, byte[] content) throws IOException {
-    Path target = console.path(name);
-    Path parent = target.toAbsolutePath().getParent();
-    if (parent != null) {
-      Files.createDirectories(parent);
-    }
-    Files.write(target, content);
+  private OutputFile output(String name) {
+    return new OutputFile(console, spec, name, image, "picture");
   }
 
   private void report(String target, Artwork art, Traced traced) {

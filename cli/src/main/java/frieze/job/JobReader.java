@@ -1,7 +1,6 @@
 package frieze.job;
 
 import frieze.diagnostic.BadInputException;
-import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
 import frieze.shop.Machine;
@@ -48,7 +47,7 @@ public final class JobReader {
         YamlText.parse(source, content(source, SourceSpan.file(source)))
             .orElseThrow(
                 () ->
-                    bad(
+                    BadInputException.of(
                         JobCode.NOTHING_TO_DO,
                         SourceSpan.file(source),
                         "the job file is empty",
@@ -106,7 +105,7 @@ public final class JobReader {
     return shop.machine(name)
         .orElseThrow(
             () ->
-                bad(
+                BadInputException.of(
                     JobCode.NO_SUCH_MACHINE,
                     root.where(JobKeys.Root.MACHINE),
                     "no machine named \"" + name + "\" in the shop",
@@ -150,9 +149,9 @@ public final class JobReader {
                   files.exists(file)
                       ? "check the permissions of the file"
                       : "there is no such file");
-      throw bad(JobCode.FILE_NOT_READ, where, "can't read " + file, hint);
+      throw BadInputException.of(JobCode.FILE_NOT_READ, where, "can't read " + file, hint);
     } catch (IOException e) {
-      throw bad(
+      throw BadInputException.of(
           JobCode.FILE_NOT_READ,
           where,
           "can't read " + file,
@@ -164,10 +163,5 @@ public final class JobReader {
     // No file has such a name, and no path may hold it.
     String possible = file.replace('\0', '?');
     return Path.of(source).resolveSibling(possible).toString();
-  }
-
-  private static BadInputException bad(
-      JobCode code, SourceSpan where, String message, String hint) {
-    return new BadInputException(Diagnostic.error(code, where, message, hint));
   }
 }

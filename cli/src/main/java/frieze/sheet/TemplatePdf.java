@@ -138,13 +138,7 @@ public final class TemplatePdf {
   }
 
   private static Path rectangle(Bounds b) {
-    return Path.polyline(
-        List.of(
-            new Point(b.minX(), b.minY()),
-            new Point(b.maxX(), b.minY()),
-            new Point(b.maxX(), b.maxY()),
-            new Point(b.minX(), b.maxY())),
-        true);
+    return Path.polyline(b.corners(), true);
   }
 
   private void plan(PDDocument document) throws IOException {

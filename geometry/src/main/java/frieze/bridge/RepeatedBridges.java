@@ -1,7 +1,6 @@
 package frieze.bridge;
 
 import frieze.curve.Affine;
-import frieze.curve.Bounds;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.diagnostic.Amounts;
@@ -117,14 +116,7 @@ public final class RepeatedBridges {
   private static Bridged alone(Cutting cutting, double scale, BridgeRules rules, SourceSpan where) {
     Affine size = Affine.scaling(scale, scale);
     Region opening = cutting.opening().transformed(size);
-    Bounds b = opening.bounds().grown(4 * rules.widthMm());
-    Region sheet =
-        Region.ofRing(
-            List.of(
-                new Point(b.minX(), b.minY()),
-                new Point(b.maxX(), b.minY()),
-                new Point(b.maxX(), b.maxY()),
-                new Point(b.minX(), b.maxY())));
+    Region sheet = Region.ofRing(opening.bounds().grown(4 * rules.widthMm()).corners());
     List<Path> veins = cutting.veins().stream().map(v -> v.transformed(size)).toList();
     return Bridges.tie(sheet.minus(opening), veins, rules, where);
   }

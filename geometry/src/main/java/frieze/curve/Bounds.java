@@ -1,5 +1,7 @@
 package frieze.curve;
 
+import java.util.List;
+
 /** An upright rectangle, in millimetres; {@link #EMPTY} holds no point. */
 public record Bounds(double minX, double minY, double maxX, double maxY) {
   public static final Bounds EMPTY =
@@ -43,6 +45,17 @@ public record Bounds(double minX, double minY, double maxX, double maxY) {
 
   public Bounds grown(double byMm) {
     return new Bounds(minX - byMm, minY - byMm, maxX + byMm, maxY + byMm);
+  }
+
+  /** The corners counter-clockwise from the lower left one. */
+  public List<Point> corners() {
+    return List.of(
+        new Point(minX, minY), new Point(maxX, minY), new Point(maxX, maxY), new Point(minX, maxY));
+  }
+
+  /** Whether another rectangle, which is not empty, lies inside. */
+  public boolean contains(Bounds other) {
+    return other.minX >= minX && other.maxX <= maxX && other.minY >= minY && other.maxY <= maxY;
   }
 
   public boolean contains(Point point) {

@@ -127,10 +127,7 @@ public final class Fit {
 
   /** Whether a corner of the bounds lies outside the outline, so that the shape itself decides. */
   private boolean isInCorner(Bounds b) {
-    return !(outline.contains(new Point(b.minX(), b.minY()))
-        && outline.contains(new Point(b.maxX(), b.minY()))
-        && outline.contains(new Point(b.minX(), b.maxY()))
-        && outline.contains(new Point(b.maxX(), b.maxY())));
+    return !b.corners().stream().allMatch(outline::contains);
   }
 
   private void border(String message) {

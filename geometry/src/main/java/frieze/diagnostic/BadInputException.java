@@ -18,6 +18,11 @@ public final class BadInputException extends RuntimeException {
     this(List.of(diagnostic));
   }
 
+  /** An exception with one error. */
+  public static BadInputException of(Code code, SourceSpan where, String message, String hint) {
+    return new BadInputException(Diagnostic.error(code, where, message, hint));
+  }
+
   /** The reasons, at least one of them an error. */
   public List<Diagnostic> diagnostics() {
     return diagnostics;

@@ -71,9 +71,9 @@ public record ArchedOutline(double widthMm, double heightMm, double topMm, doubl
     return new Path(sides, true);
   }
 
-  /** A level edge whose middle lies higher. */
-  private static Segment edge(Point from, Point to, double riseMm) {
-    if (riseMm < STRAIGHT_MM) {
+  /** A level line whose middle lies higher, or lower for a rise below 0: an arc. */
+  static Segment edge(Point from, Point to, double riseMm) {
+    if (Math.abs(riseMm) < STRAIGHT_MM) {
       return new Line(from, to);
     }
     double half = Math.abs(to.x() - from.x()) / 2;

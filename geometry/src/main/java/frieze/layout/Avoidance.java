@@ -13,7 +13,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiPredicate;
 import java.util.stream.Collectors;
 
 /**
@@ -52,30 +51,19 @@ public record Avoidance(double spaceMm, double mostMm) {
 
   /** An upright rectangle. */
   public static Hull rectangle(Bounds b) {
-    return Hull.of(
-        List.of(
-            new Point(b.minX(), b.minY()),
-            new Point(b.maxX(), b.minY()),
-            new Point(b.maxX(), b.maxY()),
-            new Point(b.minX(), b.maxY())));
+    return Hull.of(b.corners());
   }
 
   /**
    * Shifts motifs, or leaves them out.
    *
+   * @param panel what a shifted motif must not leave, less the inset
    * @param placed the motifs of one pattern
    * @param motif the hull of the drawing
    * @param places what they keep clear of
-   * @param band what a shifted motif must not leave
    * @param where the place in the job, for the diagnostics
    * @throws BadInputException if a motif can't be shifted far enough, or none is left
    */
-  public List<Placement> apply(
-      List<Placement> placed, Hull motif, List<Hull> places, Bounds band, SourceSpan where) {
-    return apply(placed, motif, places, where, (before, now) -> isIn(band, before, now));
-  }
-
-  /** The same within a panel's real outline less an inset. */
   public List<Placement> within(
       Panel panel,
       double insetMm,
@@ -83,22 +71,7 @@ public record Avoidance(double spaceMm, double mostMm) {
       Hull motif,
       List<Hull> places,
       SourceSpan where) {
-    Bounds bounds = panel.outline().bounds().grown(-insetMm);
     Band band = Band.of(panel, insetMm);
-    return apply(
-        placed,
-        motif,
-        places,
-        where,
-        (before, now) -> isIn(bounds, before, now) && (band.holds(now) || !band.holds(before)));
-  }
-
-  private List<Placement> apply(
-      List<Placement> placed,
-      Hull motif,
-      List<Hull> places,
-      SourceSpan where,
-      BiPredicate<Hull, Hull> stays) {
     List<Hull> now =
         new ArrayList<>(placed.stream().map(p -> motif.transformed(p.map().affine())).toList());
     List<Placement> result = new ArrayList<>();
@@ -107,7 +80,7 @@ public record Avoidance(double spaceMm, double mostMm) {
       if (isClear(now.get(i), places)) {
         result.add(p);
       } else if (mostMm > 0) {
-        Affine shift = shift(i, now, places, stays).orElseThrow(() -> noPlace(p, where));
+        Affine shift = shift(i, now, places, band).orElseThrow(() -> noPlace(p, where));
         now.set(i, now.get(i).transformed(shift));
         result.add(
             new Placement(p.motif(), p.number(), new FrameMap<>(p.map().affine().then(shift))));
@@ -185,8 +158,7 @@ public record Avoidance(double spaceMm, double mostMm) {
   }
 
   /** The least shift that helps, along the band before across it. */
-  private Optional<Affine> shift(
-      int i, List<Hull> now, List<Hull> places, BiPredicate<Hull, Hull> stays) {
+  private Optional<Affine> shift(int i, List<Hull> now, List<Hull> places, Band band) {
     Hull own = now.get(i);
     for (int step = 1; step <= STEPS; step++) {
       for (int way = 0; way < WAYS; way++) {
@@ -194,19 +166,12 @@ public record Avoidance(double spaceMm, double mostMm) {
         Point to = Point.polar(Point.ORIGIN, mostMm * step / STEPS, angle);
         Affine shift = Affine.translation(to.x(), to.y());
         Hull tried = own.transformed(shift);
-        if (isClear(tried, places) && stays.test(own, tried) && keepsApart(i, tried, now)) {
+        if (isClear(tried, places) && band.keeps(own, tried) && keepsApart(i, tried, now)) {
           return Optional.of(shift);
         }
       }
     }
     return Optional.empty();
-  }
-
-  private static boolean isIn(Bounds band, Hull before, Hull tried) {
-    Bounds allowed = band.with(before.bounds()).grown(ROUNDING_MM);
-    Bounds b = tried.bounds();
-    return allowed.contains(new Point(b.minX(), b.minY()))
-        && allowed.contains(new Point(b.maxX(), b.maxY()));
   }
 
   private static boolean keepsApart(int i, Hull tried, List<Hull> now) {

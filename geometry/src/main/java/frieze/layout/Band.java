@@ -16,8 +16,13 @@ final class Band {
   /** Lengths that differ by less are taken as equal: a hundredth of a micrometre. */
   private static final double EQUAL_MM = 1e-5;
 
+  private static final double ROUNDING_MM = 1e-9;
+
   private final List<Point> ring;
+
+  /** The panel's bounds less the inset. */
   private final Bounds bounds;
+
   private final double insetMm;
 
   private Band(List<Point> ring, Bounds bounds, double insetMm) {
@@ -29,15 +34,20 @@ final class Band {
   static Band of(Panel panel, double insetMm) {
     return new Band(
         Flattener.flatten(panel.outline(), FLATTEN_MM),
-        panel.outline().bounds().grown(EQUAL_MM - insetMm),
+        panel.outline().bounds().grown(-insetMm),
         insetMm);
+  }
+
+  /** Whether a motif that is moved stays inside, or goes no farther out than it was. */
+  boolean keeps(Hull before, Hull now) {
+    return bounds.with(before.bounds()).grown(ROUNDING_MM).contains(now.bounds())
+        && (holds(now) || !holds(before));
   }
 
   /** Whether a hull lies inside, nowhere nearer to the outline than the inset. */
   boolean holds(Hull hull) {
     Bounds b = hull.bounds();
-    if (!(bounds.contains(new Point(b.minX(), b.minY()))
-        && bounds.contains(new Point(b.maxX(), b.maxY())))) {
+    if (!bounds.grown(EQUAL_MM).contains(b)) {
       return false;
     }
     Bounds near = b.grown(insetMm + EQUAL_MM);

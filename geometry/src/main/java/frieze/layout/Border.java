@@ -6,7 +6,6 @@ import frieze.curve.Bounds;
 import frieze.curve.FrameMap;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.BadInputException;
-import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.SourceSpan;
 import java.util.ArrayList;
 import java.util.List;
@@ -86,7 +85,7 @@ public record Border(
     double cornerSize = cornerMm.orElse(size.height());
     double[] free = {band.width() - 2 * cornerSize, band.height() - 2 * cornerSize};
     if (band.isEmpty() || Math.min(free[0], free[1]) < 0) {
-      throw bad(
+      throw BadInputException.of(
           LayoutCode.BAND_TOO_NARROW,
           where,
           "corners of " + Amounts.length(cornerSize) + " leave nothing of a side",
@@ -114,7 +113,7 @@ public record Border(
       }
     }
     if (result.isEmpty()) {
-      throw bad(
+      throw BadInputException.of(
           LayoutCode.NOTHING_PLACED,
           where,
           "no motif " + motif + " fits between the corners",
@@ -146,7 +145,7 @@ public record Border(
     if (given.isPresent()) {
       int n = given.getAsInt();
       if (meeting == Meeting.ALTERNATE && n % 2 != 0) {
-        throw bad(
+        throw BadInputException.of(
             LayoutCode.BAD_COUNT,
             where,
             "with every other motif mirrored, each side needs an even count, but one has " + n,
@@ -164,7 +163,7 @@ public record Border(
       String motif, double widthMm, double freeMm, int n, SourceSpan where) {
     double tooLong = n * widthMm - freeMm;
     if (tooLong > EQUAL_MM) {
-      throw bad(
+      throw BadInputException.of(
           LayoutCode.MOTIF_TOO_WIDE,
           where,
           n
@@ -183,7 +182,7 @@ public record Border(
 
   private void checkInside(Placement placed, Hull hull, Band within, SourceSpan where) {
     if (!within.holds(hull)) {
-      throw bad(
+      throw BadInputException.of(
           LayoutCode.BEYOND_BORDER,
           where,
           "motif "
@@ -194,10 +193,5 @@ public record Border(
               + Amounts.length(insetMm),
           "make the inset larger: the panel is not a full rectangle there");
     }
-  }
-
-  private static BadInputException bad(
-      LayoutCode code, SourceSpan where, String message, String hint) {
-    return new BadInputException(Diagnostic.error(code, where, message, hint));
   }
 }

@@ -3,16 +3,13 @@ package frieze.layout;
 import frieze.artwork.Artwork;
 import frieze.artwork.Piece;
 import frieze.curve.Affine;
-import frieze.curve.Arc;
 import frieze.curve.ArcLength;
 import frieze.curve.Bounds;
 import frieze.curve.FrameMap;
-import frieze.curve.Line;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.BadInputException;
-import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.SourceSpan;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -103,7 +100,7 @@ public record Follow(
             .max(Comparator.comparingDouble(p -> ArcLength.of(p).lengthMm()))
             .orElseThrow(
                 () ->
-                    bad(
+                    BadInputException.of(
                         LayoutCode.NO_LINE,
                         where,
                         "the drawing " + from.drawing() + " has no such line to follow",
@@ -166,7 +163,7 @@ public record Follow(
     Point middle = band.centre();
     if (course instanceof Arch arch) {
       if (band.isEmpty()) {
-        throw bad(
+        throw BadInputException.of(
             LayoutCode.BAND_TOO_NARROW,
             where,
             "an inset of " + Amounts.length(insetMm) + " leaves nothing of the panel",
@@ -183,7 +180,7 @@ public record Follow(
   private static Path arc(Bounds band, double rise, SourceSpan where) {
     double half = band.width() / 2;
     if (Math.abs(rise) > half) {
-      throw bad(
+      throw BadInputException.of(
           LayoutCode.BAND_TOO_NARROW,
           where,
           "an arch that rises "
@@ -195,13 +192,8 @@ public record Follow(
     Point c = band.centre();
     Point start = new Point(band.minX(), c.y() - rise / 2);
     Point end = new Point(band.maxX(), c.y() - rise / 2);
-    if (Math.abs(rise) < EQUAL_MM) {
-      return new Path(List.of(new Line(start, end)), false);
-    }
-    double radius = (half * half + rise * rise) / (2 * rise);
-    Point centre = new Point(c.x(), start.y() + rise - radius);
-    double sweep = -4 * StrictMath.atan2(rise, half);
-    return new Path(List.of(new Arc(start, end, centre, sweep)), false);
+    boolean straight = Math.abs(rise) < EQUAL_MM;
+    return new Path(List.of(ArchedOutline.edge(start, end, straight ? 0 : rise)), false);
   }
 
   private int columns(double widthMm, double lengthMm, boolean closed, SourceSpan where) {
@@ -220,7 +212,7 @@ public record Follow(
     boolean whole = count % group.rows() == 0 && (!closed || columns % period == 0);
     if (!whole) {
       int step = closed ? period * group.rows() : group.rows();
-      throw bad(
+      throw BadInputException.of(
           LayoutCode.BAD_COUNT,
           where,
           "the count of "
@@ -239,7 +231,7 @@ public record Follow(
       String motif, double width, double pitch, int columns, double length, SourceSpan where) {
     double tooLong = (columns - 1) * pitch + width - length;
     if (width > pitch + EQUAL_MM && columns > 1) {
-      throw bad(
+      throw BadInputException.of(
           LayoutCode.MOTIF_TOO_WIDE,
           where,
           "motif "
@@ -251,7 +243,7 @@ public record Follow(
           "at most " + (int) Math.floor((length + EQUAL_MM) / width) + " stand side by side");
     }
     if (tooLong > EQUAL_MM) {
-      throw bad(
+      throw BadInputException.of(
           LayoutCode.MOTIF_TOO_WIDE,
           where,
           "the motifs "
@@ -267,7 +259,7 @@ public record Follow(
   private void checkInside(Placement placed, Hull hull, Band band, SourceSpan where) {
     if (!band.holds(hull)) {
       Point at = hull.bounds().centre();
-      throw bad(
+      throw BadInputException.of(
           LayoutCode.BEYOND_BORDER,
           where,
           "motif "
@@ -281,10 +273,5 @@ public record Follow(
                   : " comes nearer to the border than the inset of " + Amounts.length(insetMm)),
           "make the motif, the inset or the curve smaller");
     }
-  }
-
-  private static BadInputException bad(
-      LayoutCode code, SourceSpan where, String message, String hint) {
-    return new BadInputException(Diagnostic.error(code, where, message, hint));
   }
 }

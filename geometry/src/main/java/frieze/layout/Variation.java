@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
-import java.util.function.BiPredicate;
 
 /**
  * Small differences between repeated motifs, as if each had been drawn by hand.
@@ -53,27 +52,12 @@ public record Variation(double turnRad, double size, double placeMm, OptionalDou
    * Varies the placements of one motif.
    *
    * @param motif the hull of its drawing
-   * @param band what it must not leave
+   * @param panel what it must not leave, less the inset
    * @param seed decides all differences
    */
-  public List<Placement> apply(List<Placement> placements, Hull motif, Bounds band, long seed) {
-    return apply(placements, motif, seed, (before, now) -> staysIn(band, before, now));
-  }
-
-  /** The same within a panel's real outline less an inset. */
   public List<Placement> apply(
       List<Placement> placements, Hull motif, Panel panel, double insetMm, long seed) {
-    Bounds bounds = panel.outline().bounds().grown(-insetMm);
     Band band = Band.of(panel, insetMm);
-    return apply(
-        placements,
-        motif,
-        seed,
-        (before, now) -> staysIn(bounds, before, now) && (band.holds(now) || !band.holds(before)));
-  }
-
-  private List<Placement> apply(
-      List<Placement> placements, Hull motif, long seed, BiPredicate<Hull, Hull> stays) {
     List<Hull> before = new ArrayList<>();
     for (Placement placement : placements) {
       before.add(motif.transformed(placement.map().affine()));
@@ -83,7 +67,7 @@ public record Variation(double turnRad, double size, double placeMm, OptionalDou
     List<Placement> result = new ArrayList<>();
     for (int i = 0; i < placements.size(); i++) {
       Placement placement = placements.get(i);
-      Affine map = varied(i, placement.map().affine(), motif, stays, seed, neighbours, now);
+      Affine map = varied(i, placement.map().affine(), motif, band, seed, neighbours, now);
       now.set(i, motif.transformed(map));
       result.add(new Placement(placement.motif(), placement.number(), new FrameMap<>(map)));
     }
@@ -91,18 +75,12 @@ public record Variation(double turnRad, double size, double placeMm, OptionalDou
   }
 
   private Affine varied(
-      int i,
-      Affine map,
-      Hull motif,
-      BiPredicate<Hull, Hull> stays,
-      long seed,
-      Neighbours neighbours,
-      List<Hull> now) {
+      int i, Affine map, Hull motif, Band band, long seed, Neighbours neighbours, List<Hull> now) {
     Difference difference = draw(new SplittableRandom(mixed(seed, i)));
     for (int halvings = 0; halvings <= MOST_HALVINGS; halvings++) {
       Affine tried = applied(map, neighbours.before.get(i).bounds().centre(), difference);
       Hull hull = motif.transformed(tried);
-      if (stays.test(neighbours.before.get(i), hull) && keepsApart(i, hull, neighbours, now)) {
+      if (band.keeps(neighbours.before.get(i), hull) && keepsApart(i, hull, neighbours, now)) {
         return tried;
       }
       difference = difference.halved();
@@ -133,15 +111,6 @@ public record Variation(double turnRad, double size, double placeMm, OptionalDou
         .then(Affine.rotation(turnRad * d.turnRad()))
         .then(Affine.scaling(scale, scale))
         .then(Affine.translation(centre.x() + placeMm * d.x(), centre.y() + placeMm * d.y()));
-  }
-
-  private static boolean staysIn(Bounds band, Hull before, Hull hull) {
-    Bounds old = before.bounds();
-    Bounds b = hull.bounds();
-    return b.minX() >= Math.min(band.minX(), old.minX()) - ROUNDING_MM
-        && b.minY() >= Math.min(band.minY(), old.minY()) - ROUNDING_MM
-        && b.maxX() <= Math.max(band.maxX(), old.maxX()) + ROUNDING_MM
-        && b.maxY() <= Math.max(band.maxY(), old.maxY()) + ROUNDING_MM;
   }
 
   private boolean keepsApart(int i, Hull hull, Neighbours neighbours, List<Hull> now) {

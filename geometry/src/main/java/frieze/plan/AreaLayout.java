@@ -197,9 +197,10 @@ final class AreaLayout<R> {
 
   /** The bounds of a turned and moved rectangle: never too small. */
   private static Bounds bounds(Bounds b, Affine map) {
-    return Bounds.of(map.apply(new Point(b.minX(), b.minY())))
-        .with(map.apply(new Point(b.maxX(), b.minY())))
-        .with(map.apply(new Point(b.minX(), b.maxY())))
-        .with(map.apply(new Point(b.maxX(), b.maxY())));
+    Bounds image = Bounds.EMPTY;
+    for (Point corner : b.corners()) {
+      image = image.with(map.apply(corner));
+    }
+    return image;
   }
 }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import frieze.curve.Arc;
-import frieze.curve.Bounds;
 import frieze.curve.Line;
 import frieze.curve.Path;
 import frieze.curve.Point;
@@ -87,8 +86,7 @@ class PlacesTest {
     List<Placement> row = placed(pitched(FriezeGroup.P1, 0, 30), PANEL, 0);
     Hull hole = Avoidance.round(hull(row.get(3)).bounds().centre(), 4);
     List<Placement> left =
-        new Avoidance(2, 0)
-            .apply(row, LEAF, List.of(hole), new Bounds(10, 10, 290, 50), SourceSpan.NONE);
+        new Avoidance(2, 0).within(PANEL, 10, row, LEAF, List.of(hole), SourceSpan.NONE);
     assertThat(left).isSubsetOf(row).doesNotContain(row.get(3));
     assertThat(row).filteredOn(p -> hull(p).distance(hole) >= 2).containsExactlyElementsOf(left);
   }
@@ -96,7 +94,6 @@ class PlacesTest {
   /** Guarantees, with seeds: clear of the places, in the band, none nearer than half of before. */
   @Test
   void shifted_motifs_are_clear_whole_and_apart() {
-    Bounds band = new Bounds(0, 0, 300, 60);
     int shifted = 0;
     for (int run = 0; run < 30; run++) {
       long seed = Seeds.seed(run);
@@ -108,7 +105,7 @@ class PlacesTest {
               Avoidance.round(new Point(40 + 220 * random.nextDouble(), 50), 3));
       List<Placement> moved;
       try {
-        moved = new Avoidance(1, 12).apply(row, LEAF, places, band, SourceSpan.NONE);
+        moved = new Avoidance(1, 12).within(PANEL, 0, row, LEAF, places, SourceSpan.NONE);
       } catch (BadInputException e) {
         assertThat(e).hasMessageContaining("finds no place");
         continue;

@@ -66,21 +66,13 @@ public final class Narrowest {
     Bounds b = area.bounds();
     // A disc between two walls has its centre within the bounds, and is no wider than they are.
     Bounds frame = b.grown(Math.hypot(b.width(), b.height()));
-    Region ground = Region.ofRing(corners(frame)).minus(area);
+    Region ground = Region.ofRing(frame.corners()).minus(area);
     Optional<Narrow> narrowest = Optional.empty();
     for (Region part : ground.parts()) {
       boolean outside = part.bounds().width() > b.width();
       narrowest = less(narrowest, outside ? around(part, frame) : inPart(part));
     }
     return narrowest;
-  }
-
-  private static List<Point> corners(Bounds b) {
-    return List.of(
-        new Point(b.minX(), b.minY()),
-        new Point(b.maxX(), b.minY()),
-        new Point(b.maxX(), b.maxY()),
-        new Point(b.minX(), b.maxY()));
   }
 
   private static Optional<Narrow> inPart(Region part) {
