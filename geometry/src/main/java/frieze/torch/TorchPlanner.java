@@ -55,14 +55,7 @@ public final class TorchPlanner {
     Material stays = new Material(design, work, tolerances, found);
     Region material = stays.withoutDross(stays.region());
     found.throwIfErrors();
-    Region held = material;
-    if (work.way().bridges().wanted()) {
-      Bridged bridged = stays.tied(material);
-      found.addAll(bridged.found());
-      found.throwIfErrors();
-      held = Fillets.of(bridged, work.torch().kerfMm(), tolerances.offsetMm());
-    }
-    Region part = onePiece(held);
+    Region part = onePiece(held(stays, material));
     prove(part);
     found.throwIfErrors();
     kerfLimits(part);
@@ -91,21 +84,36 @@ public final class TorchPlanner {
       found.error(TorchCode.NOTHING_TO_CUT, work.where(), "nothing is left to cut", "");
       found.throwIfErrors();
     }
-    List<TorchPath> ordered = TorchOrder.of(paths, work.torch().thicknessMm());
+    List<TorchPath> ordered =
+        TorchOrder.of(
+            paths, Nests.of(outline().minus(material), places), work.torch().thicknessMm());
     return new TorchPlan(work.torch(), ordered, parts, joints, found.sorted());
+  }
+
+  /** The material with its islands tied. */
+  private Region held(Material stays, Region material) {
+    if (!work.way().bridges().wanted()) {
+      return material;
+    }
+    Bridged bridged = stays.tied(material);
+    found.addAll(bridged.found());
+    found.throwIfErrors();
+    return Fillets.of(bridged, work.torch().kerfMm(), tolerances.offsetMm());
   }
 
   static String copyName(int copy, int of) {
     return of == 1 ? "" : ", panel " + (copy + 1);
   }
 
+  private Region outline() {
+    return Region.of(List.of(design.panel().outline()), FillRule.NONZERO, tolerances.flattenMm());
+  }
+
   private void kerfLimits(Region part) {
-    Region outline =
-        Region.of(List.of(design.panel().outline()), FillRule.NONZERO, tolerances.flattenMm());
     TorchWay.Limits limits = work.way().limits();
     List<KerfLimits.Trouble> troubles =
         KerfLimits.find(
-            outline,
+            outline(),
             part,
             work.torch().kerfMm(),
             limits.leastWebMm().orElse(setup.stock().thickestMm()));

@@ -81,7 +81,10 @@ class TorchPartTest {
           .minus(Region.of(List.of(Path.circle(new Point(55, 40), 8)), FillRule.NONZERO, 0.002));
 
   private static List<Finding> findings(String text, Region part) {
-    TorchFacts facts = new TorchFacts(List.of(part), List.of(), 1.6, 3, 0.5, 20);
+    return findings(text, new TorchFacts(List.of(part), List.of(), 1.6, 3, 0.5, 20));
+  }
+
+  private static List<Finding> findings(String text, TorchFacts facts) {
     return DryRun.in(Surroundings.UNKNOWN)
         .withTorch(facts)
         .run(List.of(ProgramText.of("t.nc", text.getBytes(StandardCharsets.US_ASCII), TORCH)))
@@ -191,6 +194,46 @@ class TorchPartTest {
     List<Finding> found = findings(text, part);
     assertThat(found).extracting(Finding::code).containsExactly(FindingCode.KERF_MATTERS);
     assertThat(found.get(0).message()).contains("15 % wider", "in 2 pieces");
+  }
+
+  /**
+   * A square island of 20 mm around which one pass of 1.6 mm goes, all but a bridge of 0.2 mm: it
+   * stays at the stated kerf, and drops with one of 1.84 mm.
+   */
+  @Test
+  void an_island_that_drops_with_a_wider_kerf_is_a_warning() {
+    double[][] way = {{40.9, 60}, {50, 60}, {50, 40}, {30, 40}, {30, 60}, {39.1, 60}};
+    Region part = box(10, 10, 70, 70);
+    StringBuilder text = new StringBuilder("G0 X40.9 Y60\nG0 Z3.8\nM3\nG4 P0.5\nG1 Z1.5\n");
+    for (int i = 0; i < way.length; i++) {
+      double[] a = way[Math.max(0, i - 1)];
+      double[] b = way[i];
+      Path end = Path.circle(new Point(b[0], b[1]), 0.8);
+      part = part.minus(Region.of(List.of(end), FillRule.NONZERO, 0.002));
+      part =
+          part.minus(
+              Math.abs(a[0] - b[0]) > Math.abs(a[1] - b[1])
+                  ? box(Math.min(a[0], b[0]), a[1] - 0.8, Math.max(a[0], b[0]), a[1] + 0.8)
+                  : box(a[0] - 0.8, Math.min(a[1], b[1]), a[0] + 0.8, Math.max(a[1], b[1])));
+      text.append(i == 0 ? "" : "G1 X" + b[0] + " Y" + b[1] + "\n");
+    }
+    String outline = GOOD.substring(GOOD.indexOf("G0 X4 Y30"));
+    String program = GOOD.substring(0, GOOD.indexOf("G0 X25")) + text + "M5\nG0 Z20\n" + outline;
+    List<Finding> found =
+        findings(program, new TorchFacts(List.of(part), List.of(), 1.6, 0.79, 0.5, 20));
+    assertThat(found).extracting(Finding::code).containsExactly(FindingCode.KERF_MATTERS);
+    assertThat(found.get(0).message()).contains("15 % wider", "in 2 pieces", "around X40 Y50");
+  }
+
+  /** The cut ends 1.5 mm before its start: kerfs of 1.6 mm meet, kerfs of 1.36 mm do not. */
+  @Test
+  void a_part_that_a_narrower_kerf_leaves_on_the_sheet_is_a_warning() {
+    List<Finding> found = findings(GOOD.replace("J0.8\nG1 Y30\n", "J0.8\nG1 Y28.5\n"), PART);
+    assertThat(found)
+        .extracting(Finding::code)
+        .containsExactlyInAnyOrder(FindingCode.EDGE_LEFT, FindingCode.KERF_MATTERS);
+    assertThat(found)
+        .anyMatch(f -> f.message().contains("15 % narrower the part hangs on the sheet"));
   }
 
   private static List<Code> withJoint(String text) {
