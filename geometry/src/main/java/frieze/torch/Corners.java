@@ -23,7 +23,7 @@ final class Corners {
       Segment piece = pieces.get(i);
       Segment next = pieces.get((i + 1) % pieces.size());
       double end = joints.get(i);
-      if (turnRad(piece, next) > TURN_RAD) {
+      if (Math.abs(turnRad(piece, next)) > TURN_RAD) {
         corners.add(end);
       }
       if (piece instanceof Arc arc
@@ -35,11 +35,11 @@ final class Corners {
     return corners;
   }
 
-  /** How sharply two pieces meet. */
+  /** By how much the way turns where two pieces meet; left is positive. */
   static double turnRad(Segment before, Segment after) {
     Point a = before.tangentAt(1);
     Point b = after.tangentAt(0);
-    return Math.abs(StrictMath.atan2(a.cross(b), a.dot(b)));
+    return StrictMath.atan2(a.cross(b), a.dot(b));
   }
 
   /** The distance along a closed track to the nearest corner. */

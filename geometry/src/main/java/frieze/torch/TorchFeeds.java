@@ -6,6 +6,7 @@ import frieze.plan.Track;
 import frieze.shop.Torch;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
@@ -14,8 +15,10 @@ import java.util.TreeSet;
  *
  * <ul>
  *   <li>A small closed hole, up to five times the thickness and 32 mm: slow and frozen all around.
- *   <li>A tight arc, of a radius up to the thickness that turns by 80 degrees or more: the same.
- *   <li>The last and the first millimetres at a corner: slower, height as it is.
+ *   <li>A tight bend, of radii up to the thickness, at least as long as that and turning by 80
+ *       degrees or more: the same.
+ *   <li>The last and the first two millimetres at a corner, which may be a shorter bend, and up to
+ *       two between: slower, height as it is.
  *   <li>All else, however curved: full feed.
  * </ul>
  */
@@ -51,50 +54,63 @@ final class TorchFeeds {
           .forEach(s -> pieces.add(new TorchPath.Piece(s, SLOW, true)));
       return pieces;
     }
-    List<Double> corners = sharp(contour.track());
-    TreeSet<Double> cuts = new TreeSet<>(List.of(fromMm, toMm));
     double length = contour.track().lengthMm();
-    for (double corner : corners) {
-      for (int lap = -1; lap <= 2; lap++) {
-        for (double side : new double[] {-CORNER_MM, CORNER_MM}) {
-          double at = corner + lap * length + side;
-          if (at > fromMm + 0.05 && at < toMm - 0.05) {
-            cuts.add(at);
-          }
-        }
-      }
-    }
+    List<Bends.Bend> tight = new ArrayList<>();
+    List<Double> corners = new ArrayList<>();
+    sort(contour.track(), tight, corners);
     Double before = null;
-    for (double cut : cuts) {
+    for (double cut : cuts(tight, corners, length, fromMm, toMm)) {
       if (before != null) {
         double middle = (before + cut) / 2;
         double within = middle - Math.floor(middle / length) * length;
-        boolean slow = Corners.distanceMm(corners, within, length) < CORNER_MM;
-        contour.track().slice(before, cut).forEach(s -> pieces.add(piece(s, slow)));
+        boolean frozen = tight.stream().anyMatch(b -> holds(b, within, length));
+        boolean between = cut - before < CORNER_MM && before > fromMm && cut < toMm;
+        boolean slow = between || Corners.distanceMm(corners, within, length) < CORNER_MM;
+        double part = frozen ? SLOW : slow ? CORNER : 1;
+        contour
+            .track()
+            .slice(before, cut)
+            .forEach(s -> pieces.add(new TorchPath.Piece(s, part, frozen)));
       }
       before = cut;
     }
     return joined(pieces);
   }
 
-  private TorchPath.Piece piece(Segment s, boolean corner) {
-    boolean tight =
-        s instanceof Arc arc
-            && arc.radius() <= torch.thicknessMm()
-            && Math.abs(arc.sweepRad()) >= TIGHT_TURN_RAD;
-    return new TorchPath.Piece(s, tight ? SLOW : corner ? CORNER : 1, tight);
+  private static boolean holds(Bends.Bend bend, double atMm, double lengthMm) {
+    return (atMm > bend.fromMm() && atMm < bend.toMm())
+        || (atMm + lengthMm > bend.fromMm() && atMm + lengthMm < bend.toMm());
   }
 
-  private static List<Double> sharp(Track track) {
-    List<Segment> pieces = track.path().segments();
-    List<Double> joints = track.joints();
-    List<Double> corners = new ArrayList<>();
-    for (int i = 0; i < pieces.size(); i++) {
-      if (Corners.turnRad(pieces.get(i), pieces.get((i + 1) % pieces.size())) > CORNER_TURN_RAD) {
-        corners.add(joints.get(i));
+  /** The ends of a lap, and the places between them where feed or height change. */
+  private static SortedSet<Double> cuts(
+      List<Bends.Bend> tight, List<Double> corners, double lengthMm, double fromMm, double toMm) {
+    List<Double> changes = new ArrayList<>();
+    tight.forEach(b -> changes.addAll(List.of(b.fromMm(), b.toMm())));
+    corners.forEach(c -> changes.addAll(List.of(c - CORNER_MM, c + CORNER_MM)));
+    SortedSet<Double> cuts = new TreeSet<>(List.of(fromMm, toMm));
+    for (double change : changes) {
+      for (int lap = -2; lap <= 2; lap++) {
+        double at = change + lap * lengthMm;
+        if (at > fromMm + 0.05 && at < toMm - 0.05) {
+          cuts.add(at);
+        }
       }
     }
-    return corners;
+    return cuts;
+  }
+
+  /** Tells bends worth holding the height for from corners. */
+  private void sort(Track track, List<Bends.Bend> tight, List<Double> corners) {
+    for (Bends.Bend bend : Bends.of(track, torch.thicknessMm())) {
+      double turn = Math.abs(bend.turnRad());
+      if (turn >= TIGHT_TURN_RAD && bend.lengthMm() >= torch.thicknessMm()) {
+        tight.add(bend);
+      } else if (turn > CORNER_TURN_RAD) {
+        double at = bend.middleMm();
+        corners.add(at >= track.lengthMm() ? at - track.lengthMm() : at);
+      }
+    }
   }
 
   /** Slices meet to rounding; here they meet exactly. */

@@ -120,11 +120,43 @@ class TorchFeedsTest {
   @Test
   void only_arcs_tighter_than_the_sheet_is_thick_are_slow_and_frozen() {
     List<TorchPath.Piece> tight = lap(hole(rounded(3.5)));
-    assertThat(tight).filteredOn(TorchPath.Piece::frozen).hasSize(4);
+    assertThat(lengthMm(tight.stream().filter(TorchPath.Piece::frozen).toList()))
+        .as("an arc may end early by 5 µm across")
+        .isCloseTo(4 * 2.75 * Math.PI / 2, within(8 * Math.sqrt(2 * 2.75 * 0.005)));
     assertThat(tight)
-        .allMatch(p -> p.frozen() ? p.path() instanceof Arc : true)
+        .allMatch(p -> p.frozen() == p.path() instanceof Arc)
         .allMatch(p -> p.feedPart() == (p.frozen() ? 0.6 : 1));
     assertThat(lap(hole(rounded(4)))).allMatch(p -> p.feedPart() == 1 && !p.frozen());
+  }
+
+  /**
+   * Quarter turns of 2.5 mm leave the torch 1.75 mm, over 2.75 mm of way, less than the sheet's
+   * thickness: corners, slow from 2 mm before their middle to 2 mm beyond, height followed.
+   */
+  @Test
+  void a_short_bend_is_a_corner() {
+    List<TorchPath.Piece> lap = lap(hole(rounded(2.5)));
+    assertThat(lap).noneMatch(TorchPath.Piece::frozen);
+    assertThat(lengthMm(lap.stream().filter(p -> p.feedPart() == 0.75).toList()))
+        .isCloseTo(4 * 4.0, within(0.01));
+  }
+
+  /** A tongue of 4.5 mm: what is left between its two corners is too short to speed up. */
+  @Test
+  void between_two_corners_near_each_other_the_torch_stays_slow() {
+    List<Point> points = new ArrayList<>();
+    for (double[] p :
+        new double[][] {
+          {55, 30}, {95, 30}, {95, 70}, {77.25, 70}, {77.25, 50}, {72.75, 50}, {72.75, 70}, {55, 70}
+        }) {
+      points.add(new Point(p[0], p[1]));
+    }
+    List<TorchPath.Piece> end =
+        lap(hole(Path.polyline(points, true))).stream()
+            .filter(p -> Math.abs(p.path().at(0.5).y() - 49.25) < 1e-6)
+            .toList();
+    assertThat(lengthMm(end)).isGreaterThan(4.4);
+    assertThat(end).allMatch(p -> p.feedPart() == 0.75);
   }
 
   /** A disc: once around, then a quarter turn of one kerf's radius away from it. */
