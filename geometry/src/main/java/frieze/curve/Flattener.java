@@ -22,12 +22,12 @@ import java.util.List;
  * which is the least; an ellipse as many as a circle of its larger radius.
  */
 public final class Flattener {
-  /** Turning is not refined below this length: a cusp turns at once. */
   /**
    * So small a part of the radius is lost beside 1; the first term of the series is exact there.
    */
   private static final double ALMOST_STRAIGHT = 1e-12;
 
+  /** Turning is not refined below this length: a cusp turns at once. */
   private static final double SHORTEST_CHORD_MM = 1e-4;
 
   private Flattener() {}
@@ -87,7 +87,7 @@ public final class Flattener {
       if (curved) {
         refine(segment, from, to, count.turnRad(), into);
       }
-      into.add(segment.at(to));
+      into.add(i == pieces ? segment.end() : segment.at(to));
     }
   }
 

@@ -20,15 +20,16 @@ import org.locationtech.jts.operation.valid.IsSimpleOp;
  *
  * <p>If nothing crosses or touches, each ring is a border or not by its nesting alone. Otherwise
  * the lines are cut where they cross, and each face of the net is kept if its winding number says
- * so. Cost: O(n log n) for rings apart, and about ten times that when they cross.
+ * so. Ends that miss each other by rounding are welded first. Cost: O(n log n) for rings apart, and about ten times that when they cross.
  */
 final class FillRuleResolver {
   private FillRuleResolver() {}
 
   static Region resolve(List<List<Point>> rings, FillRule rule) {
     List<Coordinate[]> closed = new ArrayList<>();
+    Weld weld = new Weld();
     for (List<Point> ring : rings) {
-      Coordinate[] c = closedCoordinates(ring);
+      Coordinate[] c = closedCoordinates(ring, weld);
       if (c.length >= 4) {
         closed.add(c);
       }
@@ -74,11 +75,11 @@ final class FillRuleResolver {
     return rule == FillRule.NONZERO ? winding != 0 : winding % 2 != 0;
   }
 
-  private static Coordinate[] closedCoordinates(List<Point> ring) {
+  private static Coordinate[] closedCoordinates(List<Point> ring, Weld weld) {
     List<Coordinate> c = new ArrayList<>(ring.size() + 1);
     @Nullable Coordinate last = null;
     for (Point p : ring) {
-      Coordinate next = new Coordinate(p.x(), p.y());
+      Coordinate next = weld.of(p).copy();
       if (last == null || !last.equals2D(next)) {
         c.add(next);
         last = next;

@@ -70,6 +70,16 @@ class FlattenerTest {
     assertThat(points).doesNotHaveDuplicates();
   }
 
+  /** Stepping from 57.85714285714286 the whole way to this end misses it by 2.7e-15. */
+  @Test
+  void the_end_of_a_line_is_the_point_it_was_drawn_to() {
+    Point left = new Point(2.1428571428571432, 55.71428571428571);
+    Point right = new Point(57.85714285714286, 55.71428571428571);
+    assertThat(right.towards(left, 1)).isNotEqualTo(left);
+    assertThat(Flattener.flatten(Path.polyline(List.of(right, left), false), 0.01))
+        .containsExactly(right, left);
+  }
+
   @Test
   void a_reversed_path_gives_the_reversed_points() {
     SplittableRandom random = Seeds.random(7003);

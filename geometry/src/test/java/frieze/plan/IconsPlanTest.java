@@ -13,6 +13,7 @@ import frieze.design.Design;
 import frieze.design.Motif;
 import frieze.design.Work;
 import frieze.diagnostic.BadInputException;
+import frieze.fixtures.OpenIcons;
 import frieze.layout.Panel;
 import frieze.motion.Position;
 import frieze.region.Region;
@@ -22,17 +23,10 @@ import frieze.shop.Setup;
 import frieze.shop.Stock;
 import frieze.shop.Tool;
 import frieze.shop.Zero;
-import java.io.IOException;
-import java.net.JarURLConnection;
-import java.net.URL;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.jar.JarEntry;
-import java.util.jar.JarFile;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -41,46 +35,14 @@ import org.junit.jupiter.api.Test;
  * what is asked for and within reach is cut, and nothing else.
  */
 class IconsPlanTest {
-  private static final Map<String, byte[]> FILES = new TreeMap<>();
   private static final double SIZE_MM = 60;
   private static final double MARGIN_MM = 8;
   private static final double CELL_MM = 0.5;
   private static final double DEPTH_MM = 1.5;
   private static final Tool FLAT = Bench.flat(3, 2, true);
 
-  @BeforeAll
-  static void collect() throws IOException {
-    collect("/META-INF/resources/webjars/bootstrap-icons/1.11.3/icons/alarm.svg");
-    collect("/META-INF/resources/webjars/font-awesome/6.5.2/svgs/solid/anchor.svg");
-  }
-
-  private static void collect(String member) throws IOException {
-    URL url = IconsPlanTest.class.getResource(member);
-    JarURLConnection connection = (JarURLConnection) url.openConnection();
-    connection.setUseCaches(false);
-    try (JarFile jar = connection.getJarFile()) {
-      for (JarEntry entry : jar.stream().toList()) {
-        String name = entry.getName();
-        boolean collection = name.contains("/sprites/") || name.endsWith("/bootstrap-icons.svg");
-        if (name.endsWith(".svg") && !collection) {
-          FILES.put(name, jar.getInputStream(entry).readAllBytes());
-        }
-      }
-    }
-  }
-
-  /** Files at equal distances in the order of their names. */
-  private static List<String> some(int count) {
-    List<String> names = new ArrayList<>(FILES.keySet());
-    List<String> picked = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      picked.add(names.get((int) ((long) i * names.size() / count)));
-    }
-    return picked;
-  }
-
-  private static Artwork artwork(String name) {
-    Artwork art = new SvgReader().read(name, FILES.get(name));
+  private static Artwork artwork(String name, byte[] content) {
+    Artwork art = new SvgReader().read(name, content);
     Bounds b = art.bounds();
     return b.width() > b.height() ? art.withWidth(SIZE_MM) : art.withHeight(SIZE_MM);
   }
@@ -94,55 +56,86 @@ class IconsPlanTest {
 
   @Test
   void forty_recesses_cut_what_is_within_reach_and_nothing_else() {
-    assertThat(recesses(some(40))).hasSizeLessThanOrEqualTo(6);
+    Tally tally = recesses(OpenIcons.sample(40));
+    assertThat(tally.whole).as(tally::report).isGreaterThanOrEqualTo(34);
+    assertThat(tally.short999).as(tally::report).isEmpty();
   }
 
   @Test
   void forty_cutouts_run_a_radius_outside_the_shape() {
-    assertThat(cutouts(some(40))).hasSizeLessThanOrEqualTo(6);
+    assertThat(cutouts(OpenIcons.sample(40))).hasSizeLessThanOrEqualTo(6);
   }
 
   @Test
   @Tag("corpus")
   void three_hundred_recesses_cut_what_is_within_reach_and_nothing_else() {
-    List<String> refused = recesses(some(300));
-    refused.forEach(System.out::println);
-    assertThat(refused).hasSizeLessThanOrEqualTo(50);
+    Tally tally = recesses(OpenIcons.sample(300));
+    System.out.println(tally.report());
+    assertThat(tally.whole).as(tally::report).isGreaterThanOrEqualTo(250);
+    assertThat(tally.short999).as(tally::report).isEmpty();
+    assertThat(tally.whole + tally.refused.size()).as(tally::report).isEqualTo(300);
   }
 
   @Test
   @Tag("corpus")
   void three_hundred_cutouts_run_a_radius_outside_the_shape() {
-    List<String> refused = cutouts(some(300));
+    List<String> refused = cutouts(OpenIcons.sample(300));
     refused.forEach(System.out::println);
     assertThat(refused).hasSizeLessThanOrEqualTo(50);
   }
 
-  /** Checks all, and returns those that gave no plan, with the reason. */
-  private static List<String> recesses(List<String> names) {
-    List<String> refused = new ArrayList<>();
-    for (String name : names) {
-      Motif motif = new Motif("icon", artwork(name));
-      Affine at = Affine.translation(MARGIN_MM, MARGIN_MM);
-      Panel panel = new Panel("icon", Bench.rectangle(0, 0, 76, 76));
-      Design design =
-          new Design(
-              panel,
-              List.of(motif),
-              List.of(Bench.at("icon", 1, at)),
-              List.of(Bench.recess("icon", FLAT, DEPTH_MM)));
-      Region area = motif.artwork().transformed(at).filled(0.002);
-      try {
-        checkRecess(name, area, Planner.plan(design, setup(), Tolerances.DEFAULT));
-      } catch (BadInputException e) {
-        assertThat(e).as(name).hasMessageContaining("PLAN-0");
-        refused.add(name + ": " + e.getMessage());
+  /** How many were cut whole, and the rest by name. */
+  private static final class Tally {
+    /** Those of which at least 95 % of what is within reach is cut. */
+    int whole;
+
+    /** Those of which less than 99.9 % is cut, with how much. */
+    final List<String> short999 = new ArrayList<>();
+
+    final List<String> refused = new ArrayList<>();
+
+    void count(String name, int wanted, int missed) {
+      whole += missed <= wanted / 20 ? 1 : 0;
+      if (missed > wanted / 1000) {
+        short999.add(name + ": " + missed + " of " + wanted + " cells are left");
       }
     }
-    return refused;
+
+    String report() {
+      return whole
+          + " cut\nshort of 99.9 %:\n"
+          + String.join("\n", short999)
+          + "\nrefused:\n"
+          + String.join("\n", refused);
+    }
   }
 
-  private static void checkRecess(String name, Region area, Plan plan) {
+  private static Tally recesses(Map<String, byte[]> icons) {
+    Tally tally = new Tally();
+    icons.forEach(
+        (name, content) -> {
+          Motif motif = new Motif("icon", artwork(name, content));
+          Affine at = Affine.translation(MARGIN_MM, MARGIN_MM);
+          Panel panel = new Panel("icon", Bench.rectangle(0, 0, 76, 76));
+          Design design =
+              new Design(
+                  panel,
+                  List.of(motif),
+                  List.of(Bench.at("icon", 1, at)),
+                  List.of(Bench.recess("icon", FLAT, DEPTH_MM)));
+          Region area = motif.artwork().transformed(at).filled(0.002);
+          try {
+            Plan plan = Planner.plan(design, setup(), Tolerances.DEFAULT);
+            checkRecess(name, area, plan, tally);
+          } catch (BadInputException e) {
+            assertThat(e).as(name).hasMessageContaining("PLAN-0");
+            tally.refused.add(name + ": " + e.getMessage());
+          }
+        });
+    return tally;
+  }
+
+  private static void checkRecess(String name, Region area, Plan plan, Tally tally) {
     DistanceField field = new DistanceField(area);
     Swept swept = new Swept(0, 0, 76, 76, CELL_MM).cut(plan.cuts());
     int wanted = 0;
@@ -151,7 +144,7 @@ class IconsPlanTest {
       wanted++;
       missed += swept.at(p) > -DEPTH_MM + 1e-9 ? 1 : 0;
     }
-    assertThat(missed).as("%s: of %s cells", name, wanted).isLessThanOrEqualTo(wanted / 1000);
+    tally.count(name, wanted, missed);
     for (Position p : ends(plan)) {
       double inside = field.signed(p.xy());
       assertThat(inside)
@@ -169,10 +162,11 @@ class IconsPlanTest {
     return positions;
   }
 
-  private static List<String> cutouts(List<String> names) {
+  private static List<String> cutouts(Map<String, byte[]> icons) {
     List<String> refused = new ArrayList<>();
-    for (String name : names) {
-      Region largest = artwork(name).filled(0.002).largestPart();
+    for (Map.Entry<String, byte[]> icon : icons.entrySet()) {
+      String name = icon.getKey();
+      Region largest = artwork(name, icon.getValue()).filled(0.002).largestPart();
       Bounds b = largest.bounds();
       Region part = largest.transformed(Affine.translation(-b.minX(), -b.minY()));
       Path outline = Path.polyline(part.rings().get(0).points(), true);

@@ -53,6 +53,20 @@ class RegionTest {
     assertAreas(List.of(polygon(xy)), 1.122569941, 0.775676752);
   }
 
+  /** Relative commands add up rounding: 0.1 + 0.2 is not 0.3. */
+  @Test
+  void squares_that_miss_each_other_by_rounding_are_one() {
+    double edge = 0.1 + 0.2;
+    Path left = polygon(0, 0, 0.3, 0, 0.3, 1, 0, 1);
+    Path right = polygon(edge, 0, 1, 0, 1, 1, edge, 1);
+    assertThat(edge).isGreaterThan(0.3);
+    Region both = Region.of(List.of(left, right), FillRule.NONZERO, 0.01);
+    assertThat(both.parts()).hasSize(1);
+    assertThat(both.area()).isCloseTo(1, within(EXACT));
+    Path apart = polygon(0.30001, 0, 1, 0, 1, 1, 0.30001, 1);
+    assertThat(Region.of(List.of(left, apart), FillRule.NONZERO, 0.01).parts()).hasSize(2);
+  }
+
   @Test
   void a_bow_tie_is_two_triangles() {
     List<Path> bowTie = List.of(polygon(0, 0, 10, 10, 10, 0, 0, 10));
