@@ -6,7 +6,7 @@
  * {@link frieze.region.BoundaryDistance}. The polygon library stays inside this package.
  *
  * <p>Read {@link frieze.region.FillRule}, {@link frieze.region.Ring}, {@link frieze.region.Region}
- * (with FillRuleResolver and RingNesting), {@link frieze.region.BoundaryDistance}, {@link
+ * (with FillRuleResolver, Weld and RingNesting), {@link frieze.region.BoundaryDistance}, {@link
  * frieze.region.Offset} (with OffsetCorrection), then {@link frieze.region.MedialAxis}:
  * AxisSamples, AxisTriangles, AxisNodes (with Retraction), AxisGraph, in the order of their use.
  */
