@@ -1,8 +1,10 @@
 package frieze.field;
 
 import frieze.curve.Bounds;
+import frieze.curve.Point;
 import frieze.motion.Box;
 import frieze.motion.Motion;
+import frieze.motion.Position;
 import frieze.shop.ToolShape;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -69,27 +71,44 @@ public final class SweptMoves {
     sweepsNear(area).forEach(window::lower);
   }
 
+  /**
+   * How deep a tool's tip came at a place, whatever the tool.
+   *
+   * @param withinMm how far from the place its axis may have passed
+   * @return the lowest Z; 0 if nothing passed below the stock's top
+   */
+  public double lowestTipMm(Point place, double withinMm) {
+    Bounds around = Bounds.of(place).grown(withinMm);
+    Profile needle = new Profile(withinMm, 0, 0, 0, 0);
+    Position corner = new Position(around.minX(), around.minY(), 0);
+    Window cell = Window.of(corner, 1, 1, 2 * withinMm);
+    for (Kept kept : keptNear(around)) {
+      Sweeps.of(kept.path(), needle, false, cell::lower);
+    }
+    return cell.heights()[0];
+  }
+
   /** The sweeps that may meet a rectangle, in the order of cutting. */
   List<Sweep> sweepsNear(Bounds rectangle) {
+    List<Sweep> sweeps = new ArrayList<>();
+    for (Kept kept : keptNear(rectangle)) {
+      Sweeps.of(
+          kept.path(),
+          kept.profile(),
+          false,
+          sweep -> {
+            if (overlap(sweep.bounds(), rectangle) && sweep.mayMeet(rectangle)) {
+              sweeps.add(sweep);
+            }
+          });
+    }
+    return sweeps;
+  }
+
+  private List<Kept> keptNear(Bounds rectangle) {
     List<Integer> numbers = new ArrayList<>();
     visitSquares(rectangle, square -> numbers.addAll(squares.getOrDefault(square, List.of())));
-    List<Sweep> sweeps = new ArrayList<>();
-    numbers.stream()
-        .distinct()
-        .sorted()
-        .map(moves::get)
-        .forEach(
-            kept ->
-                Sweeps.of(
-                    kept.path(),
-                    kept.profile(),
-                    false,
-                    sweep -> {
-                      if (overlap(sweep.bounds(), rectangle) && sweep.mayMeet(rectangle)) {
-                        sweeps.add(sweep);
-                      }
-                    }));
-    return sweeps;
+    return numbers.stream().distinct().sorted().map(moves::get).toList();
   }
 
   private static boolean overlap(Bounds a, Bounds b) {

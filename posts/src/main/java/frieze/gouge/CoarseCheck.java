@@ -1,7 +1,9 @@
 package frieze.gouge;
 
 import frieze.curve.Bounds;
+import frieze.curve.Point;
 import frieze.field.StockField;
+import frieze.field.SweptMoves;
 import frieze.field.TwoThreads;
 import java.util.List;
 
@@ -14,14 +16,19 @@ final class CoarseCheck {
   private static final int BLOCK = 512;
   private static final double MICROMETRES = 1000;
 
+  /** A place with room for the axis has a cell with room this near, in cells. */
+  private static final double FAR_CELLS = 2;
+
   private final List<Wish> wishes;
   private final StockField field;
+  private final SweptMoves moves;
   private final GougeCheck.Settings settings;
   private final short[] offences;
 
-  CoarseCheck(List<Wish> wishes, StockField field, GougeCheck.Settings settings) {
+  CoarseCheck(List<Wish> wishes, StockField field, SweptMoves moves, GougeCheck.Settings settings) {
     this.wishes = wishes;
     this.field = field;
+    this.moves = moves;
     this.settings = settings;
     this.offences = new short[Math.multiplyExact(field.columns(), field.rows())];
   }
@@ -106,11 +113,24 @@ final class CoarseCheck {
     }
   }
 
+  /** Distances from where the tool's axis has room to stand, or just fits and was. */
   private float[] distancesFromAxes(Wish wish, Raster near, float[] signed) {
     boolean[] axes = new boolean[signed.length];
     for (int i = 0; i < axes.length; i++) {
       axes[i] = signed[i] >= wish.openingMm() + settings.wallMm();
     }
-    return near.distancesFrom(axes);
+    float[] distances = near.distancesFrom(axes);
+    Stance stance = new Stance(wish, near.edges(wish), wishes, moves, settings);
+    // The middle of a place that just fits may lie half a cell's diagonal from any cell's centre.
+    double least = wish.openingMm() - settings.wallMm() - near.cellMm() * Math.sqrt(0.5);
+    for (int i = 0; i < axes.length; i++) {
+      if (signed[i] >= least && !axes[i] && distances[i] > FAR_CELLS * near.cellMm()) {
+        Point centre = new Point(near.x(i % near.columns()), near.y(i / near.columns()));
+        stance
+            .missed(centre)
+            .ifPresent(axis -> near.lowerToDistances(axis, wish.openingMm(), distances));
+      }
+    }
+    return distances;
   }
 }

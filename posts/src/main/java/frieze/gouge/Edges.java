@@ -148,16 +148,40 @@ final class Edges {
     return Math.sqrt(least);
   }
 
+  /**
+   * The nearest point of all edges, by trying them all.
+   *
+   * @throws IllegalArgumentException if there are none
+   */
+  Point nearest(Point place) {
+    if (count() == 0) {
+      throw new IllegalArgumentException("no edges");
+    }
+    int nearest = 0;
+    for (int i = EACH; i < ends.length; i += EACH) {
+      if (squaredDistance(i, place.x(), place.y())
+          < squaredDistance(nearest, place.x(), place.y())) {
+        nearest = i;
+      }
+    }
+    double t = along(nearest, place.x(), place.y());
+    return start(nearest / EACH).towards(end(nearest / EACH), t);
+  }
+
   private double squaredDistance(int i, double x, double y) {
+    double t = along(i, x, y);
+    double dx = x - ends[i] - t * (ends[i + 2] - ends[i]);
+    double dy = y - ends[i + 1] - t * (ends[i + 3] - ends[i + 1]);
+    return dx * dx + dy * dy;
+  }
+
+  /** Where on an edge the point nearest to a place lies: 0 for its start, 1 for its end. */
+  private double along(int i, double x, double y) {
     double ex = ends[i + 2] - ends[i];
     double ey = ends[i + 3] - ends[i + 1];
-    double px = x - ends[i];
-    double py = y - ends[i + 1];
     double square = ex * ex + ey * ey;
-    double t = square > 0 ? Math.max(0, Math.min(1, (px * ex + py * ey) / square)) : 0;
-    double dx = px - t * ex;
-    double dy = py - t * ey;
-    return dx * dx + dy * dy;
+    double t = (x - ends[i]) * ex + (y - ends[i + 1]) * ey;
+    return square > 0 ? Math.max(0, Math.min(1, t / square)) : 0;
   }
 
   /** Whether an edge crosses the level {@code y}; of its ends only the lower one counts. */

@@ -70,8 +70,10 @@ final class FineCheck {
         near.add(Near.of(w, window));
       }
     }
-    Point axis = axis(wish, edges, edge, at);
-    boolean fits = wish.openingMm() > 0 && standsFree(wish, axis);
+    Stance stance = new Stance(wish, edges, wishes, moves, settings);
+    Point inward = inward(edges, edge);
+    Point axis = stance.axis(at, inward);
+    boolean fits = wish.openingMm() > 0 && stance.isAsked(at, inward);
     Worst deep = new Worst(Discrepancy.Kind.TOO_DEEP);
     Worst left = new Worst(Discrepancy.Kind.LEFT);
     for (int j = 0; j < CELLS; j++) {
@@ -100,18 +102,10 @@ final class FineCheck {
     return cells.heights();
   }
 
-  /** Where the tool's axis stands when the tool touches the outline at a point, inside. */
-  private static Point axis(Wish wish, Edges edges, int edge, Point at) {
+  /** The direction into the area at an edge, of length 1. */
+  private static Point inward(Edges edges, int edge) {
     Point direction = edges.end(edge).minus(edges.start(edge));
-    Point left = new Point(-direction.y(), direction.x()).times(1 / direction.norm());
-    return at.plus(left.times(wish.openingMm()));
-  }
-
-  /** Whether the tool at a place keeps within the outline, but for what rounding does. */
-  private boolean standsFree(Wish wish, Point axis) {
-    double room = wish.openingMm() - settings.wallMm() / 4;
-    return wish.inside().contains(axis)
-        && wish.edges().near(Bounds.of(axis), room).distance(axis.x(), axis.y()) >= room;
+    return new Point(-direction.y(), direction.x()).times(1 / direction.norm());
   }
 
   private static boolean overlap(Bounds a, Bounds b) {

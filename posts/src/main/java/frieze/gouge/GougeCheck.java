@@ -21,7 +21,8 @@ import java.util.List;
  *
  * <p><b>Approximation:</b> walls may be off by {@link Settings#wallMm} and depths by {@link
  * Settings#depthMm} without being told. A place counts as left only where the tool could have stood
- * for sure; within about a cell of where it just fits it does not.
+ * with a few micrometres to spare, or where it did stand: nobody insists that it goes where it only
+ * just fits, but where it goes it must cut to the depth.
  */
 public final class GougeCheck {
   static final byte TOO_DEEP_MARK = 1;
@@ -112,7 +113,7 @@ public final class GougeCheck {
   }
 
   private Result run() {
-    short[] offences = new CoarseCheck(wishes, field, settings).run();
+    short[] offences = new CoarseCheck(wishes, field, moves, settings).run();
     GougeMap map = map(offences);
     List<Blobs.Blob> blobs = new Blobs(offences, field.columns()).gather();
     FineCheck fine = new FineCheck(wishes, field.thicknessMm(), moves, settings);

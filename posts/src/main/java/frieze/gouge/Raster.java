@@ -1,6 +1,7 @@
 package frieze.gouge;
 
 import frieze.curve.Bounds;
+import frieze.curve.Point;
 import frieze.field.Profile;
 import frieze.field.Window;
 import frieze.motion.Position;
@@ -46,13 +47,31 @@ record Raster(int column, int row, int columns, int rows, double cellMm) {
         column * cellMm, row * cellMm, (column + columns) * cellMm, (row + rows) * cellMm);
   }
 
+  /** The edges of a wish that are within its reach of some cell. */
+  Edges edges(Wish wish) {
+    return wish.edges().near(bounds(), wish.reachMm());
+  }
+
+  /** Lowers numbers to the distance of their cells from a place, up to a distance and a bit. */
+  void lowerToDistances(Point place, double farthestMm, float[] distances) {
+    Raster around = of(Bounds.of(place).grown(farthestMm), cellMm, 1);
+    int lastRow = Math.min(rows, around.row + around.rows - row);
+    int lastColumn = Math.min(columns, around.column + around.columns - column);
+    for (int j = Math.max(0, around.row - row); j < lastRow; j++) {
+      for (int i = Math.max(0, around.column - column); i < lastColumn; i++) {
+        double distance = place.distance(new Point(x(i), y(j)));
+        distances[j * columns + i] = (float) Math.min(distances[j * columns + i], distance);
+      }
+    }
+  }
+
   /**
    * The signed distance from a wish's edges, positive inside, cut off at its reach. Distances are
    * the heights that a cone of slope 1 leaves when it runs along the edges.
    */
   float[] signedDistances(Wish wish) {
     double reach = wish.reachMm();
-    Edges near = wish.edges().near(bounds(), reach);
+    Edges near = edges(wish);
     Profile cone = new Profile(reach, 0, 0, 0, 1);
     Window cells =
         Window.of(new Position(column * cellMm, row * cellMm, reach), columns, rows, cellMm);

@@ -73,6 +73,13 @@ record Wish(
     return within ? 0 : Math.max(0, fromEdges - (enclosing() ? 0 : outsideMm));
   }
 
+  /** The deepest cut permitted at a place. */
+  double permittedMm(Point place) {
+    double reach =
+        Math.min(reachMm, edges.near(Bounds.of(place), reachMm).distance(place.x(), place.y()));
+    return most.depthMm(inside.contains(place) ? reach : -reach);
+  }
+
   /** The wishes of an intent, at least one. */
   static List<Wish> of(Intent intent, Setup setup, double wallMm) {
     return intent.accept(new FromIntent(setup, wallMm));
