@@ -29,6 +29,7 @@ class ArchitectureTest {
     "frieze.wood..",
     "frieze.opening..",
     "frieze.design..",
+    "frieze.screw..",
     "frieze.motion..",
     "frieze.plan..",
     "frieze.bridge..",

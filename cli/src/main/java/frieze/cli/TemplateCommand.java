@@ -6,6 +6,7 @@ import frieze.job.Job;
 import frieze.job.JobReader;
 import frieze.post.Post;
 import frieze.post.Posts;
+import frieze.sheet.InFrame;
 import frieze.sheet.Paper;
 import frieze.sheet.PaperTemplate;
 import frieze.sheet.TemplateMaker;
@@ -83,8 +84,7 @@ final class TemplateCommand implements Callable<Integer> {
           TemplateMaker.of(
               read.name(),
               panel.design(),
-              panel.asked().insert().sitting(),
-              panel.beyond(),
+              new InFrame(panel.asked().insert().sitting(), panel.beyond(), panel.asked().screws()),
               read.inches());
       String name = names.next(panel.asked().name());
       papers.put(name + ".pdf", TemplatePdf.bytes(template, sheet));

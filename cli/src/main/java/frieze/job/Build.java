@@ -109,6 +109,10 @@ public final class Build {
     Setup setup = PanelSetup.of(job.machine(), asked, panel);
     Diagnostics notes = new Diagnostics();
     Design design = design(asked, panel, notes);
+    Diagnostics screws = new Diagnostics();
+    asked.screws().ifPresent(s -> ScrewWork.check(s, asked, design, screws));
+    screws.throwIfErrors();
+    notes.addAll(screws.sorted());
     PlannedPanel planned =
         post.capabilities().torch().present()
             ? PlannedPanel.ofTorch(asked, setup, design)

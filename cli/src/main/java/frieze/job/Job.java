@@ -16,6 +16,7 @@ import frieze.layout.Panel;
 import frieze.layout.Pattern;
 import frieze.layout.Placement;
 import frieze.layout.Variation;
+import frieze.screw.Screws;
 import frieze.shop.KeepOut;
 import frieze.shop.Machine;
 import frieze.shop.Stock;
@@ -144,6 +145,7 @@ public record Job(
    *
    * @param insert what it goes into, and how
    * @param position where its lower left corner lies on the stock; empty for the middle
+   * @param screws that hold it in its frame; the pilots are among its work
    * @param tools those that its work names, each once, by number
    * @param where the place of its name in the job
    * @param whereSize the place of its opening or size in the job
@@ -159,6 +161,7 @@ public record Job(
       List<KeepOut> keepOuts,
       List<Placing> placings,
       List<Work> work,
+      Optional<Screws> screws,
       List<Tool> tools,
       SourceSpan where,
       SourceSpan whereSize) {

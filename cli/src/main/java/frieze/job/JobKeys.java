@@ -472,6 +472,12 @@ final class JobKeys {
             ListType.of(new SectionType(PatternKeys.KeepFree.SECTION)),
             "nothing but holes is avoided",
             "What drawings with `avoid` keep clear of, beside holes: hinges, lettering.");
+    static final Key<Values> SCREWS =
+        Key.optional(
+            ScrewKeys.SECTION.name(),
+            new SectionType(ScrewKeys.SECTION),
+            "no screws",
+            ScrewKeys.SECTION.doc());
     static final Key<Boolean> MIRROR =
         Key.withDefault(
             "mirror",
@@ -503,6 +509,7 @@ final class JobKeys {
                 SPOILBOARD,
                 CLAMPS,
                 KEEP_FREE,
+                SCREWS,
                 MIRROR,
                 DESIGN,
                 WORK));

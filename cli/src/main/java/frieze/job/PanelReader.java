@@ -7,6 +7,7 @@ import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostics;
 import frieze.layout.ArchedOutline;
 import frieze.layout.Opening;
+import frieze.screw.Screws;
 import frieze.shop.KeepOut;
 import frieze.shop.Machine;
 import frieze.shop.Material;
@@ -53,13 +54,19 @@ final class PanelReader {
     List<Job.Placing> placings = patterns.read(name, panel, insert.get().lengthMm());
     Set<String> placed = new LinkedHashSet<>();
     placings.forEach(p -> placed.addAll(p.drawings()));
-    List<Work> drawn =
-        new WorkReader(shop, stock.get(), placed, patterns.drawn(), found)
-            .read(panel.get(JobKeys.Panel.WORK));
+    WorkReader works = new WorkReader(shop, stock.get(), placed, patterns.drawn(), found);
+    List<Work> drawn = works.read(panel.get(JobKeys.Panel.WORK));
+    Optional<Values> wanted = panel.find(JobKeys.Panel.SCREWS);
+    Optional<Screws> listed = wanted.flatMap(new ScrewReader(works, found)::read);
+    if (wanted.isPresent() && listed.isEmpty()) {
+      return Optional.empty();
+    }
+    double length = insert.get().lengthMm();
+    boolean mirror = panel.get(JobKeys.Panel.MIRROR);
     List<Work> work =
-        panel.get(JobKeys.Panel.MIRROR)
-            ? drawn.stream().map(w -> mirrored(w, insert.get().lengthMm())).toList()
-            : drawn;
+        new ArrayList<>(mirror ? drawn.stream().map(w -> mirrored(w, length)).toList() : drawn);
+    Optional<Screws> screws = mirror ? listed.map(s -> s.mirrored(length)) : listed;
+    screws.map(Screws::bore).ifPresent(work::add);
     return Optional.of(
         new Job.PanelJob(
             name,
@@ -72,6 +79,7 @@ final class PanelReader {
             clamps(panel),
             placings,
             work,
+            screws,
             tools(work),
             located.where(),
             size.get().where()));
@@ -239,7 +247,7 @@ final class PanelReader {
     return new Zero(v.get(JobKeys.ZeroAt.X), v.get(JobKeys.ZeroAt.Y), v.get(JobKeys.ZeroAt.Z));
   }
 
-  private static Point point(Values v) {
+  static Point point(Values v) {
     return new Point(v.get(JobKeys.Place.X), v.get(JobKeys.Place.Y));
   }
 

@@ -266,9 +266,17 @@ final class WorkReader {
         v.find(BoreKeys.SLOT)
             .map(
                 s -> new BoreWay.Slot(s.get(BoreKeys.Slot.LENGTH), s.get(BoreKeys.Slot.DIRECTION)));
-    boolean drills = tool.shape() instanceof ToolShape.Drill;
-    List<Tool> mills = drills ? flatTools() : List.of();
-    return Optional.of(new BoreWay(sink, slot, mills, Optional.empty()));
+    return Optional.of(new BoreWay(sink, slot, mills(tool), Optional.empty()));
+  }
+
+  /** The straight bits that may stand in for a tool: for a drill, all of the shop. */
+  List<Tool> mills(Tool tool) {
+    return tool.shape() instanceof ToolShape.Drill ? flatTools() : List.of();
+  }
+
+  /** The tool that a key names; empty after an error. */
+  Optional<Tool> tool(Values v, Key<String> key) {
+    return named(v, v.get(key), key);
   }
 
   private Optional<BoreWay.Countersink> countersink(Values v) {
@@ -309,7 +317,7 @@ final class WorkReader {
   }
 
   private Optional<Tool> tool(Values v) {
-    return named(v, v.get(JobKeys.Operation.TOOL), JobKeys.Operation.TOOL);
+    return tool(v, JobKeys.Operation.TOOL);
   }
 
   private Optional<Tool> named(Values v, String name, Key<String> key) {

@@ -12,6 +12,8 @@ import frieze.design.Motif;
 import frieze.design.Work;
 import frieze.layout.Placement;
 import frieze.opening.Sitting;
+import frieze.screw.Movement;
+import frieze.screw.Screws;
 import frieze.sheet.PaperTemplate.Mark;
 import frieze.sheet.PaperTemplate.Pen;
 import frieze.sheet.PaperTemplate.Words;
@@ -46,17 +48,18 @@ public final class TemplateMaker {
   /**
    * Draws a template.
    *
-   * @param sitting how the panel sits, where that is known
-   * @param beyond the opening, larger by what the tape may be wrong: it must not go in
    * @param inches whether inches come first
    */
-  public static PaperTemplate of(
-      String job, Design design, Optional<Sitting> sitting, Optional<Path> beyond, boolean inches) {
+  public static PaperTemplate of(String job, Design design, InFrame frame, boolean inches) {
     TemplateMaker maker = new TemplateMaker(design, inches);
-    maker.outlines(sitting, beyond);
+    maker.outlines(frame.sitting(), frame.beyond());
     maker.drawings();
-    maker.holes();
-    sitting.filter(Sitting::wood).ifPresent(maker::slots);
+    maker.holes(frame.screws());
+    if (frame.screws().isPresent()) {
+      maker.screws(frame.screws().get(), frame.sitting());
+    } else {
+      frame.sitting().filter(Sitting::wood).ifPresent(maker::slots);
+    }
     maker.rods();
     return new PaperTemplate(design.panel().name(), job, maker.marks, maker.words, maker.notes);
   }
@@ -135,9 +138,22 @@ public final class TemplateMaker {
     }
   }
 
-  private void holes() {
+  private void screws(Screws screws, Optional<Sitting> sitting) {
+    Optional<Movement> movement = Movement.of(sitting, screws, design.panel());
+    ScrewMarks drawn = new ScrewMarks(screws, screws.steelHoles(movement), measures);
+    marks.addAll(drawn.marks());
+    words.addAll(drawn.words(LETTERS_MM));
+    notes.addAll(drawn.notes());
+  }
+
+  /** The holes of the work list, but for pilots. */
+  private void holes(Optional<Screws> screws) {
     List<Work.Bore> bores =
-        design.work().stream().filter(w -> w instanceof Work.Bore).map(w -> (Work.Bore) w).toList();
+        design.work().stream()
+            .filter(w -> w instanceof Work.Bore)
+            .map(w -> (Work.Bore) w)
+            .filter(w -> screws.filter(s -> s.bore().equals(w)).isEmpty())
+            .toList();
     List<Point> seen = new ArrayList<>();
     for (Work.Bore bore : bores) {
       for (Point c : bore.centres()) {
