@@ -1,6 +1,7 @@
 package frieze.job;
 
 import frieze.curve.Affine;
+import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.Design;
 import frieze.design.Intent;
@@ -10,6 +11,7 @@ import frieze.diagnostic.Diagnostic;
 import frieze.dryrun.DryRun;
 import frieze.dryrun.Surroundings;
 import frieze.dryrun.TorchFacts;
+import frieze.lower.RelightSpot;
 import frieze.motion.Sequence;
 import frieze.plan.Plan;
 import frieze.plan.Planner;
@@ -17,6 +19,7 @@ import frieze.plan.Sequencer;
 import frieze.plan.SlowDrills;
 import frieze.region.Region;
 import frieze.shop.Setup;
+import frieze.torch.Relight;
 import frieze.torch.TorchPlan;
 import frieze.torch.TorchPlanner;
 import frieze.torch.TorchSequencer;
@@ -74,9 +77,18 @@ record PlannedPanel(
 
   /** The dry run that suits it; the depths of a torch's work are not compared. */
   DryRun dryRun(List<Intent> intents) {
+    return dryRun(intents, List.of());
+  }
+
+  /**
+   * The dry run after a break.
+   *
+   * @param relit where a torch is lit in a kerf, in the program's frame
+   */
+  DryRun dryRun(List<Intent> intents, List<Point> relit) {
     DryRun dryRun = DryRun.in(Surroundings.of(setup));
     return torch.isPresent()
-        ? dryRun.withTorch(facts(torch.get(), setup))
+        ? dryRun.withTorch(facts(torch.get(), setup).withRelit(relit))
         : dryRun.comparedWith(setup, intents);
   }
 
@@ -101,7 +113,19 @@ record PlannedPanel(
                         toProgram.apply(j.inside()),
                         toProgram.apply(j.outside()),
                         j.widthMm()))
-            .toList());
+            .toList(),
+        List.of());
+  }
+
+  /** Where a torch may be lit again after a break. */
+  RelightSpot relight() {
+    for (Work work : design.work()) {
+      if (work instanceof Work.TorchCut torchCut && torch.isPresent()) {
+        Relight relight = new Relight(torch.get(), torchCut.way(), setup);
+        return relight::pierce;
+      }
+    }
+    return RelightSpot.NONE;
   }
 
   private static final double ROUNDING_MM = 0.02;

@@ -1,11 +1,12 @@
 package frieze.job;
 
+import frieze.curve.Point;
 import frieze.design.Intent;
 import frieze.diagnostic.BadInputException;
 import frieze.dryrun.DryRunResult;
 import frieze.dryrun.Finding;
 import frieze.lower.FileNames;
-import frieze.post.Post;
+import frieze.lower.RelightSpot;
 import frieze.post.ProgramText;
 import frieze.post.Rescuer;
 import frieze.sheet.PanelFacts;
@@ -57,7 +58,17 @@ public record Rescued(String panel, ProgramText broken, int line, PanelFacts fac
     List<String> header = new ArrayList<>();
     header.add("RESCUE of " + broken.fileName() + " from line " + line);
     header.addAll(ProgramHeader.lines(job.job(), panel.setup()));
-    List<ProgramText> rest = rescuer.from(program, line, header);
+    List<Point> inKerf = new ArrayList<>();
+    RelightSpot relight = panel.relight();
+    RelightSpot noting =
+        (at, ahead, done) -> {
+          Optional<Point> spot = relight.find(at, ahead, done);
+          if (spot.isEmpty()) {
+            inKerf.add(at);
+          }
+          return spot;
+        };
+    List<ProgramText> rest = rescuer.from(program, line, header, noting);
     if (rest.isEmpty()) {
       return Optional.empty();
     }
@@ -65,14 +76,14 @@ public record Rescued(String panel, ProgramText broken, int line, PanelFacts fac
     all.add(upTo(broken, line));
     all.addAll(rest);
     all.addAll(rescuer.programs().subList(program + 1, rescuer.programs().size()));
+    List<Intent> intents = panel.intents();
+    DryRunResult dryRun = panel.dryRun(intents, inKerf).run(ReadBack.texts(all, job.post()));
     return Optional.of(
-        new Rescued(panel.asked().name(), broken, line, facts(job.post(), panel, rest, all)));
+        new Rescued(panel.asked().name(), broken, line, facts(panel, rest, intents, dryRun)));
   }
 
   private static PanelFacts facts(
-      Post post, PlannedPanel panel, List<ProgramText> rest, List<ProgramText> all) {
-    List<Intent> intents = panel.intents();
-    DryRunResult dryRun = panel.dryRun(intents).run(ReadBack.texts(all, post));
+      PlannedPanel panel, List<ProgramText> rest, List<Intent> intents, DryRunResult dryRun) {
     return new PanelFacts(
         panel.design(),
         panel.asked().insert().opening(),

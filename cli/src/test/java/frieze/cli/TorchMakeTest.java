@@ -138,6 +138,22 @@ class TorchMakeTest {
         .contains("4 micro-joints of 0.8 mm", "✓ DRY RUN PASSED");
   }
 
+  /** The opening's middle is at X95 Y85, its radius 30 mm; the pierce is 3 mm or more from it. */
+  @Test
+  void a_broken_cut_goes_on_from_a_pierce_in_the_scrap() throws IOException {
+    make(JOB);
+    List<String> lines = text("steel/end/end-01.nc").lines().toList();
+    int cut = lines.indexOf("M8") + 3;
+    make(JOB, "--resume-from", "end-01.nc:" + cut);
+    String rescue = text("steel/rescue-end-01-nc-" + cut + "/rescue-end-01.nc");
+    var lit = Pattern.compile("P0\\.\\d+\nG1 X([0-9.]+) Y([0-9.]+) Z1\\.5").matcher(rescue);
+    assertThat(lit.find()).isTrue();
+    double x = Double.parseDouble(lit.group(1)) - 95;
+    double y = Double.parseDouble(lit.group(2)) - 85;
+    assertThat(Math.hypot(x, y)).isBetween(20.0, 27.0);
+    assertThat(rescue).doesNotContain("NO ROOM");
+  }
+
   @Test
   void the_kerf_coupon_is_a_job_that_can_be_made() {
     Shell shell = new Shell(folder);

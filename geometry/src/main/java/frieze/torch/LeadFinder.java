@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * Finds where a contour starts and how the torch comes to it from a pierce in the scrap.
@@ -103,6 +104,26 @@ final class LeadFinder {
       lead.ifPresent(found::add);
     }
     return found;
+  }
+
+  /**
+   * A straight lead to a place where a cut goes on, leaning towards where it goes.
+   *
+   * @param ahead the direction of travel there, of length 1
+   * @param allowed whether the lead may run where it would
+   */
+  Optional<Lead> onwards(Point at, Point ahead, Predicate<Segment> allowed) {
+    Point left = new Point(-ahead.y(), ahead.x());
+    Frame frame = new Frame(at, ahead, way.partOnRight() ? left : left.times(-1));
+    for (double gap : gaps()) {
+      for (double angle : FORWARD_RAD) {
+        Optional<Lead> lead = forward(frame, 0, gap, angle).filter(l -> allowed.test(l.path()));
+        if (lead.isPresent()) {
+          return lead;
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   private Optional<Lead> forward(Frame frame, double start, double gapMm, double angle) {

@@ -58,6 +58,7 @@ final class TorchFeeds {
     List<Bends.Bend> tight = new ArrayList<>();
     List<Double> corners = new ArrayList<>();
     sort(contour.track(), tight, corners);
+    List<Stretch> stretches = new ArrayList<>();
     Double before = null;
     for (double cut : cuts(tight, corners, length, fromMm, toMm)) {
       if (before != null) {
@@ -66,15 +67,31 @@ final class TorchFeeds {
         boolean frozen = tight.stream().anyMatch(b -> holds(b, within, length));
         boolean between = cut - before < CORNER_MM && before > fromMm && cut < toMm;
         boolean slow = between || Corners.distanceMm(corners, within, length) < CORNER_MM;
-        double part = frozen ? SLOW : slow ? CORNER : 1;
-        contour
-            .track()
-            .slice(before, cut)
-            .forEach(s -> pieces.add(new TorchPath.Piece(s, part, frozen)));
+        add(stretches, new Stretch(before, cut, frozen ? SLOW : slow ? CORNER : 1, frozen));
       }
       before = cut;
     }
+    for (Stretch s : stretches) {
+      contour
+          .track()
+          .slice(s.fromMm(), s.toMm())
+          .forEach(p -> pieces.add(new TorchPath.Piece(p, s.feedPart(), s.frozen())));
+    }
     return joined(pieces);
+  }
+
+  /** A part of a lap that is cut in one way. */
+  private record Stretch(double fromMm, double toMm, double feedPart, boolean frozen) {}
+
+  /** Adds a stretch, or makes the last one longer. */
+  private static void add(List<Stretch> stretches, Stretch next) {
+    Stretch last = stretches.isEmpty() ? null : stretches.get(stretches.size() - 1);
+    if (last != null && last.feedPart() == next.feedPart() && last.frozen() == next.frozen()) {
+      stretches.remove(last);
+      stretches.add(new Stretch(last.fromMm(), next.toMm(), next.feedPart(), next.frozen()));
+    } else {
+      stretches.add(next);
+    }
   }
 
   private static boolean holds(Bends.Bend bend, double atMm, double lengthMm) {

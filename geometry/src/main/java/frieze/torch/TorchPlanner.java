@@ -156,10 +156,9 @@ public final class TorchPlanner {
     for (Region part : parts) {
       all = all.union(part);
     }
-    Point corner = setup.stockFromPanel().affine().apply(Point.ORIGIN);
+    SheetEdge sheet = new SheetEdge(setup, work.torch().kerfMm());
     LeadFinder leads =
-        new LeadFinder(
-            work.torch(), work.way(), BoundaryDistance.of(all), pierce -> onSheet(pierce, corner));
+        new LeadFinder(work.torch(), work.way(), BoundaryDistance.of(all), sheet::allows);
     OutlineCuts outlines = new OutlineCuts(work, tolerances, leads, found);
     List<TorchPath> paths = new ArrayList<>();
     for (int copy = 0; copy < parts.size(); copy++) {
@@ -168,15 +167,5 @@ public final class TorchPlanner {
     }
     joints.addAll(outlines.joints());
     return paths;
-  }
-
-  /** The arc is lit on the sheet, a kerf from its edges. */
-  private boolean onSheet(Point pierce, Point corner) {
-    double margin = work.torch().kerfMm();
-    Point p = pierce.plus(corner);
-    return p.x() >= margin
-        && p.y() >= margin
-        && p.x() <= setup.stock().lengthMm() - margin
-        && p.y() <= setup.stock().widthMm() - margin;
   }
 }

@@ -282,6 +282,11 @@ public enum FindingCode implements Code {
       Severity.WARNING,
       "a kerf 15 % wider or narrower changes what holds together",
       "make webs and bridges wider, and cut a kerf coupon first"),
+  LIT_IN_KERF(
+      "DRY-100",
+      Severity.WARNING,
+      "the torch is lit again in a kerf",
+      "the arc may go out there, and mark the edge: have a file at hand"),
   JOINT_BURNT(
       "DRY-099",
       Severity.ERROR,

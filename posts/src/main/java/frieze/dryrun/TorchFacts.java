@@ -14,6 +14,8 @@ import java.util.List;
  * @param pierceSeconds the pierce delay of the chart
  * @param clearZMm the height at which the torch may travel
  * @param joints stubs of metal that are to be left across the kerf
+ * @param relit where, for lack of room in the scrap, a torch is lit in the kerf of a cut that broke
+ *     off
  */
 public record TorchFacts(
     List<Region> parts,
@@ -22,7 +24,8 @@ public record TorchFacts(
     double pierceClearMm,
     double pierceSeconds,
     double clearZMm,
-    List<Joint> joints) {
+    List<Joint> joints,
+    List<Point> relit) {
   /** Without micro-joints. */
   public TorchFacts(
       List<Region> parts,
@@ -31,7 +34,13 @@ public record TorchFacts(
       double pierceClearMm,
       double pierceSeconds,
       double clearZMm) {
-    this(parts, pierceOnly, kerfMm, pierceClearMm, pierceSeconds, clearZMm, List.of());
+    this(parts, pierceOnly, kerfMm, pierceClearMm, pierceSeconds, clearZMm, List.of(), List.of());
+  }
+
+  /** The same with places where a torch is lit in a kerf. */
+  public TorchFacts withRelit(List<Point> places) {
+    return new TorchFacts(
+        parts, pierceOnly, kerfMm, pierceClearMm, pierceSeconds, clearZMm, joints, places);
   }
 
   /**
@@ -47,6 +56,7 @@ public record TorchFacts(
     parts = List.copyOf(parts);
     pierceOnly = List.copyOf(pierceOnly);
     joints = List.copyOf(joints);
+    relit = List.copyOf(relit);
     if (!(kerfMm > 0)) {
       throw new IllegalArgumentException("kerfMm must be > 0 but was " + kerfMm + " mm");
     }

@@ -130,6 +130,7 @@ final class TorchPartCheck implements Check {
     Region.Locator inside = part.locator();
     for (TorchRun run : runs) {
       Point p = run.pierce;
+      boolean inKerf = facts.relit().stream().anyMatch(o -> o.distance(p) <= ON_PURPOSE_MM);
       boolean wanted =
           run.chords.isEmpty()
               && facts.pierceOnly().stream().anyMatch(o -> o.distance(p) <= ON_PURPOSE_MM);
@@ -140,6 +141,13 @@ final class TorchPartCheck implements Check {
       if (inside.contains(p)) {
         log.addAt(
             run.program, FindingCode.PIERCE_ON_PART, run.span, Amount.NONE, "pierces the part");
+      } else if (gap < clear - Slack.LENGTH_MM && inKerf) {
+        log.addAt(
+            run.program,
+            FindingCode.LIT_IN_KERF,
+            run.span,
+            Amount.mm(gap),
+            "is lit in the kerf, " + Words.mm(gap) + " from the part");
       } else if (gap < clear - Slack.LENGTH_MM) {
         log.addAt(
             run.program,

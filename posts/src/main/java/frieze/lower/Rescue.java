@@ -20,8 +20,9 @@ import java.util.Optional;
  * start of the cut if that is nearer, and cuts the stretch again: controllers show a line ahead of
  * the one that they cut. It enters straight down, at the speed of a plunge, at a place where the
  * tool has been in the broken run: there everything is gone that is in its way. A hole is drilled
- * again from its top. A torch would lose its arc over an open kerf; it is lit where the broken line
- * starts, with the steps that started its cut.
+ * again from its top. A torch would lose its arc over an open kerf; it is lit in the scrap beside
+ * the place where the broken line starts, with the steps that started its cut, and comes in from
+ * there; where the scrap has no room, it is lit in the end of the kerf, and the operator is told.
  *
  * <p><i>Guarantees:</i> where the lines before the break were done, entering takes no material, and
  * the stock is in the end as if nothing had happened.
@@ -32,20 +33,23 @@ public final class Rescue {
 
   private static final double APPROACH_MM = 1;
   private static final double SAME_PLACE_MM = 1e-6;
+  private static final double JUST_AHEAD = 1e-4;
   private static final String ENTRY = "way in";
 
   private final Sequence whole;
   private final Setup setup;
   private final boolean torch;
+  private final RelightSpot relight;
   private final List<Instruction> instructions;
 
   /** Where the tool stands before each step. */
   private final List<Cursor> standing = new ArrayList<>();
 
-  private Rescue(Sequence whole, Setup setup, boolean torch) {
+  private Rescue(Sequence whole, Setup setup, Optional<RelightSpot> relight) {
     this.whole = whole;
     this.setup = setup;
-    this.torch = torch;
+    this.torch = relight.isPresent();
+    this.relight = relight.orElse(RelightSpot.NONE);
     this.instructions = whole.steps().stream().map(Step::instruction).toList();
     Cursor cursor = new Cursor();
     for (Instruction instruction : instructions) {
@@ -78,9 +82,10 @@ public final class Rescue {
    * @param whole everything that was to be done in this setup, {@link Lowering#drawn} already
    * @param broken the step that the run broke off in
    * @param last the last step of the program that broke off
-   * @param torch whether a torch does the work
+   * @param torch where a torch that does the work may be lit; empty for a spindle
    */
-  public static Left after(Sequence whole, int broken, int last, Setup setup, boolean torch) {
+  public static Left after(
+      Sequence whole, int broken, int last, Setup setup, Optional<RelightSpot> torch) {
     if (!(0 <= broken && broken <= last && last < whole.steps().size())) {
       throw new IllegalArgumentException(
           "broken and last must be steps of the sequence but were " + broken + ", " + last);
@@ -94,12 +99,15 @@ public final class Rescue {
       return new Left(new Sequence(whole.title(), List.of()), Run.USUAL);
     }
     List<Step> steps = new ArrayList<>(state(entry));
-    steps.addAll(torch ? lighting(entry) : wayIn(entry));
+    Optional<Point> scrap = torch && !startsAfresh(entry) ? scrapBeside(entry) : Optional.empty();
+    steps.addAll(torch ? lighting(entry, scrap) : wayIn(entry));
     steps.addAll(whole.steps().subList(entry, last + 1));
     boolean onTop = setup.zero().z() == Zero.AlongZ.TOP;
     Optional<Point> spot =
         onTop ? TouchSpot.choose(whole.steps().subList(0, last + 1), setup) : Optional.empty();
-    Run run = new Run(0, List.of(findZero(tool(entry), spot, onTop)), spot.stream().toList());
+    String find = findZero(tool(entry), spot, onTop);
+    String inKerf = torch && !startsAfresh(entry) && scrap.isEmpty() ? litInKerf(entry) : "";
+    Run run = new Run(0, List.of(find + inKerf + ", THEN START"), spot.stream().toList());
     return new Left(new Sequence("rescue " + whole.title(), steps), run);
   }
 
@@ -115,11 +123,7 @@ public final class Rescue {
                         + ", WHERE THE TOP IS UNCUT")
             .orElse(onTop ? "" : " ON THE BED");
     String name = tool.map(t -> ", TOOL " + t.number() + ", " + t.name()).orElse("");
-    return "RESCUE"
-        + (torch ? "" : name)
-        + ": FIND X AND Y ZERO AGAIN, THEN Z ZERO"
-        + where
-        + ", THEN START";
+    return "RESCUE" + (torch ? "" : name) + ": FIND X AND Y ZERO AGAIN, THEN Z ZERO" + where;
   }
 
   private boolean cuts(int step) {
@@ -127,13 +131,20 @@ public final class Rescue {
     return i instanceof Instruction.Feed || i instanceof Instruction.Turn;
   }
 
-  private double lengthMm(int step) {
+  private Motion path(int step) {
     Instruction i = instructions.get(step);
     String origin = whole.steps().get(step).origin();
     Position from = standing.get(step).position(origin);
     return i instanceof Instruction.Turn turn
-        ? TurnPass.path(turn, standing.get(step), origin).lengthMm()
-        : new Motion.Straight(from, ((Instruction.Feed) i).to()).lengthMm();
+        ? TurnPass.path(turn, standing.get(step), origin)
+        : new Motion.Straight(from, ((Instruction.Feed) i).to());
+  }
+
+  private double feedMmPerMin(int step) {
+    Instruction i = instructions.get(step);
+    return i instanceof Instruction.Turn turn
+        ? turn.feedMmPerMin()
+        : ((Instruction.Feed) i).feedMmPerMin();
   }
 
   /** Whether work can start with a step without any way in. */
@@ -150,7 +161,7 @@ public final class Rescue {
     int entry = broken;
     while (entry > 0 && !startsAfresh(entry) && !(cuts(entry) && back >= BACK_MM)) {
       entry--;
-      back += cuts(entry) ? lengthMm(entry) : 0;
+      back += cuts(entry) ? path(entry).lengthMm() : 0;
     }
     return entry;
   }
@@ -249,12 +260,36 @@ public final class Rescue {
     return tool(entry).map(t -> Math.min(t.maxPlungeMmPerMin(), machine)).orElse(machine);
   }
 
-  /** The steps that started the cut of a torch, moved to where it goes on. */
-  private List<Step> lighting(int entry) {
+  /** A warning of an arc that is lit beside the part, for lack of room in the scrap. */
+  private String litInKerf(int entry) {
+    Cursor at = standing.get(entry);
+    boolean inches = setup.machine().inches();
+    return ". NO ROOM IN THE SCRAP: THE ARC IS LIT IN THE KERF AT X "
+        + NumberWords.coordinate(at.x(), inches)
+        + " Y "
+        + NumberWords.coordinate(at.y(), inches)
+        + " AND MAY MARK THE EDGE";
+  }
+
+  private Optional<Point> scrapBeside(int entry) {
+    List<Motion> done = new ArrayList<>();
+    for (int i = 0; i < entry; i++) {
+      if (cutsSideways(i)) {
+        done.add(path(i));
+      }
+    }
+    Point at = standing.get(entry).position(whole.steps().get(entry).origin()).xy();
+    Point ahead = path(entry).at(JUST_AHEAD).xy().minus(at);
+    return ahead.norm() > 0 ? relight.find(at, ahead, done) : Optional.empty();
+  }
+
+  /** The steps that started the cut of a torch, moved to where it goes on, or beside it. */
+  private List<Step> lighting(int entry, Optional<Point> scrap) {
     if (startsAfresh(entry)) {
       return List.of();
     }
-    Position at = standing.get(entry).position(whole.steps().get(entry).origin());
+    Position goesOn = standing.get(entry).position(whole.steps().get(entry).origin());
+    Position at = scrap.map(p -> new Position(p, goesOn.z())).orElse(goesOn);
     List<Step> in = new ArrayList<>();
     add(in, new Instruction.RapidXy(at.x(), at.y()));
     for (int i = pieceStart(entry) + 1; i < entry && !cutsSideways(i); i++) {
@@ -269,6 +304,9 @@ public final class Rescue {
       } else {
         add(in, start);
       }
+    }
+    if (scrap.isPresent()) {
+      add(in, new Instruction.Feed(goesOn, feedMmPerMin(entry)));
     }
     boolean follows = follows(instructions.subList(0, entry));
     if (follows != follows(in.stream().map(Step::instruction).toList())) {

@@ -2,6 +2,7 @@ package frieze.post;
 
 import frieze.lower.FileNames;
 import frieze.lower.Lowering;
+import frieze.lower.RelightSpot;
 import frieze.lower.Rescue;
 import frieze.motion.Sequence;
 import frieze.motion.Step;
@@ -53,11 +54,24 @@ public final class Rescuer {
    * @return the programs that do the rest, usually one; none when nothing is left to cut
    */
   public List<ProgramText> from(int program, int line, List<String> header) {
+    return from(program, line, header, RelightSpot.NONE);
+  }
+
+  /**
+   * Writes what is left of a program.
+   *
+   * @param program which of {@link #programs()}
+   * @param line the line that the run broke off in, from 1; those before it are done
+   * @param relight where a torch may be lit again
+   * @return the programs that do the rest, usually one; none when nothing is left to cut
+   */
+  public List<ProgramText> from(int program, int line, List<String> header, RelightSpot relight) {
     Optional<Integer> broken = step(program, line);
     if (broken.isEmpty()) {
       return List.of();
     }
-    boolean torch = post.capabilities().torch().present();
+    Optional<RelightSpot> torch =
+        Optional.of(relight).filter(r -> post.capabilities().torch().present());
     Rescue.Left left = Rescue.after(drawn, broken.get(), lastStep(program), setup, torch);
     if (!left.cuts()) {
       return List.of();

@@ -115,6 +115,21 @@ class TorchPartTest {
         .contains(FindingCode.PIERCE_ON_PART, FindingCode.EDGE_CUT_INTO);
   }
 
+  /** Half a kerf from the part, in the outline's own kerf: where it broke off and goes on. */
+  @Test
+  void a_torch_lit_again_in_the_kerf_is_a_warning_where_that_is_known() {
+    String broken =
+        GOOD.replace(
+            "G1 X70\nG2 X70.8 Y70 J-0.8",
+            "G1 X40\nM5\nG0 Z20\nG0 Z3.8\nM3\nG4 P0.5\nG1 Z1.5\nG1 X70\nG2 X70.8 Y70 J-0.8");
+    assertThat(codes(broken)).containsExactly(FindingCode.PIERCE_ON_PART);
+    TorchFacts facts = new TorchFacts(List.of(PART), List.of(), 1.6, 3, 0.5, 20);
+    assertThat(findings(broken, facts.withRelit(List.of(new Point(40, 70.8)))))
+        .extracting(Finding::code)
+        .containsExactly(FindingCode.LIT_IN_KERF);
+    assertThat(codes(GOOD)).isEmpty();
+  }
+
   @Test
   void an_opening_after_the_outline_is_an_error() {
     String late = GOOD.replace(SLOT, "").replace("M2\n", SLOT + "M2\n");
@@ -240,7 +255,8 @@ class TorchPartTest {
     TorchFacts.Joint joint =
         new TorchFacts.Joint(
             new Point(26.2, 43.8), new Point(26.2, 45.4), new Point(26.2, 42.2), 0.8);
-    TorchFacts facts = new TorchFacts(List.of(PART), List.of(), 1.6, 3, 0.5, 20, List.of(joint));
+    TorchFacts facts =
+        new TorchFacts(List.of(PART), List.of(), 1.6, 3, 0.5, 20, List.of(joint), List.of());
     return DryRun.in(Surroundings.UNKNOWN)
         .withTorch(facts)
         .run(List.of(ProgramText.of("t.nc", text.getBytes(StandardCharsets.US_ASCII), TORCH)))

@@ -2,16 +2,24 @@ package frieze.post;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import frieze.curve.Point;
 import frieze.dryrun.DryRun;
 import frieze.dryrun.DryRunResult;
 import frieze.dryrun.FindingCode;
 import frieze.dryrun.Surroundings;
 import frieze.lower.FileNames;
 import frieze.lower.Jobs;
+import frieze.lower.RelightSpot;
+import frieze.motion.Instruction;
+import frieze.motion.Position;
+import frieze.motion.Sequence;
+import frieze.motion.Step;
 import frieze.rs274.ReadingRules;
 import frieze.shop.Setup;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class PlasmaTouchTest extends PostContractTest {
@@ -90,5 +98,63 @@ class PlasmaTouchTest extends PostContractTest {
     assertThat(dryRun(wrong, post()).findings())
         .extracting(f -> (Object) f.code())
         .contains(FindingCode.TORCH_HEIGHT);
+  }
+
+  /** A slot that goes on from X150 Y40.5 to Y60, broken off there; the scrap is on its right. */
+  private static String rescue(RelightSpot relight) {
+    Post post = builtIn("plasma-touch");
+    List<Step> steps = new ArrayList<>(Jobs.torchHoles("end panel").steps());
+    int slot = 0;
+    for (int i = 0; i < steps.size(); i++) {
+      if (steps.get(i).instruction() instanceof Instruction.Feed) {
+        slot = i;
+      }
+    }
+    Position corner = new Position(150, 60, 1.5);
+    steps.add(slot + 1, new Step(new Instruction.Feed(corner, 2_000), "torchcut slot 1"));
+    FileNames names = new FileNames(post.capabilities().files());
+    Rescuer rescuer = new Rescuer(new Sequence("end panel", steps), SETUP, post, List.of(), names);
+    List<String> lines = rescuer.programs().get(0).text().lines().toList();
+    return rescuer.from(0, lines.indexOf("Y60") + 1, List.of(), relight).get(0).text();
+  }
+
+  @Test
+  void a_torch_is_lit_again_in_the_scrap_and_comes_in_from_there() {
+    String text =
+        rescue(
+            (at, ahead, done) -> {
+              assertThat(done).as("two halves of a circle, and the slot so far").hasSize(3);
+              assertThat(ahead.x()).isZero();
+              return Optional.of(at.plus(new Point(4, 1)));
+            });
+    assertThat(text)
+        .doesNotContain("NO ROOM")
+        .contains(
+            String.join(
+                "\n",
+                List.of(
+                    "X154 Y41.5",
+                    "G38.2 Z-5 F400",
+                    "G92 Z-1.2",
+                    "G0 Z3.8",
+                    "M9",
+                    "M3",
+                    "G4 P0.6",
+                    "G1 X154 Y41.5 Z1.5 F1000",
+                    "X150 Y40.5 F2000",
+                    "M8",
+                    "G1 X150 Y60 Z1.5 F2000",
+                    "M9",
+                    "M5")));
+  }
+
+  @Test
+  void a_torch_that_finds_no_room_is_lit_in_the_kerf_and_the_operator_is_told() {
+    String text = rescue(RelightSpot.NONE);
+    assertThat(text.replace(")\n(", " "))
+        .contains(
+            "NO ROOM IN THE SCRAP: THE ARC IS LIT IN THE KERF AT X 150 Y 40.5 AND MAY MARK THE"
+                + " EDGE");
+    assertThat(text).contains("G1 X150 Y40.5 Z1.5 F1000\nM8\nG1 X150 Y60 Z1.5 F2000");
   }
 }
