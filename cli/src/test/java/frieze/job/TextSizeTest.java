@@ -2,16 +2,11 @@ package frieze.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import frieze.lower.FileNames;
 import frieze.motion.Executed;
 import frieze.post.Post;
-import frieze.post.Posting;
 import frieze.post.Posts;
 import frieze.post.ProgramText;
 import frieze.rs274.Interpreter;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Tag;
@@ -23,8 +18,6 @@ import org.junit.jupiter.api.Test;
  */
 @Tag("corpus")
 class TextSizeTest {
-  private static final String JOB = "../docs/examples/hall-bench/bench.yaml";
-
   private record Size(String name, long lines, long bytes, double metres) {
     double linesPerMetre() {
       return lines / metres;
@@ -47,27 +40,8 @@ class TextSizeTest {
     }
   }
 
-  private static final SourceFiles FILES =
-      new SourceFiles() {
-        @Override
-        public byte[] read(String name) throws IOException {
-          return Files.readAllBytes(Path.of(name));
-        }
-
-        @Override
-        public boolean exists(String name) {
-          return Files.isRegularFile(Path.of(name));
-        }
-      };
-
   private static List<ProgramText> texts(PlannedJob job, Post post) {
-    PlannedPanel panel = job.panels().get(0);
-    return Posting.write(
-        panel.sequence(),
-        panel.setup(),
-        post,
-        ProgramHeader.lines(job.job(), panel.setup()),
-        new FileNames(post.capabilities().files()));
+    return Examples.texts(job, job.panels().get(0), post);
   }
 
   private static Size size(String name, List<ProgramText> texts, Post post) {
@@ -118,8 +92,7 @@ class TextSizeTest {
 
   @Test
   void arcs_and_words_left_out_make_programs_shorter_than_plain_polylines() {
-    Job job = JobReader.read(JOB, FILES, Posts.all().stream().map(Post::id).toList());
-    PlannedJob planned = Build.planned(job, FILES);
+    PlannedJob planned = Examples.planned("bench.yaml");
     Post straight = Posts.find("straight-only").orElseThrow();
     Size plain = plain(texts(planned, straight), straight);
     plain.print();

@@ -1,18 +1,27 @@
 package frieze.dryrun;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import frieze.clock.ClockAccount;
+import frieze.clock.ClockSettings;
+import frieze.clock.MotionClock;
 import frieze.motion.Executed;
 import frieze.motion.Executed.Kind;
 import frieze.motion.Motion;
 import frieze.motion.Position;
+import frieze.rs274.Interpreter;
 import frieze.shop.Machine;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * Integrates a run of moves in steps of a few micrometres. Takes no length, direction, limit or
- * speed from the clock: all of them come from points on the paths.
+ * Integrates a run of moves in steps of 0.02 mm. Takes no length, direction, limit or speed from
+ * the clock: all of them come from points on the paths.
  */
-final class FineClock {
+public final class FineClock {
   private static final double STEP_MM = 0.02;
 
   private final double[] accelerations;
@@ -38,6 +47,40 @@ final class FineClock {
       feedLimits[i] = axes[i].maxFeedMmPerMin() / 60;
       rapidLimits[i] = axes[i].rapidMmPerMin() / 60;
     }
+  }
+
+  /**
+   * Holds the clock against fine steps on all moves of a program whose places are known.
+   *
+   * @return the seconds that its moves take, by fine steps
+   */
+  public static double compare(ProgramText program, Machine machine) throws IOException {
+    MotionClock clock = new MotionClock(Optional.of(machine), ClockSettings.USUAL);
+    ClockAccount account = new ClockAccount();
+    FineClock fine = new FineClock(machine, ClockSettings.USUAL.deviationMm());
+    Interpreter.run(
+        program.name(),
+        program.open(),
+        program.rules(),
+        event -> {
+          if (event instanceof Executed.Move move) {
+            if (new Passage(move, Optional.empty(), Optional.empty(), Optional.empty())
+                .isPlaced()) {
+              clock.move(move, account);
+              fine.move(move);
+            }
+          } else {
+            clock.stop();
+            fine.stop();
+          }
+        });
+    double expected = fine.seconds();
+    double told = account.spent().totalSeconds();
+    assertThat(expected).isGreaterThan(1);
+    assertThat(told)
+        .as("%s: %s s by the clock, %s s in fine steps", program.name(), told, expected)
+        .isCloseTo(expected, within(expected * 0.02));
+    return expected;
   }
 
   void move(Executed.Move move) {
