@@ -141,9 +141,9 @@ class PlasmaTouchTest extends PostContractTest {
                     "M3",
                     "G4 P0.6",
                     "G1 X154 Y41.5 Z1.5 F1000",
-                    "X150 Y40.5 F2000",
                     "M8",
-                    "G1 X150 Y60 Z1.5 F2000",
+                    "G1 X150 Y40.5 Z1.5 F2000",
+                    "Y60",
                     "M9",
                     "M5")));
   }
