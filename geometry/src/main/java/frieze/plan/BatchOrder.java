@@ -7,7 +7,10 @@ import frieze.shop.ToolShape;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.IntFunction;
 
 /**
  * Puts all cuts of a panel in order.
@@ -46,12 +49,14 @@ final class BatchOrder {
   }
 
   private void findConstraints(List<List<Planner.Batch>> lines) {
-    List<Footprint> footprints = batches.stream().map(Footprint::new).toList();
+    Map<Integer, Footprint> footprints = new HashMap<>();
+    IntFunction<Footprint> footprint =
+        i -> footprints.computeIfAbsent(i, k -> new Footprint(batches.get(k)));
     for (int b = 0; b < batches.size(); b++) {
       BitSet earlier = new BitSet();
       for (int a = 0; a < b; a++) {
         if (isTied(batches.get(a), batches.get(b), lines)
-            || footprints.get(a).meets(footprints.get(b))) {
+            || footprint.apply(a).meets(footprint.apply(b))) {
           earlier.set(a);
         }
       }

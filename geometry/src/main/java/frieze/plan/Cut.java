@@ -1,8 +1,12 @@
 package frieze.plan;
 
+import frieze.curve.Affine;
+import frieze.curve.Point;
 import frieze.motion.Motion;
+import frieze.motion.Plane;
 import frieze.motion.Position;
 import frieze.shop.Tool;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -34,6 +38,41 @@ public record Cut(
 
   /** A move in the material and its feed. */
   public record Move(Motion path, double feedMmPerMin) {}
+
+  /**
+   * This cut elsewhere.
+   *
+   * @param name what a person calls it there
+   * @param rigid turns and moves in the plane, and nothing else
+   */
+  Cut moved(String name, Affine rigid) {
+    Mover mover = new Mover(rigid);
+    List<Move> there = new ArrayList<>(moves.size());
+    Position at = mover.position(start());
+    for (Move move : moves) {
+      Position to = mover.position(move.path().to());
+      there.add(new Move(mover.moved(move.path(), at, to), move.feedMmPerMin()));
+      at = to;
+    }
+    return new Cut(name, tool, spindleRpm, there, peckMm);
+  }
+
+  private record Mover(Affine rigid) {
+    Position position(Position p) {
+      return new Position(rigid.apply(p.xy()), p.z());
+    }
+
+    Motion moved(Motion path, Position from, Position to) {
+      if (path instanceof Motion.Turn turn) {
+        if (turn.plane() != Plane.XY) {
+          throw new IllegalArgumentException("an arc in " + turn.plane() + " can't be turned");
+        }
+        Point centre = rigid.apply(new Point(turn.centreU(), turn.centreV()));
+        return new Motion.Turn(from, to, Plane.XY, centre.x(), centre.y(), turn.sweepRad());
+      }
+      return new Motion.Straight(from, to);
+    }
+  }
 
   public Position start() {
     return moves.get(0).path().from();

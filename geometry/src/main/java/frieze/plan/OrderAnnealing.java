@@ -26,17 +26,58 @@ final class OrderAnnealing {
 
   private static final double COLD = 0.005;
 
+  /** After so many steps it is cooled anew. */
+  private static final int STEPS_PER_HEAT = 64;
+
+  private static final int START = -1;
+
   private final List<CutOrder.Stop> stops;
   private final List<BitSet> predecessors;
   private final CutOrder.Way start;
+  private final Ways ways;
   private int[] order = {};
   private int[] position = {};
+
+  /** For each stop the number of its way among all. */
   private int[] way = {};
 
   OrderAnnealing(List<CutOrder.Stop> stops, List<BitSet> predecessors, Point start) {
     this.stops = stops;
     this.predecessors = predecessors;
     this.start = new CutOrder.Way(start, start);
+    this.ways = new Ways(stops, start);
+  }
+
+  /** The ends of all ways of all stops, and of the start, as plain numbers. */
+  private static final class Ways {
+    /** Where the ways of each stop begin, and where the last one's end. */
+    final int[] first;
+
+    private final double[] fromX;
+    private final double[] fromY;
+    private final double[] toX;
+    private final double[] toY;
+    private final Point start;
+
+    Ways(List<CutOrder.Stop> stops, Point start) {
+      this.start = start;
+      first = new int[stops.size() + 1];
+      for (int i = 0; i < stops.size(); i++) {
+        first[i + 1] = first[i] + stops.get(i).ways().size();
+      }
+      List<CutOrder.Way> all = stops.stream().flatMap(s -> s.ways().stream()).toList();
+      fromX = all.stream().mapToDouble(w -> w.from().x()).toArray();
+      fromY = all.stream().mapToDouble(w -> w.from().y()).toArray();
+      toX = all.stream().mapToDouble(w -> w.to().x()).toArray();
+      toY = all.stream().mapToDouble(w -> w.to().y()).toArray();
+    }
+
+    /** The air between the end of a way, or the start, and the beginning of another way. */
+    double air(int a, int b) {
+      double dx = fromX[b] - (a == START ? start.x() : toX[a]);
+      double dy = fromY[b] - (a == START ? start.y() : toY[a]);
+      return Math.sqrt(dx * dx + dy * dy);
+    }
   }
 
   List<CutOrder.Visit> improve(List<CutOrder.Visit> from, long seed) {
@@ -45,32 +86,39 @@ final class OrderAnnealing {
     way = new int[n];
     position = new int[n];
     for (int i = 0; i < n; i++) {
-      way[from.get(i).stop()] = from.get(i).way();
+      way[from.get(i).stop()] = ways.first[from.get(i).stop()] + from.get(i).way();
       position[order[i]] = i;
     }
     double length = CutOrder.airMm(stops, from, start.from());
-    List<CutOrder.Visit> best = from;
+    int[] bestOrder = order.clone();
+    int[] bestWay = way.clone();
     double least = length;
     int[][] near = nearest();
     SplittableRandom random = new SplittableRandom(seed);
     long steps = n < 2 ? 0 : Math.min(MOST_STEPS, n * STEPS_PER_STOP);
     double hot = HOT * length / n;
+    double heat = hot;
     for (long step = 0; step < steps; step++) {
-      double heat = hot * StrictMath.pow(COLD / HOT, (double) step / steps);
+      if (step % STEPS_PER_HEAT == 0) {
+        heat = hot * StrictMath.pow(COLD / HOT, (double) step / steps);
+      }
       double change = tryMove(random, near, heat);
       length += change;
-      if (change != 0 && length < least - heat * 1e-6) {
+      if (change < 0 && length < least - heat * 1e-6) {
         least = length;
-        best = visits();
+        System.arraycopy(order, 0, bestOrder, 0, n);
+        System.arraycopy(way, 0, bestWay, 0, n);
       }
     }
-    return best;
+    order = bestOrder;
+    way = bestWay;
+    return visits();
   }
 
   private List<CutOrder.Visit> visits() {
     List<CutOrder.Visit> visits = new ArrayList<>();
     for (int stop : order) {
-      visits.add(new CutOrder.Visit(stop, way[stop]));
+      visits.add(new CutOrder.Visit(stop, way[stop] - ways.first[stop]));
     }
     return visits;
   }
@@ -99,50 +147,57 @@ final class OrderAnnealing {
     if (to >= i && to <= j) {
       return 0;
     }
-    CutOrder.Way last = wayOf(order[j - 1]);
-    CutOrder.Way before = at(to - 1);
-    int bestWay = bestWay(before, stop, j - i > 1 ? at(i + 1) : at(to), j - i > 1 || to < n);
-    CutOrder.Way first = stops.get(stop).ways().get(bestWay);
-    CutOrder.Way lastThen = j - i > 1 ? last : first;
+    boolean single = j - i == 1;
+    int last = way[order[j - 1]];
+    int before = at(to - 1);
+    int first = bestWay(before, stop, single ? to : i + 1);
     double change =
         air(at(i - 1), j)
             - air(at(i - 1), i)
             - air(last, j)
             - air(before, to)
-            + before.to().distance(first.from())
-            + air(lastThen, to);
-    if (j - i > 1) {
-      change += first.to().distance(at(i + 1).from()) - wayOf(stop).to().distance(at(i + 1).from());
+            + ways.air(before, first)
+            + air(single ? first : last, to);
+    if (!single) {
+      change += air(first, i + 1) - air(way[stop], i + 1);
     }
-    boolean taken = change <= 0 || chance < StrictMath.exp(-change / heat);
-    if (!taken || !isAllowed(i, j, to)) {
+    if (!isTaken(change / heat, chance) || !isAllowed(i, j, to)) {
       return 0;
     }
-    way[stop] = bestWay;
+    way[stop] = first;
     move(i, j, to);
     return change;
   }
 
-  private CutOrder.Way wayOf(int stop) {
-    return stops.get(stop).ways().get(way[stop]);
+  /**
+   * Whether a chance lies below exp(-rise), which is seldom worked out: its series lies below it
+   * after four terms, and so does the inverse of the series of exp(rise) above it.
+   */
+  private static boolean isTaken(double rise, double chance) {
+    double square = rise * rise / 2;
+    double cube = rise * square / 3;
+    if (rise <= 0 || chance < 1 - rise + square - cube) {
+      return true;
+    }
+    return chance * (1 + rise + square + cube) < 1 && chance < StrictMath.exp(-rise);
   }
 
-  private CutOrder.Way at(int index) {
-    return index < 0 || index >= order.length ? start : wayOf(order[index]);
+  /** The way of the stop at an index; the start before the first one. */
+  private int at(int index) {
+    return index < 0 ? START : way[order[index]];
   }
 
   /** The air from a way to the stop at an index; none behind the last one. */
-  private double air(CutOrder.Way from, int index) {
-    return index >= order.length ? 0 : from.to().distance(at(index).from());
+  private double air(int from, int index) {
+    return index >= order.length ? 0 : ways.air(from, at(index));
   }
 
-  private int bestWay(CutOrder.Way before, int stop, CutOrder.Way after, boolean hasAfter) {
-    List<CutOrder.Way> ways = stops.get(stop).ways();
-    int best = 0;
+  /** The best way of a stop between a way and the stop at an index. */
+  private int bestWay(int before, int stop, int after) {
+    int best = ways.first[stop];
     double least = Double.POSITIVE_INFINITY;
-    for (int w = 0; w < ways.size(); w++) {
-      double d = before.to().distance(ways.get(w).from());
-      d += hasAfter ? ways.get(w).to().distance(after.from()) : 0;
+    for (int w = ways.first[stop]; w < ways.first[stop + 1]; w++) {
+      double d = ways.air(before, w) + air(w, after);
       if (d < least) {
         least = d;
         best = w;

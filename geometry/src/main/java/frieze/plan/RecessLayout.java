@@ -7,6 +7,7 @@ import frieze.region.Offset;
 import frieze.region.Region;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -17,12 +18,18 @@ final class RecessLayout {
   private final Design design;
   private final Work.Recess recess;
   private final Tolerances tolerances;
-  private final AreaLayout<RecessGeometry.Result> layout;
+  private final AreaLayout<RecessCuts> layout;
 
-  /** What is cut for one placement, or for several that overlap, in the panel frame. */
-  record Item(String name, List<RecessGeometry.Part> parts, Region leftover) {}
-
-  RecessLayout(Design design, Work.Recess recess, Tolerances tolerances) {
+  /**
+   * Lays a recess out.
+   *
+   * @param maker makes the cuts of a part
+   */
+  RecessLayout(
+      Design design,
+      Work.Recess recess,
+      Tolerances tolerances,
+      Function<RecessGeometry.Part, RecessCuts.Made> maker) {
     this.design = design;
     this.recess = recess;
     this.tolerances = tolerances;
@@ -32,8 +39,8 @@ final class RecessLayout {
             recess.operation(),
             recess.on(),
             tolerances,
-            this::geometry,
-            RecessGeometry.Result::placed);
+            area -> RecessCuts.of(geometry(area), maker),
+            RecessCuts::placed);
     if (recess.way().lines()) {
       layout.turnsApart();
     }
@@ -44,10 +51,8 @@ final class RecessLayout {
   }
 
   /** The items in the order of their first placements. */
-  List<Item> items() {
-    return layout.items().stream()
-        .map(item -> new Item(item.name(), item.result().parts(), item.result().leftover()))
-        .toList();
+  List<AreaLayout.Item<RecessCuts>> items() {
+    return layout.items();
   }
 
   private RecessGeometry.Result geometry(Region area) {

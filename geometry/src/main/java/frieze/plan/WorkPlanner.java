@@ -70,45 +70,49 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
   public List<Planner.Batch> recess(Work.Recess recess) {
     Feeds feeds = feeds(recess);
     ChipThinning.warning(recess, feeds, setup.stock().material()).ifPresent(found::add);
-    RecessLayout layout = new RecessLayout(design, recess, tolerances);
+    List<Double> depths = passes(recess.tool(), recess.depthMm());
+    RecessLayout layout =
+        new RecessLayout(design, recess, tolerances, part -> made(recess, part, feeds, depths));
     boolean lastTool = RecessLayout.sameArea(design, recess).noneMatch(r -> isSmaller(r, recess));
     List<List<Cut>> blocks = new ArrayList<>();
-    for (RecessLayout.Item item : layout.items()) {
-      for (RecessGeometry.Part part : item.parts()) {
-        List<Cut> cuts = cuts(recess, item.name(), part, feeds);
-        if (!cuts.isEmpty()) {
-          blocks.add(cuts);
+    for (AreaLayout.Item<RecessCuts> item : layout.items()) {
+      for (RecessCuts.Made part : item.result().parts(item.name())) {
+        part.noRoom().forEach(at -> noRoom(recess, item.name(), at));
+        if (!part.cuts().isEmpty()) {
+          blocks.add(part.cuts());
         }
       }
       if (lastTool) {
-        report(recess, item.name(), item.leftover());
+        report(recess, item.name(), item.result().leftover());
       }
     }
     geometryCalls += layout.geometryCalls();
     return List.of(new Planner.Batch(recess.tool(), Planner.Stage.RECESS, blocks));
   }
 
-  /** The cuts of one part of an area, in order. */
-  private List<Cut> cuts(Work.Recess recess, String name, RecessGeometry.Part part, Feeds feeds) {
+  /** Makes the cuts of one part of an area. */
+  private static RecessCuts.Made made(
+      Work.Recess recess, RecessGeometry.Part part, Feeds feeds, List<Double> depths) {
     Tool tool = recess.tool();
-    List<Double> depths = passes(tool, recess.depthMm());
+    String name = recess.operation();
     List<Cut> cuts = new ArrayList<>();
+    List<Point> noRoom = new ArrayList<>();
     for (Track line : part.lines()) {
       if (MoveBuilder.canEnter(tool, line.lengthMm())) {
         cuts.add(RecessPlanner.along(name, line, tool, feeds, depths));
       } else {
-        noRoom(recess, name, line.start());
+        noRoom.add(line.start());
       }
     }
     for (RecessGeometry.Chain chain : part.chains()) {
       if (RecessPlanner.canCut(tool, chain)) {
         cuts.addAll(RecessPlanner.cuts(name, chain, tool, feeds, depths));
       } else {
-        noRoom(recess, name, chain.loops().get(0).start());
+        noRoom.add(chain.loops().get(0).start());
       }
     }
     part.walls().forEach(w -> cuts.add(w.cut(name, tool, feeds, recess.depthMm())));
-    return cuts;
+    return new RecessCuts.Made(cuts, noRoom);
   }
 
   private static boolean isSmaller(Work.Recess a, Work.Recess b) {
