@@ -1,5 +1,8 @@
 package frieze.artwork.dxf;
 
+import static frieze.artwork.dxf.DxfDraft.bytes;
+import static frieze.artwork.dxf.DxfDraft.file;
+import static frieze.artwork.dxf.DxfDraft.header;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -37,19 +40,6 @@ class DxfReaderTest {
   private static final String CIRCLE = "0 CIRCLE 8 0 10 0 20 0 40 5 ";
   private static final String ROUND =
       "0 LWPOLYLINE 8 0 90 4 70 1 10 0 20 0 10 10 20 0 42 1 10 10 20 4 10 0 20 4 42 1 ";
-
-  /** Groups written on one line: code, space, value. */
-  private static byte[] bytes(String groups) {
-    return groups.strip().replaceAll("\\s+", "\n").concat("\n").getBytes(StandardCharsets.UTF_8);
-  }
-
-  private static byte[] file(String before, String entities) {
-    return bytes(before + " 0 SECTION 2 ENTITIES " + entities + " 0 ENDSEC 0 EOF");
-  }
-
-  private static String header(int unit) {
-    return "0 SECTION 2 HEADER 9 $INSUNITS 70 " + unit + " 0 ENDSEC ";
-  }
 
   private static Artwork read(String before, String entities) {
     return new DxfReader().read("t.dxf", file(before, entities));
