@@ -80,6 +80,9 @@ final class TemplateCommand implements Callable<Integer> {
     Table table = new Table("panel", "pages", "sheet");
     List<List<String>> rows = new ArrayList<>();
     for (Designed panel : Build.designs(read, files)) {
+      if (panel.asked().isBack()) {
+        continue; // Its holes are on the template of the face.
+      }
       PaperTemplate template =
           TemplateMaker.of(
               read.name(),

@@ -56,8 +56,11 @@ public final class Build {
    */
   public static List<BuiltPanel> run(Job job, SourceFiles files) {
     Build build = of(job, files);
-    return collect(
-        job.panels().stream().<Supplier<BuiltPanel>>map(p -> () -> build.panel(p)).toList());
+    List<BuiltPanel> built =
+        collect(
+            job.panels().stream().<Supplier<BuiltPanel>>map(p -> () -> build.panel(p)).toList());
+    BothFaces.check(job, built);
+    return built;
   }
 
   private static Build of(Job job, SourceFiles files) {
@@ -145,7 +148,8 @@ public final class Build {
                 : dryRun.stock().map(stock -> stock.depthMap(PICTURE_COLUMNS)),
             drawings(design),
             asked.insert().sitting(),
-            planned.torch());
+            planned.torch(),
+            asked.flip());
     return new BuiltPanel(facts(facts), notes(plan, design));
   }
 

@@ -17,6 +17,7 @@ import frieze.layout.Pattern;
 import frieze.layout.Placement;
 import frieze.layout.Variation;
 import frieze.screw.Screws;
+import frieze.shop.Flip;
 import frieze.shop.KeepOut;
 import frieze.shop.Machine;
 import frieze.shop.Stock;
@@ -146,6 +147,7 @@ public record Job(
    * @param insert what it goes into, and how
    * @param position where its lower left corner lies on the stock; empty for the middle
    * @param screws that hold it in its frame; the pilots are among its work
+   * @param flip which of two sides it is, if the stock is turned over
    * @param tools those that its work names, each once, by number
    * @param where the place of its name in the job
    * @param whereSize the place of its opening or size in the job
@@ -162,6 +164,7 @@ public record Job(
       List<Placing> placings,
       List<Work> work,
       Optional<Screws> screws,
+      Optional<Flip> flip,
       List<Tool> tools,
       SourceSpan where,
       SourceSpan whereSize) {
@@ -170,6 +173,31 @@ public record Job(
       placings = List.copyOf(placings);
       work = List.copyOf(work);
       tools = List.copyOf(tools);
+    }
+
+    /** Whether this is the back of a panel that stands on its own in the job. */
+    public boolean isBack() {
+      return flip.filter(Flip::backUp).isPresent();
+    }
+
+    /** The same as the second of two sides. */
+    PanelJob afterTurning(Flip turned) {
+      return new PanelJob(
+          name,
+          insert,
+          stock,
+          zero,
+          position,
+          clearanceMm,
+          spoilboardMm,
+          keepOuts,
+          placings,
+          work,
+          screws,
+          Optional.of(turned),
+          tools,
+          where,
+          whereSize);
     }
 
     /**

@@ -40,7 +40,8 @@ public enum JobCode implements Code {
   BAD_CLEARANCE("JOB-035", "clearance too low for a torch"),
   NO_REAL_SIZE("JOB-036", "picture without a real size"),
   BAD_TABLE("JOB-037", "table of openings that can\'t be read"),
-  BAD_TEST_CUT("JOB-038", "test cut that contradicts itself");
+  BAD_TEST_CUT("JOB-038", "test cut that contradicts itself"),
+  NO_ROOM_FOR_PINS("JOB-039", "no room for pins in the waste");
 
   private final String id;
   private final String title;

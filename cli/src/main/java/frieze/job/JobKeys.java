@@ -478,6 +478,12 @@ final class JobKeys {
             new SectionType(ScrewKeys.SECTION),
             "no screws",
             ScrewKeys.SECTION.doc());
+    static final Key<Values> BACK =
+        Key.optional(
+            BackKeys.SECTION.name(),
+            new SectionType(BackKeys.SECTION),
+            "nothing is cut on the back, but for pilots of `screws` that come from there",
+            BackKeys.SECTION.doc());
     static final Key<Boolean> MIRROR =
         Key.withDefault(
             "mirror",
@@ -510,6 +516,7 @@ final class JobKeys {
                 CLAMPS,
                 KEEP_FREE,
                 SCREWS,
+                BACK,
                 MIRROR,
                 DESIGN,
                 WORK));

@@ -78,8 +78,7 @@ public final class JobReader {
                 found),
             found);
     List<Job.PanelJob> all = new ArrayList<>();
-    root.get(JobKeys.Root.PANELS)
-        .forEach((name, panel) -> panels.read(name, panel).ifPresent(all::add));
+    root.get(JobKeys.Root.PANELS).forEach((name, panel) -> all.addAll(panels.read(name, panel)));
     found.throwIfErrors();
     return new Job(
         source,

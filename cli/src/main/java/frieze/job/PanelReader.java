@@ -38,8 +38,19 @@ final class PanelReader {
     this.found = found;
   }
 
-  /** Reads a panel; empty after an error. */
-  Optional<Job.PanelJob> read(String name, Located<Values> located) {
+  /** Reads a panel, its back before its face if both are cut; none after an error. */
+  List<Job.PanelJob> read(String name, Located<Values> located) {
+    Optional<Job.PanelJob> face = face(name, located);
+    Optional<Values> back = located.value().find(JobKeys.Panel.BACK);
+    boolean turned =
+        back.isPresent()
+            || face.flatMap(Job.PanelJob::screws).filter(s -> s.pilot().fromBack()).isPresent();
+    return turned && face.isPresent()
+        ? new BackReader(shop, patterns, found).both(face.get(), back)
+        : face.stream().toList();
+  }
+
+  private Optional<Job.PanelJob> face(String name, Located<Values> located) {
     Values panel = located.value();
     Optional<Values> size = size(name, panel);
     Optional<Stock> stock = stock(panel.get(JobKeys.Panel.STOCK));
@@ -66,7 +77,7 @@ final class PanelReader {
     List<Work> work =
         new ArrayList<>(mirror ? drawn.stream().map(w -> mirrored(w, length)).toList() : drawn);
     Optional<Screws> screws = mirror ? listed.map(s -> s.mirrored(length)) : listed;
-    screws.map(Screws::bore).ifPresent(work::add);
+    screws.filter(s -> !s.pilot().fromBack()).map(Screws::bore).ifPresent(work::add);
     return Optional.of(
         new Job.PanelJob(
             name,
@@ -76,10 +87,11 @@ final class PanelReader {
             panel.find(JobKeys.Panel.POSITION).map(PanelReader::point),
             panel.get(JobKeys.Panel.CLEARANCE),
             panel.get(JobKeys.Panel.SPOILBOARD),
-            clamps(panel),
+            panel.find(JobKeys.Panel.CLAMPS).map(PanelReader::clamps).orElse(List.of()),
             placings,
             work,
             screws,
+            Optional.empty(),
             tools(work),
             located.where(),
             size.get().where()));
@@ -251,9 +263,9 @@ final class PanelReader {
     return new Point(v.get(JobKeys.Place.X), v.get(JobKeys.Place.Y));
   }
 
-  private static List<KeepOut> clamps(Values panel) {
+  static List<KeepOut> clamps(List<Values> all) {
     List<KeepOut> clamps = new ArrayList<>();
-    for (Values v : panel.find(JobKeys.Panel.CLAMPS).orElse(List.of())) {
+    for (Values v : all) {
       double x = v.get(JobKeys.Clamp.X);
       double y = v.get(JobKeys.Clamp.Y);
       clamps.add(
@@ -268,7 +280,7 @@ final class PanelReader {
     return clamps;
   }
 
-  private static List<Tool> tools(List<Work> work) {
+  static List<Tool> tools(List<Work> work) {
     return work.stream()
         .flatMap(w -> w.tools().stream())
         .distinct()

@@ -24,13 +24,7 @@ final class PanelSetup {
    */
   static Setup of(Machine machine, Job.PanelJob asked, Panel panel) {
     Stock stock = asked.stock();
-    Point usual =
-        stock.blank()
-            ? new Point(0, 0)
-            : new Point(
-                (stock.lengthMm() - panel.lengthMm()) / 2,
-                (stock.widthMm() - panel.heightMm()) / 2);
-    Point at = asked.position().orElse(usual);
+    Point at = corner(asked, panel);
     checkOnStock("X", at.x(), panel.lengthMm(), stock.lengthMm(), asked);
     checkOnStock("Y", at.y(), panel.heightMm(), stock.widthMm(), asked);
     return new Setup(
@@ -43,6 +37,18 @@ final class PanelSetup {
         asked.spoilboardMm(),
         asked.keepOuts(),
         asked.tools());
+  }
+
+  /** Where the lower left corner of a panel lies on its stock. */
+  static Point corner(Job.PanelJob asked, Panel panel) {
+    Stock stock = asked.stock();
+    Point usual =
+        stock.blank()
+            ? new Point(0, 0)
+            : new Point(
+                (stock.lengthMm() - panel.lengthMm()) / 2,
+                (stock.widthMm() - panel.heightMm()) / 2);
+    return asked.position().orElse(usual);
   }
 
   private static void checkOnStock(

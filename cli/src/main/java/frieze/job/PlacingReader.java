@@ -57,13 +57,24 @@ final class PlacingReader {
    * @param lengthMm of the panel, along X
    */
   List<Job.Placing> read(String panelName, Values panel, double lengthMm) {
-    List<Job.Placing> placings = new ArrayList<>();
     boolean mirrored = panel.get(JobKeys.Panel.MIRROR);
     List<Bounds> keptFree =
         panel.find(JobKeys.Panel.KEEP_FREE).orElse(List.of()).stream()
             .map(v -> keptFree(v, mirrored, lengthMm))
             .toList();
-    for (Values v : panel.find(JobKeys.Panel.DESIGN).orElse(List.of())) {
+    List<Values> design = panel.find(JobKeys.Panel.DESIGN).orElse(List.of());
+    return read(panelName, design, mirrored, keptFree);
+  }
+
+  /**
+   * Reads a list of drawings.
+   *
+   * @param keptFree what they keep clear of
+   */
+  List<Job.Placing> read(
+      String panelName, List<Values> design, boolean mirrored, List<Bounds> keptFree) {
+    List<Job.Placing> placings = new ArrayList<>();
+    for (Values v : design) {
       int before = placings.size();
       List<String> names = v.get(PatternKeys.Design.PLACE);
       names.stream().filter(name -> !drawn.contains(name)).forEach(name -> unknown(name, v));

@@ -96,7 +96,8 @@ public record Rescued(String panel, ProgramText broken, int line, PanelFacts fac
         Optional.empty(),
         List.of(),
         panel.asked().insert().sitting(),
-        panel.torch());
+        panel.torch(),
+        panel.asked().flip());
   }
 
   /** The lines that were run. */

@@ -42,6 +42,13 @@ final class ScrewKeys {
       Key.required("depth", POSITIVE, "the depth of the pilots, without the point of a drill");
   static final Key<String> TOOL =
       Key.required("tool", Types.TEXT, "the tool that bores the pilots").alsoCalled("bit");
+  static final Key<Boolean> FROM_BACK =
+      Key.withDefault(
+          "from",
+          new ChoiceType<>(List.of(Word.of(false, "front"), Word.of(true, "back"))),
+          "front",
+          "The face that the pilots are bored from. From the back they are mirrored, and bored in a"
+              + " setup of their own before the front is made.");
   static final Key<Double> LEAVE =
       Key.withDefault(
           "leave",
@@ -53,5 +60,5 @@ final class ScrewKeys {
           "screws",
           "Screws that hold the panel in its frame: one list for the holes in the steel, which"
               + " `frieze template` draws, and for the pilots in the wood.",
-          List.of(AT, SIZE, CLEARANCE, SLOTS, HELD, PILOT, DEPTH, TOOL, LEAVE));
+          List.of(AT, SIZE, CLEARANCE, SLOTS, HELD, PILOT, DEPTH, TOOL, FROM_BACK, LEAVE));
 }

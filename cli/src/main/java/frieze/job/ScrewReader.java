@@ -63,7 +63,7 @@ final class ScrewReader {
             v.get(ScrewKeys.DEPTH),
             tool.orElseThrow(),
             tools.mills(tool.orElseThrow()),
-            false,
+            v.get(ScrewKeys.FROM_BACK),
             v.get(ScrewKeys.LEAVE));
     return Optional.of(new Screws(at, size, steel, pilots, v.where()));
   }

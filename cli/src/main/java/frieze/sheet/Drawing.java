@@ -4,6 +4,7 @@ import frieze.curve.Bounds;
 import frieze.curve.Point;
 import frieze.layout.Panel;
 import frieze.shop.Setup;
+import frieze.shop.Zero;
 
 /**
  * Draws a panel as a shop drawing: one view from above at a whole-numbered scale, with its
@@ -135,7 +136,8 @@ public final class Drawing {
             + ". Seen from above, X to the right, Y away from the front.";
     ink.text(sheet.x(0), heightMm - 1.5, text, "start", 2.5);
     Point zero = sheet.at(panel.setup().stockFromProgram().apply(Point.ORIGIN));
-    ink.text(zero.x() - 3, zero.y() + 4.6, "ZERO", "end", 2.5);
+    boolean right = panel.setup().zero().x() == Zero.AlongX.RIGHT;
+    ink.text(zero.x() + (right ? 2 : -3), zero.y() + 4.6, "ZERO", right ? "start" : "end", 2.5);
     ink.text(
         (sheet.x(0) + sheet.x(panel.setup().stock().lengthMm())) / 2,
         TOP - 3,

@@ -8,6 +8,7 @@ import frieze.layout.Opening;
 import frieze.opening.Sitting;
 import frieze.plan.Plan;
 import frieze.post.ProgramText;
+import frieze.shop.Flip;
 import frieze.shop.Setup;
 import frieze.torch.TorchPlan;
 import java.util.List;
@@ -23,6 +24,7 @@ import java.util.Optional;
  * @param drawings the drawings that its motifs come from
  * @param sitting how it sits in its opening, where more than a rectangle and a gap is known
  * @param torch what a torch does; empty for work of a spindle
+ * @param flip which of two sides it is, if the stock is turned over
  */
 public record PanelFacts(
     Design design,
@@ -36,7 +38,8 @@ public record PanelFacts(
     Optional<DepthMap> depths,
     List<DrawingFacts> drawings,
     Optional<Sitting> sitting,
-    Optional<TorchPlan> torch) {
+    Optional<TorchPlan> torch,
+    Optional<Flip> flip) {
   public PanelFacts {
     intents = List.copyOf(intents);
     programs = List.copyOf(programs);
@@ -68,6 +71,7 @@ public record PanelFacts(
         depths,
         drawings,
         sitting,
+        Optional.empty(),
         Optional.empty());
   }
 

@@ -10,6 +10,7 @@ import frieze.shop.ToolShape;
 import frieze.shop.Zero;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Writes what the operator does: load, tools, programs. */
@@ -30,11 +31,16 @@ final class PanelSteps {
 
   void write() {
     load();
+    turning().ifPresent(t -> t.write(out));
     panel
         .torch()
         .ifPresentOrElse(
             plan -> new TorchSteps(panel.setup(), plan, measures, out).write(), this::tools);
     programs();
+  }
+
+  private Optional<FlipSteps> turning() {
+    return panel.flip().map(flip -> new FlipSteps(panel.setup(), flip, measures));
   }
 
   private void load() {
@@ -60,7 +66,9 @@ final class PanelSteps {
             + measures.number(stock.lengthMm())
             + " long \u00d7 "
             + measures.one(stock.widthMm())
-            + " wide, length along X, good face up.");
+            + " wide, length along X, "
+            + turning().map(FlipSteps::faceUp).orElse("good face up")
+            + ".");
     items.add(thickness(stock));
     boolean through = tools.stream().anyMatch(t -> t.deepestMm() > stock.thickestMm());
     if (through) {

@@ -15,12 +15,14 @@ import java.util.Optional;
  * @param mills the straight bits that may mill the holes if the spindle can't turn slowly enough
  *     for the drill
  * @param drill the drill that was asked for, if a mill has taken its place
+ * @param inWaste whether the holes may lie beside the panel, anywhere on the stock
  */
 public record BoreWay(
     Optional<Countersink> countersink,
     Optional<Slot> slot,
     List<Tool> mills,
-    Optional<Tool> drill) {
+    Optional<Tool> drill,
+    boolean inWaste) {
   /** Round holes, by the tool alone. */
   public static final BoreWay PLAIN =
       new BoreWay(Optional.empty(), Optional.empty(), List.of(), Optional.empty());
@@ -29,15 +31,29 @@ public record BoreWay(
     mills = List.copyOf(mills);
   }
 
+  /** Holes that lie on the panel. */
+  public BoreWay(
+      Optional<Countersink> countersink,
+      Optional<Slot> slot,
+      List<Tool> mills,
+      Optional<Tool> drill) {
+    this(countersink, slot, mills, drill, false);
+  }
+
+  /** Plain holes anywhere on the stock, for pins. */
+  public static BoreWay inWaste(List<Tool> mills) {
+    return new BoreWay(Optional.empty(), Optional.empty(), mills, Optional.empty(), true);
+  }
+
   /** The same, with a mill in place of a drill. */
   public BoreWay insteadOf(Tool slowDrill) {
-    return new BoreWay(countersink, slot, mills, Optional.of(slowDrill));
+    return new BoreWay(countersink, slot, mills, Optional.of(slowDrill), inWaste);
   }
 
   /** The same, mirrored left to right. */
   BoreWay mirrored() {
     Optional<Slot> turned = slot.map(s -> new Slot(s.lengthMm(), StrictMath.PI - s.directionRad()));
-    return new BoreWay(countersink, turned, mills, drill);
+    return new BoreWay(countersink, turned, mills, drill, inWaste);
   }
 
   /**

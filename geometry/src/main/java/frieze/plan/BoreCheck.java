@@ -160,11 +160,9 @@ final class BoreCheck {
         Math.max(
             bore.diameterMm(),
             bore.way().countersink().map(BoreWay.Countersink::diameterMm).orElse(0.0));
-    Region panel =
-        Region.of(
-            List.of(design.panel().outline()), FillRule.NONZERO, Tolerances.DEFAULT.flattenMm());
+    Region allowed = bore.way().inWaste() ? stock() : panel();
     Region.Locator inside =
-        Offset.offset(panel, -widest / 2, Tolerances.DEFAULT.offsetMm()).locator();
+        Offset.offset(allowed, -widest / 2, Tolerances.DEFAULT.offsetMm()).locator();
     for (Point centre : bore.centres()) {
       if (!ends(bore, centre).allMatch(inside::contains)) {
         found.error(
@@ -181,6 +179,19 @@ final class BoreCheck {
             "move it inwards, or make it smaller");
       }
     }
+  }
+
+  private Region panel() {
+    return Region.of(
+        List.of(design.panel().outline()), FillRule.NONZERO, Tolerances.DEFAULT.flattenMm());
+  }
+
+  /** All of the stock, in the panel frame. */
+  private Region stock() {
+    Point corner = setup.stockFromPanel().inverse().apply(Point.ORIGIN);
+    Point far = corner.plus(new Point(setup.stock().lengthMm(), setup.stock().widthMm()));
+    return Region.ofRing(
+        List.of(corner, new Point(far.x(), corner.y()), far, new Point(corner.x(), far.y())));
   }
 
   private static Stream<Point> ends(Work.Bore bore, Point centre) {
