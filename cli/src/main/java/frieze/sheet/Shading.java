@@ -46,6 +46,9 @@ final class Shading {
   private final double thicknessMm;
   private final double deepestMm;
 
+  /** The surface as it is lit: as the map, with a hole as deep as the stock. */
+  private final float[] litMm;
+
   /**
    * Takes a stock's depths.
    *
@@ -56,6 +59,18 @@ final class Shading {
     this.map = map;
     this.thicknessMm = thicknessMm;
     this.deepestMm = deepestMm;
+    this.litMm = lit(map, thicknessMm);
+  }
+
+  private static float[] lit(DepthMap map, double thicknessMm) {
+    float[] lit = new float[map.columns() * map.rows()];
+    for (int row = 0, k = 0; row < map.rows(); row++) {
+      for (int column = 0; column < map.columns(); column++, k++) {
+        float depth = map.depthMm(column, row);
+        lit[k] = depth >= thicknessMm * THROUGH_SHARE ? (float) thicknessMm : depth;
+      }
+    }
+    return lit;
   }
 
   /** The depths of any simulated stock, told apart down to its deepest floor that is no hole. */
@@ -150,11 +165,14 @@ final class Shading {
   private double depthAt(int column, int row) {
     int c = Math.min(map.columns() - 1, Math.max(0, column));
     int r = Math.min(map.rows() - 1, Math.max(0, row));
-    return isThrough(c, r) ? thicknessMm : map.depthMm(c, r);
+    return litMm[r * map.columns() + c];
   }
 
   /** How much of the sky the walls near a cell hide, from 0 to 1. */
   private double hidden(int column, int row, double depth) {
+    if (depth <= 0) {
+      return 0; // Nothing stands above the untouched top.
+    }
     double sum = 0;
     for (int[] way : WAYS) {
       double steepest = 0;

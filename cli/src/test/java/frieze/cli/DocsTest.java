@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import frieze.diagnostic.Code;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,7 +15,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The commands in the docs are run as they stand there, one page after the other. */
+/** The commands in the docs are run as they stand there. */
 class DocsTest {
   private static final Path DOCS = Path.of("..", "docs");
   private static final Pattern CONSOLE =
@@ -25,22 +26,27 @@ class DocsTest {
 
   @Test
   void every_command_in_the_docs_works() throws IOException {
-    List<String> pages = new ArrayList<>();
+    List<Path> pages = new ArrayList<>();
     try (Stream<Path> all = Files.walk(DOCS)) {
-      for (Path page : all.filter(p -> p.toString().endsWith(".md")).sorted().toList()) {
-        pages.add(page.toString());
-      }
+      all.filter(p -> p.toString().endsWith(".md")).sorted().forEach(pages::add);
     }
-    int ran = 0;
-    for (String page : pages) {
-      Shell shell = new Shell(withExamples(folder.resolve("page" + pages.indexOf(page))));
-      for (String line : commands(Files.readString(Path.of(page)))) {
+    // Each page begins in a folder of its own, so that two can run at a time.
+    int ran = pages.parallelStream().mapToInt(page -> run(page, pages.indexOf(page))).sum();
+    assertThat(ran).as("commands in the docs").isGreaterThanOrEqualTo(8);
+  }
+
+  private int run(Path page, int number) {
+    try {
+      Shell shell = new Shell(withExamples(folder.resolve("page" + number)));
+      List<String> commands = commands(Files.readString(page));
+      for (String line : commands) {
         Shell.Result result = shell.run(words(line));
         assertThat(result.code()).as("%s: %s%n%s", page, line, result.err()).isZero();
-        ran++;
       }
+      return commands.size();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
-    assertThat(ran).as("commands in the docs").isGreaterThanOrEqualTo(8);
   }
 
   /** A folder that looks like the project's own: the pages name the examples from there. */

@@ -43,7 +43,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiConsumer;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -204,32 +206,40 @@ class IconsEndToEndTest {
   private static final List<Post> POSTS =
       Stream.of("rs274-full", "short-arcs").map(id -> Posts.find(id).orElseThrow()).toList();
 
-  /** What became of each icon, operation and post. */
+  /** What became of each icon, operation and post; two icons at a time. */
   private static final class Trial {
-    private List<Post> posts = POSTS;
     private final IconOutcome outcome = new IconOutcome();
 
     /** All with the first post, and one of a few with the others too. */
     void tryAll(int count, double sizeMm, int othersEach) {
-      int i = 0;
-      for (Map.Entry<String, byte[]> icon : OpenIcons.sample(count).entrySet()) {
-        posts = i++ % othersEach == 0 ? POSTS : POSTS.subList(0, 1);
-        tryBoth(icon.getKey(), sized(icon.getKey(), icon.getValue(), sizeMm));
-      }
+      eachOf(
+          count,
+          (i, icon) -> {
+            List<Post> posts = i % othersEach == 0 ? POSTS : POSTS.subList(0, 1);
+            Artwork sized = sized(icon.getKey(), icon.getValue(), sizeMm);
+            attempt(icon.getKey() + " recess", () -> recess(sized), posts);
+            attempt(icon.getKey() + " cutout", () -> cutout(sized), posts);
+          });
     }
 
     /**
      * Carves each icon with the bits of one list; the lists take turns. Read with the first post.
      */
     void carve(int count, double sizeMm, List<List<Tool>> turns) {
-      posts = POSTS.subList(0, 1);
-      int i = 0;
-      for (Map.Entry<String, byte[]> icon : OpenIcons.sample(count).entrySet()) {
-        Artwork sized = sized(icon.getKey(), icon.getValue(), sizeMm);
-        for (Tool bit : turns.get(i++ % turns.size())) {
-          attempt(icon.getKey() + " " + bit.name(), () -> carved(sized, bit));
-        }
-      }
+      eachOf(
+          count,
+          (i, icon) -> {
+            Artwork sized = sized(icon.getKey(), icon.getValue(), sizeMm);
+            for (Tool bit : turns.get(i % turns.size())) {
+              String what = icon.getKey() + " " + bit.name();
+              attempt(what, () -> carved(sized, bit), POSTS.subList(0, 1));
+            }
+          });
+    }
+
+    private static void eachOf(int count, BiConsumer<Integer, Map.Entry<String, byte[]>> trial) {
+      List<Map.Entry<String, byte[]>> icons = List.copyOf(OpenIcons.sample(count).entrySet());
+      IntStream.range(0, icons.size()).parallel().forEach(i -> trial.accept(i, icons.get(i)));
     }
 
     private static Artwork sized(String name, byte[] content, double sizeMm) {
@@ -238,13 +248,8 @@ class IconsEndToEndTest {
       return b.width() > b.height() ? art.withWidth(sizeMm) : art.withHeight(sizeMm);
     }
 
-    private void tryBoth(String name, Artwork sized) {
-      attempt(name + " recess", () -> recess(sized));
-      attempt(name + " cutout", () -> cutout(sized));
-    }
-
     /** Writes and reads back with each post; the first is compared with the design too. */
-    private void attempt(String what, Supplier<Design> design) {
+    private void attempt(String what, Supplier<Design> design, List<Post> posts) {
       outcome.ask(posts.size());
       try {
         Design asDrawn = design.get();

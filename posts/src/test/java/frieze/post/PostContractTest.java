@@ -21,6 +21,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -331,25 +332,27 @@ public abstract class PostContractTest {
   }
 
   private void arcs(int count) {
-    for (boolean inches : new boolean[] {false, true}) {
-      Machine machine = Jobs.machine(true, false, inches);
-      double worst = 0;
-      for (int from = 0; from < count; from += ARCS_IN_A_PROGRAM) {
-        RandomArcs arcs =
-            new RandomArcs(post().capabilities(), from, Math.min(ARCS_IN_A_PROGRAM, count - from));
-        Program program = lower(new Case(machine, arcs.sequence(), List.of())).get(0);
-        ProgramText text = post().write(program);
-        worst = Math.max(worst, arcs.worstTicks(text, program.grid(), run(text).moves()));
-      }
-      System.out.printf(
-          Locale.ROOT,
-          "%s, %s: %d arcs, at most %.2f last digits off%n",
-          post().id(),
-          inches ? "inch" : "mm",
-          count,
-          worst);
-      assertThat(worst).isPositive().isLessThan(RandomArcs.ALLOWED_TICKS);
+    Stream.of(false, true).parallel().forEach(inches -> arcs(count, inches));
+  }
+
+  private void arcs(int count, boolean inches) {
+    Machine machine = Jobs.machine(true, false, inches);
+    double worst = 0;
+    for (int from = 0; from < count; from += ARCS_IN_A_PROGRAM) {
+      RandomArcs arcs =
+          new RandomArcs(post().capabilities(), from, Math.min(ARCS_IN_A_PROGRAM, count - from));
+      Program program = lower(new Case(machine, arcs.sequence(), List.of())).get(0);
+      ProgramText text = post().write(program);
+      worst = Math.max(worst, arcs.worstTicks(text, program.grid(), run(text).moves()));
     }
+    System.out.printf(
+        Locale.ROOT,
+        "%s, %s: %d arcs, at most %.2f last digits off%n",
+        post().id(),
+        inches ? "inch" : "mm",
+        count,
+        worst);
+    assertThat(worst).isPositive().isLessThan(RandomArcs.ALLOWED_TICKS);
   }
 
   /** The post that a name finds, for tests of built-in ones. */
