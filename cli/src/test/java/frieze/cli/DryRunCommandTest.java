@@ -80,6 +80,13 @@ class DryRunCommandTest {
   }
 
   @Test
+  void an_empty_file_is_exit_code_3() {
+    Shell.Result result = dryRun("");
+    assertThat(result.code()).as(result.out()).isEqualTo(ExitCode.BAD_INPUT.number());
+    assertThat(result.out()).contains("error[RS-023]: the file is empty");
+  }
+
+  @Test
   void a_file_that_is_not_there_is_exit_code_3() {
     Shell.Result result = shell.run("dryrun", "none.nc");
     assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT.number());

@@ -7,6 +7,7 @@ import frieze.diagnostic.SourceSpan;
 import frieze.field.DepthMap;
 import frieze.motion.Executed;
 import frieze.motion.Executed.Rotation;
+import frieze.rs274.ProgramCode;
 import frieze.rs274.ProgramSummary;
 import frieze.rs274.ReadingRules;
 import frieze.rs274.ReadingRules.Rapids;
@@ -82,16 +83,14 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
   void end(String program, ProgramSummary summary) {
     clock.stop();
     checks.end(log);
-    if (!moved) {
+    if (!moved && summary.readable() && summary.count(ProgramCode.EMPTY) == 0) {
       log.add(
           FindingCode.NOTHING_MOVES,
           SourceSpan.file(program),
           Amount.NONE,
-          summary.lines() == 0
-              ? "the program is empty"
-              : "the program has no move in "
-                  + summary.lines()
-                  + (summary.lines() == 1 ? " line" : " lines"));
+          "the program has no move in "
+              + summary.lines()
+              + (summary.lines() == 1 ? " line" : " lines"));
     }
     if (summary.g92()) {
       log.add(

@@ -1,6 +1,8 @@
 package frieze.rs274;
 
 import java.nio.charset.StandardCharsets;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Reads the words, settings and comments of a line.
@@ -10,6 +12,15 @@ import java.nio.charset.StandardCharsets;
  */
 final class BlockReader {
   private static final String LETTERS = "ABCDFGHIJKLMPQRSTXYZ";
+
+  /** O, a number or name, and a word that calls or steers: common practice, not in the report. */
+  private static final Pattern CALL =
+      Pattern.compile(
+          "O\\s*(<[^>]*>|[0-9]+)\\s*(SUB|ENDSUB|CALL|RETURN|IF|ELSEIF|ELSE|ENDIF|WHILE|ENDWHILE"
+              + "|DO|REPEAT|ENDREPEAT|BREAK|CONTINUE)(?![A-Z0-9])",
+          Pattern.CASE_INSENSITIVE);
+
+  private static final int LONGEST_CALL = 100;
 
   private final ReadingRules rules;
   private final LineScanner scanner;
@@ -41,6 +52,9 @@ final class BlockReader {
       scanner.move(scanner.pos() + 1);
       c = scanner.peek();
     }
+    if (c == 'O') {
+      checkCall(source.bytes(), to);
+    }
     if (c == 'N') {
       lineNumber(to);
       c = scanner.peek();
@@ -49,6 +63,9 @@ final class BlockReader {
       c = scanner.peek();
     }
     while (c != -1) {
+      if (c == 'O') {
+        checkCall(source.bytes(), to);
+      }
       segment(c, source.bytes(), to, block);
       c = scanner.peek();
     }
@@ -92,6 +109,20 @@ final class BlockReader {
           Math.max(end, start + 1),
           "a line number is N and 1 to " + most + " digits, without sign and point",
           "");
+    }
+  }
+
+  /** Refuses a line of a subprogram or a loop. */
+  private void checkCall(byte[] b, int to) {
+    int start = scanner.pos();
+    Matcher call = CALL.matcher(NumberReader.text(b, start, Math.min(to, start + LONGEST_CALL)));
+    if (call.lookingAt()) {
+      throw new Refusal(
+          ProgramCode.SUBPROGRAM,
+          start,
+          start + call.end(),
+          call.group() + ": subprograms and loops are not followed",
+          Strangers.WRITE_OUT);
     }
   }
 

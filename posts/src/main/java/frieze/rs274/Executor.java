@@ -30,6 +30,7 @@ final class Executor {
   private final Offsets offsets;
   private final Auxiliaries auxiliaries;
   private final Probing probing;
+  private final Strangers strangers;
   private boolean ended;
 
   Executor(ReadingRules rules, Parameters parameters, Findings findings, Consumer<Executed> sink) {
@@ -46,6 +47,7 @@ final class Executor {
     this.offsets = new Offsets(rules, parameters, mover, findings);
     this.auxiliaries = new Auxiliaries(rules, mover, offsets, findings);
     this.probing = new Probing(rules, parameters, mover);
+    this.strangers = new Strangers(findings);
   }
 
   Modes modes() {
@@ -73,7 +75,11 @@ final class Executor {
     if (block.isEmpty()) {
       return;
     }
-    codes.sort(block, modes);
+    codes.sort(block);
+    if (codes.hasStrange()) {
+      strangers.tell(block, codes);
+    }
+    codes.settle(block, modes);
     for (int i = 0; i < block.setCount; i++) {
       parameters.set(block.setNumber[i], block.setValue[i]);
     }
@@ -82,16 +88,31 @@ final class Executor {
     }
     auxiliaries.feedAndSpeed(block, codes);
     auxiliaries.toolAndSpindle(block, codes);
-    if (codes.g(0) == 40) {
+    boolean lost = codes.axisWordsLost(block);
+    if (codes.g(0) == 40 && !lost) {
       auxiliaries.dwell(block);
     }
     if (block.gCount > 0) {
       settings(block);
     }
-    nonModal(block);
-    motion(block);
+    if (lost) {
+      lose(block);
+    } else {
+      nonModal(block);
+      motion(block);
+    }
     if (codes.m(4) != LineCodes.NONE) {
       stop();
+    }
+  }
+
+  /** Nobody knows where an axis goes that is named beside a code that nobody knows. */
+  private void lose(Block block) {
+    for (int axis = 0; axis < Frames.LINEAR; axis++) {
+      if (block.has(Frames.LETTERS.charAt(axis))) {
+        long number = (long) block.line() * Frames.AXES + axis;
+        frames.lose(axis, Unknowns.of(Unknowns.Kind.STRANGE_CODE, number));
+      }
     }
   }
 

@@ -236,7 +236,7 @@ final class Frames {
     }
   }
 
-  /** Forgets where an axis stands: somewhere on the way to where a probe was sent. */
+  /** Forgets where an axis stands: somewhere on a probe's way, or where nobody can say. */
   void lose(int axis, long name) {
     drawn[axis] = drawnFrom(axis);
     unknown[axis] = name;

@@ -191,16 +191,16 @@ public final class Interpreter {
 
   private boolean line(LineSource source) {
     blankSoFar = blankSoFar && isBlank(source);
+    long before = findings.errors();
     try {
       reader.read(source, block);
       if (!block.deleted || !rules.grammar().blockDelete()) {
         executor.run(block);
       }
-      return true;
     } catch (Refusal refusal) {
       findings.error(block, refusal);
-      return false;
     }
+    return findings.errors() == before;
   }
 
   /** Looks at what follows M2 or M30: it is not carried out. */
@@ -238,7 +238,13 @@ public final class Interpreter {
   /** Ends a program that did not end itself. */
   private ProgramSummary finish(Ending ending) {
     if (ending == Ending.END_OF_TEXT) {
-      if (percentOpen) {
+      if (blankSoFar) {
+        findings.error(
+            ProgramCode.EMPTY,
+            lines,
+            lines == 0 ? "the file is empty" : "the file holds nothing but blank lines",
+            "check that the file is whole, and that it is the right one");
+      } else if (percentOpen) {
         unclosed();
       } else if (rules.grammar().endRequired()) {
         findings.error(

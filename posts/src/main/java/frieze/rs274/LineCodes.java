@@ -63,6 +63,8 @@ final class LineCodes {
   private final int missingAxes;
   private boolean extraG;
   private boolean extraM;
+  private boolean strangeG;
+  private boolean strangeM;
   private int torchWord;
   private boolean torchOn;
   private int motion;
@@ -116,12 +118,35 @@ final class LineCodes {
     return extraG || extraM;
   }
 
+  /** Tells whether there are codes that neither the report nor the dialect has. */
+  boolean hasStrange() {
+    return strangeG || strangeM;
+  }
+
+  /** Tells whether the axis words may belong to a code that nobody knows. */
+  boolean axisWordsLost(Block block) {
+    return strangeG && (block.present & AXES) != 0;
+  }
+
+  boolean isStrangeG(int code) {
+    boolean known = code >= 0 && code < G_GROUP.length && G_GROUP[code] != NONE;
+    return !known && !rules.codes().extraG().contains(code);
+  }
+
+  boolean isStrangeM(int code) {
+    ReadingRules.Codes codes = rules.codes();
+    boolean known = code >= 0 && code < M_GROUP.length && M_GROUP[code] != NONE;
+    boolean torch = codes.torchOn().contains(code) || codes.torchOff().contains(code);
+    return !known && !torch && !codes.extraM().contains(code);
+  }
+
   /** The index of the G word of a group. */
   int word(int group) {
     return gWord[group];
   }
 
-  void sort(Block block, Modes modes) {
+  /** Sorts the codes into their groups. */
+  void sort(Block block) {
     forget();
     for (int i = 0; i < block.gCount; i++) {
       addG(block, i);
@@ -139,6 +164,14 @@ final class LineCodes {
         addM(block, i);
       }
     }
+  }
+
+  /** Finds the motion of the sorted line, and checks that each word is used. */
+  void settle(Block block, Modes modes) {
+    if (axisWordsLost(block)) {
+      motion = NONE;
+      return;
+    }
     findMotion(block, modes);
     checkWords(block);
   }
@@ -153,6 +186,8 @@ final class LineCodes {
     }
     extraG = false;
     extraM = false;
+    strangeG = false;
+    strangeM = false;
     torchWord = NONE;
   }
 
@@ -160,10 +195,11 @@ final class LineCodes {
     int code = block.g[i];
     int group = code >= 0 && code < G_GROUP.length ? G_GROUP[code] : NONE;
     if (group == NONE) {
-      if (!rules.codes().extraG().contains(code)) {
-        throw Refusal.ofG(block, i, ProgramCode.UNKNOWN_G, name(code) + " is not known");
+      if (rules.codes().extraG().contains(code)) {
+        extraG = true;
+      } else {
+        strangeG = true;
       }
-      extraG = true;
       return;
     }
     if (!rules.codes().missingG().isEmpty() && rules.codes().missingG().contains(code)) {
@@ -196,10 +232,11 @@ final class LineCodes {
     }
     int group = code >= 0 && code < M_GROUP.length ? M_GROUP[code] : NONE;
     if (group == NONE) {
-      if (!codes.extraM().contains(code)) {
-        throw Refusal.ofM(block, i, ProgramCode.UNKNOWN_M, "M" + code + " is not known");
+      if (codes.extraM().contains(code)) {
+        extraM = true;
+      } else {
+        strangeM = true;
       }
-      extraM = true;
       return;
     }
     if (codes.missingM().contains(code)) {
@@ -269,7 +306,7 @@ final class LineCodes {
     if ((present & missingAxes) != 0) {
       throw noSuchAxis(block);
     }
-    if (hasExtra()) {
+    if (hasExtra() || hasStrange()) {
       return;
     }
     int spare = present & ~(ALWAYS | AXES);

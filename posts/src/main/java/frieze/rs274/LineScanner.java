@@ -100,13 +100,21 @@ final class LineScanner {
     if (c == '-' || c == '+') {
       pos++;
       int next = peek();
-      if (next == '#' || next == '[' || (next >= 'A' && next <= 'Z')) {
+      if (next == '#' || next == '[' || startsFunction()) {
         throw new Refusal(
             ProgramCode.SIGN,
             start,
             pos + 1,
             "a sign may only stand before a number",
             "write [0 - ...]");
+      }
+      if (next != '.' && !(next >= '0' && next <= '9')) {
+        throw new Refusal(
+            ProgramCode.NUMBER,
+            start,
+            start + 1,
+            "a sign, and no number after it",
+            "write the number, or leave the word out");
       }
     }
     double value = numbers.read(b, start, stop);
@@ -238,6 +246,18 @@ final class LineScanner {
           ProgramCode.NOT_WHOLE, start, pos, "a whole number is needed, not " + value, "");
     }
     return (long) near;
+  }
+
+  private boolean startsFunction() {
+    int start = pos;
+    for (Function function : Function.ALL) {
+      boolean found = take(function.name()) && peek() == '[';
+      pos = start;
+      if (found) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private double function() {

@@ -30,6 +30,7 @@ public enum ProgramCode implements Code {
   WORD_REPEATED("RS-020", "The same letter twice on a line"),
   NOT_A_WORD("RS-021", "No word starts with this letter"),
   AFTER_END("RS-022", "Text after the end of the program"),
+  EMPTY("RS-023", "The file is empty"),
 
   GROUP_G("RS-030", "Two G words of one modal group"),
   GROUP_M("RS-031", "Two M words of one modal group"),
@@ -43,6 +44,8 @@ public enum ProgramCode implements Code {
   NO_AXIS_WORD("RS-039", "The code needs an axis word"),
   AXIS_WORDS_WITHOUT_MOTION("RS-040", "Axis words while no motion is in force"),
   NO_SUCH_AXIS("RS-041", "The machine has no such axis"),
+  SUBPROGRAM("RS-042", "Subprograms and loops are not followed"),
+  ARC_CENTRES("RS-043", "How arc centres are counted"),
 
   FEED_NEGATIVE("RS-050", "The feed is negative"),
   FEED_ABSENT("RS-051", "No F on a line in inverse time mode"),

@@ -48,6 +48,11 @@ final class Refusal extends RuntimeException {
     return new Refusal(code, block.mAt[index], block.mEnd[index], message, "");
   }
 
+  /** The same with a hint. */
+  Refusal withHint(String newHint) {
+    return new Refusal(code, at, end, text(), newHint);
+  }
+
   ProgramCode code() {
     return code;
   }

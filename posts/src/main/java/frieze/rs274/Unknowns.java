@@ -17,7 +17,8 @@ final class Unknowns {
     HOME_28(3),
     HOME_30(4),
     TOOL(5),
-    PROBE(6);
+    PROBE(6),
+    STRANGE_CODE(7);
 
     private final long number;
 

@@ -175,4 +175,47 @@ class ArcsTest {
     assertThat(Programs.zeroed("F60 G18", "G3 X1 Z1").only().message()).contains("I, K");
     assertThat(Programs.zeroed("F60 G19", "G3 Y1 Z1").only().message()).contains("J, K");
   }
+
+  /** 0.000001 mm is less than any machine moves, 10 km more than any: both are worked out. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.00001, 0.001, 0.1, 1000, 100_000, 5_000_000})
+  void arcs_of_tiny_and_huge_radii_are_the_circles_they_are(double r) {
+    for (String letter : new String[] {"I", "R"}) {
+      // A quarter from (0, 0) about (r, 0) to (r, r).
+      String words = word("X", r) + word("Y", r) + word(letter, r);
+      Programs.Run run = Programs.zeroed("F60", "G2" + words);
+      Motion.Turn turn = turn(run);
+      assertThat(turn.sweepRad()).as(words).isEqualTo(-Math.PI / 2, within(1e-9));
+      assertThat(turn.centreU()).as(words).isEqualTo(r, within(r * 1e-9));
+      assertThat(turn.centreV()).as(words).isEqualTo(0, within(r * 1e-9));
+      assertThat(turn.lengthMm()).as(words).isEqualTo(r * Math.PI / 2, within(r * 1e-9));
+    }
+  }
+
+  /** The rise of a flat arc above its chord c is c^2 / 8 r: here 0.00000125 mm. */
+  @Test
+  void an_arc_of_ten_kilometres_over_ten_millimetres_is_almost_a_line() {
+    for (String words : new String[] {"R10000000", "I5 J-9999999.99999875"}) {
+      Motion.Turn turn = turn(Programs.zeroed("F60", "G2 X10 " + words));
+      assertThat(turn.sweepRad()).as(words).isEqualTo(-1e-6, within(1e-12));
+      assertThat(turn.lengthMm()).as(words).isEqualTo(10, within(1e-6));
+      assertThat(turn.at(0.5).y()).as(words).isEqualTo(1.25e-6, within(1e-8));
+    }
+  }
+
+  /** A nanometre is where the start ends: a full turn by its centre, nothing by its radius. */
+  @Test
+  void an_arc_of_a_nanometre_is_a_turn_or_a_mistake() {
+    Programs.Run full = Programs.zeroed("F60", "G2 X0 I0.000001");
+    assertThat(turn(full).lengthMm()).isEqualTo(2 * Math.PI * 1e-6, within(1e-12));
+    assertThat(Programs.zeroed("F60", "G2 X0.0000005 R0.000001").errors())
+        .extracting(d -> (Object) d.code())
+        .containsExactly(ProgramCode.ARC_END_IS_START);
+    for (String line : new String[] {"G2 X1 R10000001", "G2 X1 I10000001", "G3 X1 J-10000001"}) {
+      assertThat(Programs.zeroed("F60", line).errors())
+          .as(line)
+          .extracting(d -> (Object) d.code())
+          .containsExactly(ProgramCode.OUT_OF_RANGE);
+    }
+  }
 }

@@ -43,7 +43,19 @@ class FileFrameTest {
     assertThat(run.summary().ending()).isEqualTo(Ending.END_OF_TEXT);
     assertThat(run.all(Executed.End.class)).hasSize(1);
     assertThat(Programs.run(Programs.UNKNOWN, "G21").summary().diagnostics()).isEmpty();
-    assertThat(run().only().code()).isEqualTo(ProgramCode.NO_END);
+  }
+
+  @Test
+  void a_file_with_nothing_in_it_is_an_error_whatever_the_dialect() {
+    for (ReadingRules rules : new ReadingRules[] {ReadingRules.REPORT, Programs.UNKNOWN}) {
+      Programs.Run empty = Programs.runBytes(rules, new byte[0]);
+      assertThat(empty.only().code()).isEqualTo(ProgramCode.EMPTY);
+      assertThat(empty.only().message()).isEqualTo("the file is empty");
+      Programs.Run blank = Programs.run(rules, "", " \t", "");
+      assertThat(blank.only().code()).isEqualTo(ProgramCode.EMPTY);
+      assertThat(blank.only().message()).contains("blank lines");
+    }
+    assertThat(Programs.run(Programs.UNKNOWN, "(nothing)").summary().diagnostics()).isEmpty();
   }
 
   @Test
