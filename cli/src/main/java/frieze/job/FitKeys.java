@@ -194,6 +194,32 @@ final class FitKeys {
     private Moisture() {}
   }
 
+  /** What is taken off after cutting. */
+  static final class Allowance {
+    static final Key<Double> FACE =
+        Key.withDefault(
+            "face",
+            NOT_NEGATIVE,
+            "0 mm",
+            "What comes off the face. Depths count from the finished face, so that everything is cut"
+                + " this much deeper, and grooves are wider where they are cut.");
+    static final Key<Double> WALLS =
+        Key.withDefault(
+            "walls",
+            NOT_NEGATIVE,
+            "0 mm",
+            "What comes off the walls of recesses and openings and off the panel's edge; they are"
+                + " left this much proud.");
+    static final Section SECTION =
+        new Section(
+            "allowance",
+            "What charring, brushing or sanding takes off after cutting. All sizes and depths of the"
+                + " job are those of the finished panel.",
+            List.of(FACE, WALLS));
+
+    private Allowance() {}
+  }
+
   /** How tight the panel sits. */
   static final class Fit {
     static final Key<List<Double>> GAP =

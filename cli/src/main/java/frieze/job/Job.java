@@ -17,6 +17,7 @@ import frieze.layout.Pattern;
 import frieze.layout.Placement;
 import frieze.layout.Variation;
 import frieze.screw.Screws;
+import frieze.shop.FinishAllowance;
 import frieze.shop.Flip;
 import frieze.shop.KeepOut;
 import frieze.shop.Machine;
@@ -145,6 +146,7 @@ public record Job(
    * One panel.
    *
    * @param insert what it goes into, and how
+   * @param allowance what is taken off it after it is cut
    * @param position where its lower left corner lies on the stock; empty for the middle
    * @param screws that hold it in its frame; the pilots are among its work
    * @param flip which of two sides it is, if the stock is turned over
@@ -156,6 +158,7 @@ public record Job(
       String name,
       Insert insert,
       Stock stock,
+      FinishAllowance allowance,
       Zero zero,
       Optional<Point> position,
       double clearanceMm,

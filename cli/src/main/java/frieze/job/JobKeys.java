@@ -439,6 +439,12 @@ final class JobKeys {
     static final Key<Values> STOCK =
         Key.required(
             "stock", new SectionType(Board.SECTION), "the piece of material it is cut from");
+    static final Key<Values> ALLOWANCE =
+        Key.withDefault(
+            "allowance",
+            new SectionType(FitKeys.Allowance.SECTION),
+            "{}",
+            "What is taken off the panel after it is cut.");
     static final Key<Values> ZERO =
         Key.withDefault(
             "zero", new SectionType(ZeroAt.SECTION), "{}", "Where the operator sets zero.");
@@ -509,6 +515,7 @@ final class JobKeys {
                 SIZE,
                 FIT,
                 STOCK,
+                ALLOWANCE,
                 ZERO,
                 POSITION,
                 CLEARANCE,

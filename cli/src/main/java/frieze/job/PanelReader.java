@@ -8,6 +8,7 @@ import frieze.diagnostic.Diagnostics;
 import frieze.layout.ArchedOutline;
 import frieze.layout.Opening;
 import frieze.screw.Screws;
+import frieze.shop.FinishAllowance;
 import frieze.shop.KeepOut;
 import frieze.shop.Machine;
 import frieze.shop.Material;
@@ -83,6 +84,7 @@ final class PanelReader {
             name,
             insert.get(),
             stock.get(),
+            allowance(name, panel),
             zero(panel.get(JobKeys.Panel.ZERO)),
             panel.find(JobKeys.Panel.POSITION).map(PanelReader::point),
             panel.get(JobKeys.Panel.CLEARANCE),
@@ -179,6 +181,26 @@ final class PanelReader {
           "opening: {width: ..., height: ...} as measured in the frame");
     }
     return opening.or(() -> size);
+  }
+
+  private FinishAllowance allowance(String name, Values panel) {
+    Values v = panel.get(JobKeys.Panel.ALLOWANCE);
+    double walls = v.get(FitKeys.Allowance.WALLS);
+    double sanded = panel.get(JobKeys.Panel.FIT).get(FitKeys.Fit.SANDED);
+    if (walls > 0 && sanded > 0) {
+      found.error(
+          JobCode.KEYS_EXCLUDE,
+          v.where(FitKeys.Allowance.WALLS),
+          "the panel \""
+              + name
+              + "\" would be cut larger twice, by "
+              + Amounts.length(walls)
+              + " for its walls and by "
+              + Amounts.length(sanded)
+              + " for \"sanded\" of its fit",
+          "leave out \"sanded\": the allowance for walls is for the edge too");
+    }
+    return new FinishAllowance(v.get(FitKeys.Allowance.FACE), walls);
   }
 
   private Optional<Stock> stock(Values v) {

@@ -25,8 +25,9 @@ final class PanelSetup {
   static Setup of(Machine machine, Job.PanelJob asked, Panel panel) {
     Stock stock = asked.stock();
     Point at = corner(asked, panel);
-    checkOnStock("X", at.x(), panel.lengthMm(), stock.lengthMm(), asked);
-    checkOnStock("Y", at.y(), panel.heightMm(), stock.widthMm(), asked);
+    double proud = stock.blank() ? 0 : asked.allowance().wallsMm();
+    checkOnStock("X", at.x() - proud, panel.lengthMm() + 2 * proud, stock.lengthMm(), asked);
+    checkOnStock("Y", at.y() - proud, panel.heightMm() + 2 * proud, stock.widthMm(), asked);
     return new Setup(
         machine,
         stock,
@@ -36,7 +37,8 @@ final class PanelSetup {
         asked.clearanceMm(),
         asked.spoilboardMm(),
         asked.keepOuts(),
-        asked.tools());
+        asked.tools(),
+        asked.allowance());
   }
 
   /** Where the lower left corner of a panel lies on its stock. */

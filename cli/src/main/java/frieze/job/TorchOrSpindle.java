@@ -5,6 +5,7 @@ import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
 import frieze.post.Post;
+import frieze.shop.FinishAllowance;
 import frieze.shop.Machine;
 
 /** Checks that the machine of a job carries what its work needs. */
@@ -56,6 +57,12 @@ final class TorchOrSpindle {
           work.where(),
           work.operation() + " needs a spindle, and the post " + post.id() + " drives a torch",
           "name a router as the machine, and make a job of its own for the plasma table");
+    } else if (needsTorch && !panel.allowance().equals(FinishAllowance.NONE)) {
+      found.error(
+          JobCode.KEYS_EXCLUDE,
+          panel.where(),
+          "an allowance is for wood that is charred, brushed or sanded, and a torch cuts steel",
+          "leave it out; a kerf is made good by itself");
     } else if (work instanceof Work.TorchCut torchCut) {
       double least = torchCut.torch().row().pierceHeightMm() + ABOVE_PIERCE_MM;
       if (panel.clearanceMm() < least) {

@@ -2,6 +2,7 @@ package frieze.sheet;
 
 import frieze.dryrun.ProgramReport;
 import frieze.post.ProgramText;
+import frieze.shop.FinishAllowance;
 import frieze.shop.Machine;
 import frieze.shop.Setup;
 import frieze.shop.Stock;
@@ -91,7 +92,25 @@ final class PanelSteps {
             + (setup.zero().z() == Zero.AlongZ.TOP ? "on its top" : "on the bed")
             + ", again after every change of tool.");
     items.addAll(widths(stock));
+    allowance(setup.allowance()).ifPresent(items::add);
     return items;
+  }
+
+  /** What is left for after cutting, and that sizes are those of the finished panel. */
+  private Optional<String> allowance(FinishAllowance allowance) {
+    List<String> parts = new ArrayList<>();
+    if (allowance.faceMm() > 0) {
+      parts.add(measures.one(allowance.faceMm()) + " off the face, and cuts are that much deeper");
+    }
+    if (allowance.wallsMm() > 0) {
+      parts.add(measures.one(allowance.wallsMm()) + " off walls and edges, which stand proud");
+    }
+    return parts.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "After cutting take "
+                + String.join("; ", parts)
+                + ". The sizes and depths on the drawing are those of the finished panel.");
   }
 
   /** What an error in height does to the width of grooves, for each V-bit. */

@@ -125,6 +125,8 @@ public final class ReportJson {
     number("panelY", setup.panelYMm());
     number("clearance", setup.clearanceMm());
     number("spoilboard", setup.spoilboardMm());
+    number("allowanceFace", setup.allowance().faceMm());
+    number("allowanceWalls", setup.allowance().wallsMm());
     json.writeEndObject();
   }
 

@@ -13,10 +13,12 @@ import frieze.design.Design;
 import frieze.design.Intents;
 import frieze.design.Motif;
 import frieze.design.Work;
+import frieze.diagnostic.Code;
 import frieze.diagnostic.SourceSpan;
 import frieze.dryrun.DryRun;
 import frieze.dryrun.DryRunResult;
 import frieze.dryrun.Finding;
+import frieze.dryrun.FindingCode;
 import frieze.dryrun.Surroundings;
 import frieze.layout.Opening;
 import frieze.layout.Placement;
@@ -27,14 +29,18 @@ import frieze.plan.Sequencer;
 import frieze.post.Post;
 import frieze.post.Posting;
 import frieze.post.Posts;
+import frieze.shop.FinishAllowance;
 import frieze.shop.Setup;
 import frieze.shop.Stock;
 import frieze.shop.Tool;
 import frieze.shop.Zero;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Each way of cutting, from the work list to a program that passed its dry run. */
@@ -51,6 +57,14 @@ class CutsEndToEndTest {
           + " M20 12 a4 4 0 0 1 4 -4 h12 a4 4 0 0 1 4 4 v8 h-20 z' fill-rule='evenodd'/></svg>";
 
   static DryRunResult dryRun(Work... work) {
+    return dryRun(FinishAllowance.NONE, FinishAllowance.NONE, work);
+  }
+
+  /**
+   * @param left what the plan allows for
+   * @param taken what the dry run is told of
+   */
+  private static DryRunResult dryRun(FinishAllowance left, FinishAllowance taken, Work... work) {
     Artwork art = new SvgReader().read("shield.svg", SHIELD.getBytes(StandardCharsets.UTF_8));
     Motif motif = new Motif("shield", art);
     Affine mirrored =
@@ -75,10 +89,11 @@ class CutsEndToEndTest {
             0.3,
             List.of(),
             SHOP.tools());
-    Plan plan = Planner.plan(design, setup, Tolerances.DEFAULT);
+    Plan plan = Planner.plan(design, setup.allowing(left), Tolerances.DEFAULT);
     Post post = Posts.find("rs274-full").orElseThrow();
     return DryRun.in(Surroundings.of(setup))
-        .comparedWith(setup, Intents.of(design, Tolerances.DEFAULT.flattenMm()))
+        
+        .comparedWith(setup.allowing(taken), Intents.of(design, Tolerances.DEFAULT.flattenMm()))
         .run(
             ReadBack.texts(
                 Posting.write(
@@ -162,6 +177,54 @@ class CutsEndToEndTest {
     BoreWay mills =
         new BoreWay(Optional.empty(), Optional.empty(), List.of(EIGHTH), Optional.empty());
     assertSafe(dryRun(bore(4, Optional.of(6.0), drill, mills)), "milled");
+  }
+
+  private static final FinishAllowance CHARRED = new FinishAllowance(0.6, 0.25);
+
+  private static Set<Code> against(FinishAllowance left, FinishAllowance taken, Work... work) {
+    Set<Code> told = new HashSet<>();
+    dryRun(left, taken, work).findings().forEach(f -> told.add(f.code()));
+    told.retainAll(Set.of(FindingCode.GOUGE, FindingCode.LEFT_STANDING));
+    return told;
+  }
+
+  @Test
+  void what_is_left_for_finishing_passes_and_leaving_it_out_or_adding_it_is_found() {
+    Tool vee = SHOP.tool("vee 60").orElseThrow();
+    OptionalDouble three = OptionalDouble.of(3);
+    Work vgroove =
+        new Work.VGroove(
+            shield(), vee, three, List.of(EIGHTH), 0.1, 0.2, Work.Milling.CLIMB, HERE);
+    Work opening =
+        new Work.Cutout(
+            EIGHTH,
+            Optional.of(new Work.Tabs(3, 4, 2)),
+            Work.Milling.CLIMB,
+            new Work.CutoutWay(Optional.of(shield()), Work.Side.INSIDE, 0.2, 0),
+            HERE);
+    Work panel =
+        new Work.Cutout(
+            QUARTER, Optional.of(new Work.Tabs(3, 4, 2)), Work.Milling.CONVENTIONAL, HERE);
+    Work recess = new Work.Recess(shield(), EIGHTH, 2, 1.4, Work.Milling.CLIMB, HERE);
+    Work groove = new Work.Groove(shield(), vee, 1.5, HERE);
+    assertThat(against(CHARRED, CHARRED, vgroove, panel)).isEmpty();
+    assertThat(against(CHARRED, CHARRED, opening)).isEmpty();
+    assertThat(against(CHARRED, CHARRED, recess, groove, slot(), sunk())).isEmpty();
+    assertThat(against(FinishAllowance.NONE, CHARRED, vgroove, panel))
+        .containsExactlyInAnyOrder(FindingCode.GOUGE, FindingCode.LEFT_STANDING);
+  }
+
+  private static Work slot() {
+    BoreWay.Slot slot = new BoreWay.Slot(18, Math.toRadians(30));
+    BoreWay drawn = new BoreWay(Optional.empty(), Optional.of(slot), List.of(), Optional.empty());
+    return bore(9, Optional.of(6.0), QUARTER, drawn);
+  }
+
+  private static Work sunk() {
+    BoreWay.Countersink sink =
+        new BoreWay.Countersink(8, Math.toRadians(90), SHOP.tool("vee 90").orElseThrow());
+    BoreWay sunk = new BoreWay(Optional.of(sink), Optional.empty(), List.of(), Optional.empty());
+    return new Work.Bore(List.of(new Point(10, 10)), 5, Optional.of(6.0), EIGHTH, sunk, HERE);
   }
 
   private static Work bore(double diameterMm, Optional<Double> depthMm, Tool tool, BoreWay way) {

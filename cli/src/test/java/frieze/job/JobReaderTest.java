@@ -9,6 +9,7 @@ import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.layout.Arrangement;
 import frieze.layout.FriezeGroup;
+import frieze.shop.FinishAllowance;
 import frieze.shop.Zero;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -74,6 +75,21 @@ class JobReaderTest {
     assertThat(panel.work()).extracting(Work::operation).containsExactly("groove", "cutout");
     assertThat(panel.work().get(0).where().toString()).isEqualTo("bench.yaml:16:17");
     assertThat(panel.tools()).extracting(t -> t.name()).containsExactly("flat 1/4", "vee 60");
+  }
+
+  @Test
+  void an_allowance_is_read_and_does_not_widen_the_panel_a_second_time() {
+    String fit = "    fit: {gap: 1/16}\n";
+    Job job = read(GOOD.replace(fit, fit + "    allowance: {face: 0.6 mm, walls: 0.01}\n"));
+    FinishAllowance allowance = job.panels().get(0).allowance();
+    assertThat(allowance.faceMm()).isEqualTo(0.6);
+    assertThat(allowance.wallsMm()).isCloseTo(0.254, within(ROUNDING));
+    assertThat(read(GOOD).panels().get(0).allowance()).isEqualTo(FinishAllowance.NONE);
+    String both = "    fit: {sanded: 0.02}\n    allowance: {walls: 0.01}\n";
+    Diagnostic twice = failures(GOOD.replace(fit, both)).get(0);
+    assertThat(twice.code()).isEqualTo(JobCode.KEYS_EXCLUDE);
+    assertThat(twice.where().line()).isEqualTo(10);
+    assertThat(twice.message()).contains("by 0.25 mm", "by 0.51 mm");
   }
 
   @Test

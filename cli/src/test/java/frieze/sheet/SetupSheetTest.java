@@ -11,10 +11,12 @@ import frieze.dryrun.Finding;
 import frieze.dryrun.NotChecked;
 import frieze.plan.Plan;
 import frieze.post.ProgramText;
+import frieze.shop.FinishAllowance;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Locale;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeAll;
@@ -66,6 +68,33 @@ class SetupSheetTest {
         .doesNotContain("http")
         .doesNotContain("url(")
         .doesNotContain("@import");
+  }
+
+  @Test
+  void sheet_and_report_tell_what_is_to_come_off_after_cutting() {
+    PanelFacts charred =
+        new PanelFacts(
+            panel.design(),
+            panel.opening(),
+            panel.gapMm(),
+            panel.setup().allowing(new FinishAllowance(0.6, 0.25)),
+            panel.intents(),
+            panel.plan(),
+            panel.programs(),
+            panel.dryRun(),
+            Optional.empty(),
+            panel.drawings(),
+            panel.sitting());
+    SheetFacts job =
+        new SheetFacts(
+            "bench", "bench.yaml", false, SampleJob.machine(), "short-arcs", List.of(charred));
+    assertThat(SetupSheet.html(job))
+        .contains(
+            "After cutting take 0.6 mm off the face, and cuts are that much deeper; 0.25 mm off"
+                + " walls and edges, which stand proud.");
+    assertThat(html).doesNotContain("After cutting take");
+    assertThat(ReportJson.text(job))
+        .contains("\"allowanceFace\" : 0.6", "\"allowanceWalls\" : 0.25");
   }
 
   @Test

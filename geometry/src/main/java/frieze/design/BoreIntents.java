@@ -24,8 +24,8 @@ final class BoreIntents {
       Region area = Region.of(List.of(outline), FillRule.NONZERO, flattenMm);
       intents.add(
           bore.depthMm().isPresent()
-              ? new Intent.Recess(name, area, depthMm, bore.tool())
-              : new Intent.Through(name, area, bore.tool(), Work.Side.INSIDE, width, 0));
+              ? new Intent.Recess(name, area, depthMm, bore.tool(), true)
+              : new Intent.Through(name, area, bore.tool(), Work.Side.INSIDE, width, 0, true));
     } else {
       intents.add(new Intent.Hole(name, centre, bore.diameterMm(), depthMm, bore.tool()));
     }

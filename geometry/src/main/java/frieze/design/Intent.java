@@ -8,7 +8,7 @@ import frieze.shop.ToolShape;
 import java.util.List;
 
 /**
- * A change to the stock that is wanted, in the panel frame; depths below the stock's top, in
+ * A change to the stock that is wanted, in the panel frame; depths below the finished face, in
  * millimetres. All regions come from the artwork's exact boundary.
  */
 public sealed interface Intent {
@@ -30,8 +30,18 @@ public sealed interface Intent {
     R hole(Hole hole);
   }
 
-  /** An area at one depth. */
-  record Recess(String name, Region region, double depthMm, Tool tool) implements Intent {
+  /**
+   * An area at one depth.
+   *
+   * @param asCut whether its walls stay as they are cut, whatever finishing takes off others
+   */
+  record Recess(String name, Region region, double depthMm, Tool tool, boolean asCut)
+      implements Intent {
+    /** An area whose walls are finished like the panel. */
+    public Recess(String name, Region region, double depthMm, Tool tool) {
+      this(name, region, depthMm, tool, false);
+    }
+
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.recess(this);
@@ -98,9 +108,23 @@ public sealed interface Intent {
    *     around it does; or half on either side
    * @param slotMm how wide it may be
    * @param skinMm what stays at the stock's bottom; 0 to go through
+   * @param asCut whether its wall stays as it is cut, whatever finishing takes off others
    */
-  record Through(String name, Region part, Tool tool, Work.Side side, double slotMm, double skinMm)
+  record Through(
+      String name,
+      Region part,
+      Tool tool,
+      Work.Side side,
+      double slotMm,
+      double skinMm,
+      boolean asCut)
       implements Intent {
+    /** A slot along a wall that is finished like the panel. */
+    public Through(
+        String name, Region part, Tool tool, Work.Side side, double slotMm, double skinMm) {
+      this(name, part, tool, side, slotMm, skinMm, false);
+    }
+
     /** A part freed from the stock by a slot of the tool's width around it. */
     public Through(String name, Region part, Tool tool) {
       this(name, part, tool, Work.Side.OUTSIDE, tool.diameterMm(), 0);

@@ -62,10 +62,28 @@ public sealed interface Work {
    * @param depthMm how deep, or how deep at most if by width
    * @param fade how the depth changes towards the ends of open lines; not if by width
    * @param byWidth whether each line is as deep as makes its groove as wide as it is drawn
+   * @param proudMm how much of the depth is above the face on which lines are as wide as drawn
    */
   record Groove(
-      Target on, Tool tool, double depthMm, Optional<Fade> fade, boolean byWidth, SourceSpan where)
+      Target on,
+      Tool tool,
+      double depthMm,
+      Optional<Fade> fade,
+      boolean byWidth,
+      SourceSpan where,
+      double proudMm)
       implements Work {
+    /** A groove from the stock's top. */
+    public Groove(
+        Target on,
+        Tool tool,
+        double depthMm,
+        Optional<Fade> fade,
+        boolean byWidth,
+        SourceSpan where) {
+      this(on, tool, depthMm, fade, byWidth, where, 0);
+    }
+
     public Groove {
       if (byWidth && fade.isPresent()) {
         throw new IllegalArgumentException("fade must be empty by width");
@@ -84,7 +102,11 @@ public sealed interface Work {
      */
     public double depthMm(double drawnMm) {
       double radius = Math.min(drawnMm / 2, tool.radiusMm());
-      return byWidth ? Math.min(depthMm, tool.shape().heightAtMm(radius)) : depthMm;
+      double below = tool.shape().heightAtMm(radius);
+      if (!byWidth || below <= 0) {
+        return byWidth ? 0 : depthMm;
+      }
+      return Math.min(depthMm, below + proudMm);
     }
 
     /** A groove of one depth. */

@@ -27,7 +27,13 @@ final class ClearedAreas {
   private static final double SAMPLE_MM = 0.5;
   private static final int HALVINGS = 40;
 
-  private record Area(BoundaryDistance border, double depthMm, double toolRadiusMm) {}
+  /**
+   * A recess.
+   *
+   * @param proudMm how far its walls stand inside its border
+   */
+  private record Area(
+      BoundaryDistance border, double depthMm, double toolRadiusMm, double proudMm) {}
 
   private final Tolerances tolerances;
   private final List<Area> areas = new ArrayList<>();
@@ -36,14 +42,24 @@ final class ClearedAreas {
     this.tolerances = tolerances;
   }
 
-  static ClearedAreas of(Design design, Motif motif, Tolerances tolerances) {
+  /**
+   * Finds the recesses of a motif.
+   *
+   * @param proudMm how far their walls stand inside their borders
+   */
+  static ClearedAreas of(
+      Design design, Motif motif, double proudMm, Tolerances tolerances) {
     ClearedAreas cleared = new ClearedAreas(tolerances);
     for (Work work : design.work()) {
       if (work instanceof Work.Recess recess && recess.on().motif().equals(motif.name())) {
         Region area = Selection.area(motif, recess.on(), Affine.IDENTITY, tolerances.flattenMm());
         if (!area.isEmpty()) {
           cleared.areas.add(
-              new Area(BoundaryDistance.of(area), recess.depthMm(), recess.tool().radiusMm()));
+              new Area(
+                  BoundaryDistance.of(area),
+                  recess.depthMm(),
+                  recess.tool().radiusMm(),
+                  proudMm));
         }
       }
     }
@@ -60,7 +76,7 @@ final class ClearedAreas {
     for (Area area : areas) {
       double cutter = area.toolRadiusMm();
       double wide = radiusBelow(tool, area.depthMm());
-      double margin = (wide <= cutter ? cutter : wide + cutter) + tolerances.totalMm();
+      double margin = (wide <= cutter ? cutter : wide + cutter) + area.proudMm() + tolerances.totalMm();
       if (area.depthMm() > deepest && area.border().signed(at) * scale >= margin) {
         deepest = area.depthMm();
       }

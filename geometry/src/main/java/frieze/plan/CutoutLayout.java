@@ -106,7 +106,7 @@ final class CutoutLayout {
           .map(t -> new Lap(directed(t), List.of()))
           .toList();
     }
-    double radius = cutout.tool().radiusMm();
+    double radius = cutout.tool().radiusMm() + setup.allowance().wallsMm();
     Track wall = directed(Outline.outside(outline, radius, tolerances));
     if (way.leaveMm() == 0) {
       return List.of(new Lap(wall, List.of()));
@@ -126,7 +126,7 @@ final class CutoutLayout {
           case INSIDE -> -1;
           case ON_LINE -> 0;
         };
-    double radius = cutout.tool().radiusMm();
+    double radius = cutout.tool().radiusMm() + setup.allowance().wallsMm();
     List<Track> walls = tracks(Offset.offset(area, sign * radius, tolerances.offsetMm()));
     List<List<Track>> laps = new ArrayList<>();
     for (double left : sign == 0 ? List.<Double>of() : left()) {

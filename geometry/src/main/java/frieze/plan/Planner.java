@@ -25,7 +25,7 @@ public final class Planner {
    * @throws frieze.diagnostic.BadInputException with every error of the work list
    */
   public static Plan plan(Design asked, Setup setup, Tolerances tolerances) {
-    Design design = SlowDrills.replaced(asked, setup);
+    Design design = AsCut.of(SlowDrills.replaced(asked, setup), setup.allowance());
     Diagnostics found = new Diagnostics();
     new WorkCheck(design, setup, tolerances, found).check();
     SourceSpan where = design.work().isEmpty() ? SourceSpan.NONE : design.work().get(0).where();

@@ -17,21 +17,25 @@ import java.util.stream.Stream;
 final class RecessLayout {
   private final Design design;
   private final Work.Recess recess;
+  private final double proudMm;
   private final Tolerances tolerances;
   private final AreaLayout<RecessCuts> layout;
 
   /**
    * Lays a recess out.
    *
+   * @param proudMm how far the walls stand inside the drawn outline
    * @param maker makes the cuts of a part
    */
   RecessLayout(
       Design design,
       Work.Recess recess,
+      double proudMm,
       Tolerances tolerances,
       Function<RecessGeometry.Part, RecessCuts.Made> maker) {
     this.design = design;
     this.recess = recess;
+    this.proudMm = proudMm;
     this.tolerances = tolerances;
     this.layout =
         new AreaLayout<>(
@@ -55,7 +59,8 @@ final class RecessLayout {
     return layout.items();
   }
 
-  private RecessGeometry.Result geometry(Region area) {
+  private RecessGeometry.Result geometry(Region drawn) {
+    Region area = proudMm == 0 ? drawn : Offset.offset(drawn, -proudMm, tolerances.offsetMm());
     double radius = recess.tool().radiusMm();
     double stepover = Math.min(recess.stepoverMm(), radius);
     double leave = leaveMm();

@@ -8,30 +8,41 @@ import frieze.shop.ToolShape;
  *
  * @param tangent of half the bit's angle: how much wider a cut becomes for each millimetre of depth
  * @param tipRadiusMm the radius of the flat at the tip, 0 for a point
- * @param floorMm the deepest that the tip may stand
+ * @param floorMm the deepest that the tip may stand, below the stock's top
+ * @param proudMm how much the stock's top stands above the face on which the outline is drawn
  */
-record VCutter(double tangent, double tipRadiusMm, double floorMm) {
+record VCutter(double tangent, double tipRadiusMm, double floorMm, double proudMm) {
 
   /**
    * Takes the cone of a V-bit.
    *
+   * @param floorMm the deepest that the tip may stand, below the face on which the outline is drawn
    * @throws IllegalArgumentException if the tool has another shape
    */
-  static VCutter of(Tool tool, double floorMm) {
+  static VCutter of(Tool tool, double floorMm, double proudMm) {
     if (!(tool.shape() instanceof ToolShape.Vee vee)) {
       throw new IllegalArgumentException("tool must be a V-bit but was " + tool.name());
     }
-    return new VCutter(StrictMath.tan(vee.angleRad() / 2), vee.tipMm() / 2, floorMm);
+    return new VCutter(
+        StrictMath.tan(vee.angleRad() / 2), vee.tipMm() / 2, floorMm + proudMm, proudMm);
   }
 
-  /** The depth at which the walls pass at a distance from the axis, below the deepest or not. */
+  /**
+   * The depth at which the walls pass the drawn face at a distance from the axis, below the deepest
+   * or not.
+   */
   double depthMm(double wallMm) {
-    return (wallMm - tipRadiusMm) / tangent;
+    return proudMm + (wallMm - tipRadiusMm) / tangent;
   }
 
-  /** The distance of the walls from the axis when the tip stands on the floor. */
+  /** How far the floor's edge lies from the outline. */
+  double wallWidthMm() {
+    return (floorMm - proudMm) * tangent;
+  }
+
+  /** The distance of the walls from the axis, on the drawn face, when the tip is on the floor. */
   double floorWallMm() {
-    return floorMm * tangent + tipRadiusMm;
+    return wallWidthMm() + tipRadiusMm;
   }
 
   /**

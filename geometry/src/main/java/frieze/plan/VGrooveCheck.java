@@ -88,7 +88,7 @@ final class VGrooveCheck {
   }
 
   private void checkRidges(Work.VGroove work, ToolShape.Vee vee) {
-    double stepover = VCutter.of(work.tool(), work.floorMm()).stepoverMm(work.ridgeMm());
+    double stepover = VCutter.of(work.tool(), work.floorMm(), 0).stepoverMm(work.ridgeMm());
     if (!(stepover >= LEAST_STEPOVER_MM)) {
       found.error(
           PlanCode.RIDGES_TOO_FINE,

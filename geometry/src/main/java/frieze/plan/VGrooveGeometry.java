@@ -63,17 +63,18 @@ final class VGrooveGeometry {
    * Prepares.
    *
    * @param limitMm the most that the V-bit takes in one pass
+   * @param proudMm how much the stock's top stands above the finished face
    */
-  VGrooveGeometry(Work.VGroove work, double limitMm, Tolerances tolerances) {
+  VGrooveGeometry(Work.VGroove work, double limitMm, double proudMm, Tolerances tolerances) {
     this.work = work;
-    this.bit = VCutter.of(work.tool(), work.floorMm());
+    this.bit = VCutter.of(work.tool(), work.floorMm(), proudMm);
     this.limitMm = limitMm;
     this.t = tolerances;
   }
 
   /** Works out an area. */
   Result of(Region area) {
-    Region floor = Offset.offset(area, -bit.floorMm() * bit.tangent(), t.offsetMm());
+    Region floor = Offset.offset(area, -bit.wallWidthMm(), t.offsetMm());
     // Clear of the wall by what the tolerances may add up to; the V-bit takes that too.
     Region flat = Offset.offset(floor, -t.totalMm(), t.offsetMm());
     Floor cleared = clear(flat);

@@ -43,7 +43,7 @@ final class VGrooveWork {
                 work.operation(),
                 work.on(),
                 tolerances,
-                new VGrooveGeometry(work, limit, tolerances)::of,
+                new VGrooveGeometry(work, limit, setup.allowance().faceMm(), tolerances)::of,
                 VGrooveGeometry.Result::placed)
             .mirrorsApart();
     this.items = layout.items();
@@ -104,7 +104,8 @@ final class VGrooveWork {
   private Planner.Batch floor(Tool tool, List<FloorChain> chains) {
     Feeds feeds = feeds(tool);
     List<Double> depths =
-        DepthPasses.depths(work.floorMm(), DepthPasses.limitMm(tool, setup.stock().material()));
+        DepthPasses.depths(
+            work.floorMm() + setup.allowance().faceMm(), DepthPasses.limitMm(tool, setup.stock().material()));
     List<List<Cut>> blocks = new ArrayList<>();
     for (FloorChain one : chains) {
       if (RecessPlanner.canCut(tool, one.chain())) {
@@ -164,7 +165,7 @@ final class VGrooveWork {
   private void checkDepth() {
     double deepest = items.stream().mapToDouble(i -> i.result().deepestMm()).max().orElse(0);
     double widest = items.stream().mapToDouble(i -> i.result().widestMm()).max().orElse(0);
-    double wanted = VCutter.of(work.tool(), work.floorMm()).depthMm(widest);
+    double wanted = VCutter.of(work.tool(), work.floorMm(), 0).depthMm(widest);
     double thickness = setup.stock().thinnestMm();
     String hint = "give \"deepest\" for a flat floor, or take a bit with a wider angle";
     if (deepest >= thickness) {
@@ -177,6 +178,18 @@ final class VGrooveWork {
                   + " deep but the stock is "
                   + Amounts.length(thickness)
                   + " thick at its thinnest",
+              hint));
+    } else if (deepest > work.tool().fluteLengthMm() + tolerances.totalMm()) {
+      notes.add(
+          Diagnostic.error(
+              PlanCode.TOOL_TOO_SHORT,
+              work.where(),
+              "vgroove goes "
+                  + Amounts.length(deepest)
+                  + " below the stock's top, with what finishing takes off the face; tool "
+                  + work.tool().name()
+                  + " cuts "
+                  + Amounts.length(work.tool().fluteLengthMm()),
               hint));
     } else if (wanted > work.bitReachMm() + tolerances.totalMm()
         && work.floorMm() == work.bitReachMm()) {

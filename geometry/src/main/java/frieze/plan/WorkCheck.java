@@ -62,8 +62,10 @@ final class WorkCheck implements Work.Visitor<Boolean> {
   private void checkPanel(SourceSpan where) {
     double length = design.panel().lengthMm();
     double height = design.panel().heightMm();
+    double proud = setup.stock().blank() ? 0 : setup.allowance().wallsMm();
     double beyond =
-        Math.max(
+        proud
+            + Math.max(
             Math.max(-setup.panelXMm(), -setup.panelYMm()),
             Math.max(
                 setup.panelXMm() + length - setup.stock().lengthMm(),
@@ -152,7 +154,7 @@ final class WorkCheck implements Work.Visitor<Boolean> {
 
   /** Whether a tool fits into an area at all. */
   private void checkRoom(Work work, String motif, Region area) {
-    double radius = work.tool().radiusMm();
+    double radius = work.tool().radiusMm() + setup.allowance().wallsMm();
     if (!Offset.offset(area, -radius, tolerances.offsetMm()).isEmpty()) {
       return;
     }
@@ -163,20 +165,21 @@ final class WorkCheck implements Work.Visitor<Boolean> {
         "tool "
             + work.tool().name()
             + " is "
-            + Amounts.length(2 * radius)
+            + Amounts.length(work.tool().diameterMm())
             + " wide but the widest place of "
             + motif
             + " is "
-            + Amounts.length(widest),
+            + Amounts.length(widest - 2 * setup.allowance().wallsMm()),
         "use a smaller tool, or a larger motif");
   }
 
   /** An opening narrower than the tool can't be cut; the others can. */
   private void checkOpenings(Work.Cutout cutout, Work.Target on, Region area) {
+    double radius = cutout.tool().radiusMm() + setup.allowance().wallsMm();
     List<Region> narrow =
         area.parts().stream()
             .filter(
-                p -> Offset.offset(p, -cutout.tool().radiusMm(), tolerances.offsetMm()).isEmpty())
+                p -> Offset.offset(p, -radius, tolerances.offsetMm()).isEmpty())
             .toList();
     if (narrow.size() == area.parts().size()) {
       checkRoom(cutout, on.motif(), area);
@@ -257,7 +260,7 @@ final class WorkCheck implements Work.Visitor<Boolean> {
   }
 
   private void checkWaste(Work.Cutout cutout) {
-    double slot = cutout.tool().diameterMm();
+    double slot = cutout.tool().diameterMm() + setup.allowance().wallsMm();
     double right = setup.stock().lengthMm() - setup.panelXMm() - design.panel().lengthMm();
     double back = setup.stock().widthMm() - setup.panelYMm() - design.panel().heightMm();
     double[] strips = {setup.panelXMm(), right, setup.panelYMm(), back};
@@ -304,8 +307,8 @@ final class WorkCheck implements Work.Visitor<Boolean> {
           work.where(),
           work.operation()
               + " goes "
-              + Amounts.length(depthMm)
-              + " deep but the stock is "
+              + deep(work, depthMm)
+              + " but the stock is "
               + Amounts.length(setup.stock().thinnestMm())
               + " thick at its thinnest",
           "make it less deep by more than " + Amounts.length(-left));
@@ -342,14 +345,21 @@ final class WorkCheck implements Work.Visitor<Boolean> {
           work.where(),
           work.operation()
               + " goes "
-              + Amounts.length(depthMm)
-              + " deep, "
+              + deep(work, depthMm)
+              + ", "
               + Amounts.length(depthMm - canMm)
               + " more than tool "
               + tool.name()
               + " can cut",
           "use a longer tool");
     }
+  }
+
+  private String deep(Work work, double depthMm) {
+    boolean more = setup.allowance().faceMm() > 0 && !(work instanceof Work.Cutout);
+    return Amounts.length(depthMm)
+        + " deep"
+        + (more ? " below the stock's top, with what finishing takes off the face" : "");
   }
 
   void unsuited(Work work, String why) {

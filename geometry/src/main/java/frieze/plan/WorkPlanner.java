@@ -72,7 +72,12 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
     ChipThinning.warning(recess, feeds, setup.stock().material()).ifPresent(found::add);
     List<Double> depths = passes(recess.tool(), recess.depthMm());
     RecessLayout layout =
-        new RecessLayout(design, recess, tolerances, part -> made(recess, part, feeds, depths));
+        new RecessLayout(
+            design,
+            recess,
+            setup.allowance().wallsMm(),
+            tolerances,
+            part -> made(recess, part, feeds, depths));
     boolean lastTool = RecessLayout.sameArea(design, recess).noneMatch(r -> isSmaller(r, recess));
     List<List<Cut>> blocks = new ArrayList<>();
     for (AreaLayout.Item<RecessCuts> item : layout.items()) {
@@ -171,7 +176,7 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
   public List<Planner.Batch> groove(Work.Groove groove) {
     Motif motif = design.motif(groove.on().motif());
     Feeds feeds = feeds(groove);
-    ClearedAreas cleared = ClearedAreas.of(design, motif, tolerances);
+    ClearedAreas cleared = ClearedAreas.of(design, motif, setup.allowance().wallsMm(), tolerances);
     geometryCalls++;
     Map<Path, Track> tracks = tracks(groove, motif);
     Map<Path, Double> widths = Selection.widthsMm(motif, groove.on());

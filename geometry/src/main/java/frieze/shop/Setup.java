@@ -13,6 +13,7 @@ import java.util.List;
  * @param clearanceMm the height above the stock's top at which the tool travels
  * @param spoilboardMm how far below the stock a through cut may go
  * @param tools every tool that may be called, by T number
+ * @param allowance what is taken off the panel after it is cut
  */
 public record Setup(
     Machine machine,
@@ -23,13 +24,53 @@ public record Setup(
     double clearanceMm,
     double spoilboardMm,
     List<KeepOut> keepOuts,
-    List<Tool> tools) {
+    List<Tool> tools,
+    FinishAllowance allowance) {
   public Setup {
     keepOuts = List.copyOf(keepOuts);
     tools = List.copyOf(tools);
     if (!(clearanceMm > 0)) {
       throw new IllegalArgumentException("clearanceMm must be > 0 but was " + clearanceMm + " mm");
     }
+  }
+
+  /** A panel that stays as it is cut. */
+  public Setup(
+      Machine machine,
+      Stock stock,
+      Zero zero,
+      double panelXMm,
+      double panelYMm,
+      double clearanceMm,
+      double spoilboardMm,
+      List<KeepOut> keepOuts,
+      List<Tool> tools) {
+    this(
+        machine,
+        stock,
+        zero,
+        panelXMm,
+        panelYMm,
+        clearanceMm,
+        spoilboardMm,
+        keepOuts,
+        tools,
+        FinishAllowance.NONE);
+  }
+
+  /** The same with a panel of which something is taken off after it is cut. */
+  public Setup allowing(FinishAllowance taken) {
+    return new Setup(
+        machine,
+        stock,
+        zero,
+        panelXMm,
+        panelYMm,
+        clearanceMm,
+        spoilboardMm,
+        keepOuts,
+        tools,
+        taken);
   }
 
   public FrameMap<Frame.Panel, Frame.Stock> stockFromPanel() {

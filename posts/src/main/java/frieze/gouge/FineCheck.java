@@ -62,7 +62,8 @@ final class FineCheck {
     windows++;
     Point at = edges.start(edge).towards(edges.end(edge), along);
     double half = CELLS * CELL_MM / 2;
-    Bounds window = Bounds.of(at).grown(half);
+    Point inward = inward(edges, edge);
+    Bounds window = Bounds.of(at.plus(inward.times(wish.wallAtMm()))).grown(half);
     float[] heights = simulate(window);
     List<Near> near = new ArrayList<>();
     for (Wish w : wishes) {
@@ -71,7 +72,6 @@ final class FineCheck {
       }
     }
     Stance stance = new Stance(wish, edges, wishes, moves, settings);
-    Point inward = inward(edges, edge);
     Point axis = stance.axis(at, inward);
     boolean fits = wish.openingMm() > 0 && stance.isAsked(at, inward);
     Worst deep = new Worst(Discrepancy.Kind.TOO_DEEP);

@@ -77,8 +77,8 @@ final class FreedCheck {
   }
 
   /** How far the slot's middle lies to the right of the outline, which is outside. */
-  private static double aside(Intent.Through through) {
-    double radius = through.tool().radiusMm();
+  private double aside(Intent.Through through) {
+    double radius = through.tool().radiusMm() + Math.abs(wish.wallAtMm());
     return switch (through.side()) {
       case OUTSIDE -> radius;
       case INSIDE -> -radius;
@@ -90,7 +90,7 @@ final class FreedCheck {
     if (through.side() == Work.Side.ON_LINE) {
       return true;
     }
-    double room = through.tool().radiusMm() - SLACK_MM;
+    double room = through.tool().radiusMm() + Math.abs(wish.wallAtMm()) - SLACK_MM;
     return wish.inside().contains(middle) == (through.side() == Work.Side.INSIDE)
         && wish.edges().near(Bounds.of(middle), room).distance(middle.x(), middle.y()) >= room;
   }

@@ -25,6 +25,7 @@ import java.util.List;
  *     there is an {@code openingMm}, by the distance from the nearest place where the tool's axis
  *     may stand
  * @param openingMm the distance that the tool's axis keeps from the outline; 0 for no such rule
+ * @param wallAtMm the signed distance at which the wall stands; 0 unless it is finished later
  */
 record Wish(
     Intent intent,
@@ -34,7 +35,21 @@ record Wish(
     double outsideMm,
     Law most,
     Law least,
-    double openingMm) {
+    double openingMm,
+    double wallAtMm) {
+  /** Walls that stay where the outline is. */
+  Wish(
+      Intent intent,
+      Edges edges,
+      Region.Locator inside,
+      double reachMm,
+      double outsideMm,
+      Law most,
+      Law least,
+      double openingMm) {
+    this(intent, edges, inside, reachMm, outsideMm, most, least, openingMm, 0);
+  }
+
   /** A depth by a distance, both in millimetres. */
   @FunctionalInterface
   interface Law {
@@ -91,6 +106,8 @@ record Wish(
     private final double thickness;
     private final double thinnest;
     private final double wall;
+    private final double face;
+    private final double walls;
 
     FromIntent(Setup setup, double wallMm) {
       this.toStock = setup.stockFromPanel().affine();
@@ -98,6 +115,8 @@ record Wish(
       this.thinnest = setup.stock().thinnestMm();
       this.through = thickness + setup.spoilboardMm();
       this.wall = wallMm;
+      this.face = setup.allowance().faceMm();
+      this.walls = setup.allowance().wallsMm();
     }
 
     /** Straight and ball walls stand on the outline; a flank leans inwards from it. */
@@ -105,7 +124,8 @@ record Wish(
     public List<Wish> recess(Intent.Recess r) {
       Region region = r.region().transformed(toStock);
       Profile tool = Profile.of(r.tool().shape());
-      double depth = r.depthMm();
+      double depth = r.depthMm() + face;
+      double proud = r.asCut() ? 0 : walls;
       if (tool.slope() > 0) {
         double lean = depth / tool.slope() + tool.kneeMm();
         return List.of(
@@ -113,27 +133,30 @@ record Wish(
                 r,
                 Edges.of(region),
                 region.locator(),
-                lean + 2 * wall,
+                lean + 2 * wall + proud,
                 wall,
-                d -> clamp(tool.slope() * (d + wall), depth),
-                d -> clamp(tool.slope() * (d - wall - tool.kneeMm()), depth),
-                0));
+                d -> clamp(tool.slope() * (d - proud + wall), depth),
+                d -> clamp(tool.slope() * (d - proud - wall - tool.kneeMm()), depth),
+                0,
+                proud));
       }
       return List.of(
           new Wish(
               r,
               Edges.of(region),
               region.locator(),
-              tool.radiusMm() + 2 * wall,
+              tool.radiusMm() + 2 * wall + proud,
               wall,
-              d -> d >= -wall ? depth : 0,
+              d -> d >= proud - wall ? depth : 0,
               d -> d + wall <= tool.radiusMm() ? depth - tool.heightAtMm(d + wall) : 0,
-              tool.radiusMm()));
+              tool.radiusMm() + proud,
+              proud));
     }
 
     /**
      * Walls lean inwards from the outline. On the floor ridges may stay, but not where a flat tool
-     * fits: the largest that may be used is taken, so any smaller one reaches there too.
+     * fits: the largest that may be used is taken, so any smaller one reaches there too. Above the
+     * finished face the walls lean on beyond the outline; what stays there is taken by finishing.
      */
     @Override
     public List<Wish> vrecess(Intent.VRecess v) {
@@ -141,10 +164,17 @@ record Wish(
       Profile bit = Profile.of(v.tool().shape());
       double floor = v.floorMm();
       double lean = floor / bit.slope() + bit.kneeMm();
-      Law most = d -> clamp(bit.slope() * (d + wall), floor);
-      Law least = d -> clamp(bit.slope() * (d - wall - bit.kneeMm()), floor - v.ridgeMm());
+      double beyond = wall + face / bit.slope();
+      double inside = wall + bit.kneeMm();
+      Law most = d -> clamp(face + bit.slope() * (d + wall), face + floor);
+      Law least =
+          d ->
+              d < inside
+                  ? 0
+                  : clamp(face + bit.slope() * (d - inside), face + floor - v.ridgeMm());
       Edges edges = Edges.of(region);
-      Wish sloping = new Wish(v, edges, region.locator(), lean + 2 * wall, wall, most, least, 0);
+      double reach = Math.max(lean + 2 * wall, beyond + wall);
+      Wish sloping = new Wish(v, edges, region.locator(), reach, beyond, most, least, 0);
       double flat = v.floorTools().stream().mapToDouble(t -> t.radiusMm()).max().orElse(0);
       if (flat == 0) {
         return List.of(sloping);
@@ -155,10 +185,10 @@ record Wish(
               v,
               edges,
               region.locator(),
-              floor / bit.slope() + flat + 2 * wall,
-              wall,
+              Math.max(floor / bit.slope() + flat + 2 * wall, beyond + wall),
+              beyond,
               most,
-              d -> d + 2 * wall <= flat ? floor : 0,
+              d -> d + 2 * wall <= flat ? face + floor : 0,
               floor / bit.slope() + flat));
     }
 
@@ -166,9 +196,9 @@ record Wish(
     public List<Wish> groove(Intent.Groove g) {
       List<Path> lines = g.lines().stream().map(p -> p.transformed(toStock)).toList();
       Profile tool = Profile.of(g.tool().shape());
-      double depth = g.depthMm();
+      double depth = g.depthMm() + face;
       double radius = tool.upTo(depth).radiusMm();
-      double least = g.leastMm();
+      double least = g.leastMm() + face;
       return List.of(
           new Wish(
               g,
@@ -189,18 +219,29 @@ record Wish(
       Region part = t.part().transformed(toStock);
       double slot = t.side() == Work.Side.ON_LINE ? t.tool().radiusMm() : t.slotMm();
       double depth = t.skinMm() > 0 ? thinnest - t.skinMm() : through;
-      double in = t.side() == Work.Side.OUTSIDE ? wall : slot + wall;
-      double out = t.side() == Work.Side.INSIDE ? wall : slot + wall;
+      double proud = t.asCut() ? 0 : proudOutwardsMm(t.side());
+      double in = (t.side() == Work.Side.OUTSIDE ? wall : slot + wall) - proud;
+      double out = (t.side() == Work.Side.INSIDE ? wall : slot + wall) + proud;
       return List.of(
           new Wish(
               t,
               Edges.of(part),
               part.locator(),
-              slot + 2 * wall,
-              slot + wall,
+              slot + 2 * wall + walls,
+              slot + wall + walls,
               d -> d <= in && d >= -out ? depth : 0,
               NOTHING,
-              0));
+              0,
+              -proud));
+    }
+
+    /** How far outwards an outline's wall stands before it is finished. */
+    private double proudOutwardsMm(Work.Side side) {
+      return switch (side) {
+        case OUTSIDE -> walls;
+        case INSIDE -> -walls;
+        case ON_LINE -> 0;
+      };
     }
 
     @Override
@@ -208,8 +249,8 @@ record Wish(
       Path circle = Path.circle(h.centre(), h.diameterMm() / 2).transformed(toStock);
       Region region = Region.of(List.of(circle), FillRule.NONZERO, FLATTEN_MM);
       Profile tool = Profile.of(h.tool().shape());
-      double most = Math.min(h.depthMm() + tool.heightAtMm(tool.radiusMm()), through);
-      double least = Math.min(h.depthMm(), thickness);
+      double most = Math.min(face + h.depthMm() + tool.heightAtMm(tool.radiusMm()), through);
+      double least = Math.min(face + h.depthMm(), thickness);
       boolean fits = tool.radiusMm() <= h.diameterMm() / 2 + wall;
       return List.of(
           new Wish(
