@@ -378,24 +378,4 @@ final class WorkCheck implements Work.Visitor<Boolean> {
         work.operation() + " finds no " + what + picked + " in " + target.motif(),
         "");
   }
-
-  /** The radius of the largest disc in a region, by halving. */
-  private static final class Inradius {
-    private static final int STEPS = 12;
-
-    static double of(Region area, double tooMuch) {
-      double low = 0;
-      double high = tooMuch;
-      for (int i = 0; i < STEPS; i++) {
-        double middle = (low + high) / 2;
-        List<Region> parts = Offset.offset(area, -middle, Tolerances.DEFAULT.offsetMm()).parts();
-        if (parts.isEmpty()) {
-          high = middle;
-        } else {
-          low = middle;
-        }
-      }
-      return low;
-    }
-  }
 }

@@ -1,0 +1,28 @@
+package frieze.plan;
+
+import frieze.curve.Tolerances;
+import frieze.region.Offset;
+import frieze.region.Region;
+import java.util.List;
+
+/** The radius of the largest disc in a region, by halving. */
+final class Inradius {
+  private static final int STEPS = 12;
+
+  private Inradius() {}
+
+  static double of(Region area, double tooMuch) {
+    double low = 0;
+    double high = tooMuch;
+    for (int i = 0; i < STEPS; i++) {
+      double middle = (low + high) / 2;
+      List<Region> parts = Offset.offset(area, -middle, Tolerances.DEFAULT.offsetMm()).parts();
+      if (parts.isEmpty()) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    return low;
+  }
+}
