@@ -126,6 +126,7 @@ final class BackReader {
         name(face),
         Insert.shaped(outline),
         stock,
+        face.allowance().ofBack(),
         flip.turned(face.zero()),
         Optional.of(corner(face, panel, flip)),
         face.clearanceMm(),

@@ -189,6 +189,7 @@ public record Job(
           name,
           insert,
           stock,
+          allowance,
           zero,
           position,
           clearanceMm,

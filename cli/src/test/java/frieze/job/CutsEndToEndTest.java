@@ -92,7 +92,6 @@ class CutsEndToEndTest {
     Plan plan = Planner.plan(design, setup.allowing(left), Tolerances.DEFAULT);
     Post post = Posts.find("rs274-full").orElseThrow();
     return DryRun.in(Surroundings.of(setup))
-        
         .comparedWith(setup.allowing(taken), Intents.of(design, Tolerances.DEFAULT.flattenMm()))
         .run(
             ReadBack.texts(
@@ -193,8 +192,7 @@ class CutsEndToEndTest {
     Tool vee = SHOP.tool("vee 60").orElseThrow();
     OptionalDouble three = OptionalDouble.of(3);
     Work vgroove =
-        new Work.VGroove(
-            shield(), vee, three, List.of(EIGHTH), 0.1, 0.2, Work.Milling.CLIMB, HERE);
+        new Work.VGroove(shield(), vee, three, List.of(EIGHTH), 0.1, 0.2, Work.Milling.CLIMB, HERE);
     Work opening =
         new Work.Cutout(
             EIGHTH,

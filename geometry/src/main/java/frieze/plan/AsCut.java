@@ -35,8 +35,7 @@ final class AsCut implements Work.Visitor<Work> {
 
   @Override
   public Work groove(Work.Groove g) {
-    Optional<Fade> fade =
-        g.fade().map(f -> new Fade(f.ends(), f.toMm() + proudMm, f.overMm()));
+    Optional<Fade> fade = g.fade().map(f -> new Fade(f.ends(), f.toMm() + proudMm, f.overMm()));
     return new Work.Groove(
         g.on(), g.tool(), g.depthMm() + proudMm, fade, g.byWidth(), g.where(), proudMm);
   }
@@ -63,12 +62,7 @@ final class AsCut implements Work.Visitor<Work> {
     BoreWay sunk =
         new BoreWay(way.countersink().map(this::wider), way.slot(), way.mills(), way.drill());
     return new Work.Bore(
-        b.centres(),
-        b.diameterMm(),
-        b.depthMm().map(d -> d + proudMm),
-        b.tool(),
-        sunk,
-        b.where());
+        b.centres(), b.diameterMm(), b.depthMm().map(d -> d + proudMm), b.tool(), sunk, b.where());
   }
 
   /** The cone at the stock's top that is as wide as the head on the finished face. */

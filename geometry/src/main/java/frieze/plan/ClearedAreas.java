@@ -47,8 +47,7 @@ final class ClearedAreas {
    *
    * @param proudMm how far their walls stand inside their borders
    */
-  static ClearedAreas of(
-      Design design, Motif motif, double proudMm, Tolerances tolerances) {
+  static ClearedAreas of(Design design, Motif motif, double proudMm, Tolerances tolerances) {
     ClearedAreas cleared = new ClearedAreas(tolerances);
     for (Work work : design.work()) {
       if (work instanceof Work.Recess recess && recess.on().motif().equals(motif.name())) {
@@ -56,10 +55,7 @@ final class ClearedAreas {
         if (!area.isEmpty()) {
           cleared.areas.add(
               new Area(
-                  BoundaryDistance.of(area),
-                  recess.depthMm(),
-                  recess.tool().radiusMm(),
-                  proudMm));
+                  BoundaryDistance.of(area), recess.depthMm(), recess.tool().radiusMm(), proudMm));
         }
       }
     }
@@ -76,7 +72,8 @@ final class ClearedAreas {
     for (Area area : areas) {
       double cutter = area.toolRadiusMm();
       double wide = radiusBelow(tool, area.depthMm());
-      double margin = (wide <= cutter ? cutter : wide + cutter) + area.proudMm() + tolerances.totalMm();
+      double margin =
+          (wide <= cutter ? cutter : wide + cutter) + area.proudMm() + tolerances.totalMm();
       if (area.depthMm() > deepest && area.border().signed(at) * scale >= margin) {
         deepest = area.depthMm();
       }

@@ -105,7 +105,8 @@ final class VGrooveWork {
     Feeds feeds = feeds(tool);
     List<Double> depths =
         DepthPasses.depths(
-            work.floorMm() + setup.allowance().faceMm(), DepthPasses.limitMm(tool, setup.stock().material()));
+            work.floorMm() + setup.allowance().faceMm(),
+            DepthPasses.limitMm(tool, setup.stock().material()));
     List<List<Cut>> blocks = new ArrayList<>();
     for (FloorChain one : chains) {
       if (RecessPlanner.canCut(tool, one.chain())) {

@@ -66,10 +66,10 @@ final class WorkCheck implements Work.Visitor<Boolean> {
     double beyond =
         proud
             + Math.max(
-            Math.max(-setup.panelXMm(), -setup.panelYMm()),
-            Math.max(
-                setup.panelXMm() + length - setup.stock().lengthMm(),
-                setup.panelYMm() + height - setup.stock().widthMm()));
+                Math.max(-setup.panelXMm(), -setup.panelYMm()),
+                Math.max(
+                    setup.panelXMm() + length - setup.stock().lengthMm(),
+                    setup.panelYMm() + height - setup.stock().widthMm()));
     if (beyond > tolerances.totalMm()) {
       found.error(
           PlanCode.PANEL_BEYOND_STOCK,
@@ -178,8 +178,7 @@ final class WorkCheck implements Work.Visitor<Boolean> {
     double radius = cutout.tool().radiusMm() + setup.allowance().wallsMm();
     List<Region> narrow =
         area.parts().stream()
-            .filter(
-                p -> Offset.offset(p, -radius, tolerances.offsetMm()).isEmpty())
+            .filter(p -> Offset.offset(p, -radius, tolerances.offsetMm()).isEmpty())
             .toList();
     if (narrow.size() == area.parts().size()) {
       checkRoom(cutout, on.motif(), area);

@@ -12,6 +12,11 @@ public record FinishAllowance(double faceMm, double wallsMm) {
   /** The panel stays as it is cut. */
   public static final FinishAllowance NONE = new FinishAllowance(0, 0);
 
+  /** What is taken off the back of a panel: nothing off its face, which is not seen. */
+  public FinishAllowance ofBack() {
+    return new FinishAllowance(0, wallsMm);
+  }
+
   public FinishAllowance {
     if (!(faceMm >= 0 && wallsMm >= 0 && faceMm + wallsMm < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException(

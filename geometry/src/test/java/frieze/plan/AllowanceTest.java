@@ -114,11 +114,9 @@ class AllowanceTest {
   void an_opening_is_cut_smaller_and_a_part_larger_by_what_comes_off_the_walls() {
     for (Work.Side side : Work.Side.values()) {
       Work.CutoutWay way =
-          new Work.CutoutWay(
-              Optional.of(new Work.Target("shape", Optional.empty())), side, 0, 0.5);
+          new Work.CutoutWay(Optional.of(new Work.Target("shape", Optional.empty())), side, 0, 0.5);
       Work cutout =
-          new Work.Cutout(
-              Bench.FLAT_3, Optional.empty(), Work.Milling.CLIMB, way, Bench.WHERE);
+          new Work.Cutout(Bench.FLAT_3, Optional.empty(), Work.Milling.CLIMB, way, Bench.WHERE);
       double sign = side == Work.Side.OUTSIDE ? -1 : side == Work.Side.INSIDE ? 1 : 0;
       double leftmost =
           plan(cutout, true).cuts().stream()
@@ -138,11 +136,15 @@ class AllowanceTest {
         .isCloseTo(1.5 + FACE_MM, within(1e-12));
     Work.Groove byWidth =
         new Work.Groove(
-            new Work.Target("shape", Optional.empty()), VEE, 4, Optional.empty(), true, Bench.WHERE);
+            new Work.Target("shape", Optional.empty()),
+            VEE,
+            4,
+            Optional.empty(),
+            true,
+            Bench.WHERE);
     double drawn = 1 / 2.0 / StrictMath.tan(StrictMath.toRadians(30));
     assertThat(deepest(plan(byWidth, false))).isCloseTo(drawn + FACE_MM, within(1e-12));
-    Work open =
-        Bench.fading("line", VEE, 2, new Fade(Fade.Ends.END, 0.2, OptionalDouble.empty()));
+    Work open = Bench.fading("line", VEE, 2, new Fade(Fade.Ends.END, 0.2, OptionalDouble.empty()));
     Plan fading =
         Planner.plan(
             Bench.design(

@@ -169,9 +169,7 @@ record Wish(
       Law most = d -> clamp(face + bit.slope() * (d + wall), face + floor);
       Law least =
           d ->
-              d < inside
-                  ? 0
-                  : clamp(face + bit.slope() * (d - inside), face + floor - v.ridgeMm());
+              d < inside ? 0 : clamp(face + bit.slope() * (d - inside), face + floor - v.ridgeMm());
       Edges edges = Edges.of(region);
       double reach = Math.max(lean + 2 * wall, beyond + wall);
       Wish sloping = new Wish(v, edges, region.locator(), reach, beyond, most, least, 0);
