@@ -42,13 +42,16 @@ final class Messages {
     Map<List<Object>, List<Diagnostic>> alike = new LinkedHashMap<>();
     diagnostics.stream()
         .distinct()
-        .forEach(
-            d ->
-                alike.computeIfAbsent(List.of(d.code(), d.where()), k -> new ArrayList<>()).add(d));
+        .forEach(d -> alike.computeIfAbsent(kind(d), k -> new ArrayList<>()).add(d));
     alike.values().stream().limit(SHOWN).forEach(this::printAlike);
     if (alike.size() > SHOWN) {
       out.println("... and " + (alike.size() - SHOWN) + " more");
     }
+  }
+
+  /** What is said of a file as a whole, such as each kind of mend, is not alike. */
+  private static List<Object> kind(Diagnostic d) {
+    return d.where().line() == 0 ? List.of(d) : List.of(d.code(), d.where());
   }
 
   private void printAlike(List<Diagnostic> alike) {

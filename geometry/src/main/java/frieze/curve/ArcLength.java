@@ -38,6 +38,14 @@ public final class ArcLength {
   private final boolean closed;
 
   private ArcLength(Path path) {
+    this.lengthMm = lengthMm(path, stretches);
+    this.closed = path.closed();
+    if (stretches.isEmpty()) {
+      throw new IllegalArgumentException("the path must have a length but has none");
+    }
+  }
+
+  private static double lengthMm(Path path, List<Stretch> into) {
     double at = 0;
     for (Segment segment : path.segments()) {
       boolean even = segment instanceof Line || segment instanceof Arc;
@@ -47,20 +55,26 @@ public final class ArcLength {
         double to = (double) (i + 1) / parts;
         double length = lengthMm(segment, from, to);
         if (length > 0) {
-          stretches.add(new Stretch(segment, from, to, at, length));
+          into.add(new Stretch(segment, from, to, at, length));
         }
         at += length;
       }
     }
-    this.lengthMm = at;
-    this.closed = path.closed();
-    if (stretches.isEmpty()) {
-      throw new IllegalArgumentException("the path must have a length but has none");
-    }
+    return at;
   }
 
+  /**
+   * Makes a measure along a path.
+   *
+   * @throws IllegalArgumentException if it has no length
+   */
   public static ArcLength of(Path path) {
     return new ArcLength(path);
+  }
+
+  /** The length of a path; 0 for one that is only a point. */
+  public static double lengthMm(Path path) {
+    return lengthMm(path, new ArrayList<>());
   }
 
   public double lengthMm() {

@@ -208,8 +208,7 @@ public final class Tracer {
       Bounds all = Bounds.EMPTY;
       for (List<Point> line : lines) {
         Bounds b = bounds(line, straight(p -> p));
-        if (Math.max(b.width(), b.height()) * mmPerPixel >= settings.smallestMm()
-            || mmPerPixel == 0) {
+        if (Specks.size(b) * mmPerPixel >= settings.smallestMm() || mmPerPixel == 0) {
           all = all.with(b);
         }
       }
@@ -231,10 +230,15 @@ public final class Tracer {
 
   private List<List<Point>> withoutSpecks(List<List<Point>> lines, PixelMap map) {
     List<List<Point>> kept = new ArrayList<>();
+    List<Bounds> specks = new ArrayList<>();
+    Bounds all = Bounds.EMPTY;
     for (List<Point> line : lines) {
       Bounds b = bounds(line, map);
-      if (line.size() > 3 && Math.max(b.width(), b.height()) >= settings.smallestMm()) {
+      if (line.size() > 3 && Specks.size(b) >= settings.smallestMm()) {
         kept.add(line);
+        all = all.with(b);
+      } else {
+        specks.add(b);
       }
     }
     if (kept.stream().anyMatch(this::leavesPicture)) {
@@ -250,14 +254,11 @@ public final class Tracer {
           "nothing in the picture is larger than " + Amounts.length(settings.smallestMm()),
           "check the size that you gave, or allow smaller features");
     }
-    if (kept.size() < lines.size()) {
+    if (!specks.isEmpty()) {
       found.note(
           TraceCode.SPECKS_LEFT_OUT,
           SourceSpan.file(source),
-          (lines.size() - kept.size())
-              + " specks and pinholes smaller than "
-              + Amounts.length(settings.smallestMm())
-              + " are left out");
+          new Specks(specks, settings.smallestMm()).said(all));
     }
     return kept;
   }

@@ -108,6 +108,9 @@ final class DxfDrawer {
                 + " a smooth one is drawn",
             "look at the picture; or save the drawing with the control points of its splines");
       }
+      if (DxfShapes.isWide(e)) {
+        leftOut.countWide(e);
+      }
       Path inMm = drawn.get().transformed(toMm);
       paths
           .computeIfAbsent(new Key(layer, colour, inMm.closed()), k -> new ArrayList<>())

@@ -5,6 +5,7 @@ import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /** Counts what is not drawn. */
 final class DxfLeftOut {
@@ -14,6 +15,8 @@ final class DxfLeftOut {
 
   private final Map<String, Kind> kinds = new TreeMap<>();
   private int hidden;
+  private int wide;
+  private @Nullable SourceSpan firstWide;
 
   /** Counts an entity of a kind that is not understood. */
   void count(DxfEntity entity, String kind) {
@@ -30,6 +33,12 @@ final class DxfLeftOut {
     hidden++;
   }
 
+  /** Counts a polyline that is drawn, but without its width. */
+  void countWide(DxfEntity entity) {
+    wide++;
+    firstWide = firstWide == null ? entity.where() : firstWide;
+  }
+
   /** Adds one warning for each kind, at its first entity, and a note about what does not show. */
   void report(String source, Diagnostics found) {
     kinds.forEach(
@@ -39,6 +48,16 @@ final class DxfLeftOut {
                 kind.first(),
                 kind.count() + " " + name + (kind.count() == 1 ? " is" : " are") + " left out",
                 "turn what shall be cut into lines, arcs or polylines"));
+    if (firstWide != null) {
+      found.warning(
+          ArtworkCode.ENTITIES_LEFT_OUT,
+          firstWide,
+          "the width of "
+              + wide
+              + (wide == 1 ? " polyline" : " polylines")
+              + " is left out; the middle of the line is taken",
+          "draw its edges if they shall be cut");
+    }
     if (hidden > 0) {
       found.note(
           ArtworkCode.INVISIBLE_LEFT_OUT,

@@ -6,12 +6,12 @@ import frieze.artwork.ArtworkReader;
 import frieze.artwork.Limits;
 import frieze.artwork.Piece;
 import frieze.curve.Bounds;
+import frieze.diagnostic.Amounts;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
@@ -71,7 +71,7 @@ public final class DxfReader implements ArtworkReader {
 
   private String said(int unitCode, double scale) {
     if (mmPerUnit.isPresent()) {
-      return String.format(Locale.ROOT, "one unit of the drawing is %.6g mm, as asked for", scale);
+      return "one unit of the drawing is " + Amounts.length(scale) + ", as asked for";
     }
     return Double.isNaN(DxfUnits.mmPerUnit(unitCode))
         ? "the drawing has no unit: one unit taken as 1 mm"

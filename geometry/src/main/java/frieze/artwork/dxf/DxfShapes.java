@@ -157,6 +157,17 @@ final class DxfShapes {
     return e.type().equals("POLYLINE") && (e.flag(70, 16) || e.flag(70, 64));
   }
 
+  /** Whether a polyline is drawn wider than a line, in all of it or in a part. */
+  static boolean isWide(DxfEntity e) {
+    boolean own = e.type().endsWith("POLYLINE") && (positive(e, 40) || positive(e, 41));
+    boolean all = e.type().equals("LWPOLYLINE") && positive(e, 43);
+    return own || all || e.parts().stream().anyMatch(v -> positive(v, 40) || positive(v, 41));
+  }
+
+  private static boolean positive(DxfEntity e, int code) {
+    return e.tags().stream().anyMatch(t -> t.code() == code && e.number(t) > 0);
+  }
+
   /** Control points of a smoothed polyline are not on its line. */
   private static Optional<Path> oldPolyline(DxfEntity e) {
     List<Vertex> vertices = new ArrayList<>();

@@ -2,14 +2,11 @@ package frieze.artwork.look;
 
 import frieze.artwork.Artwork;
 import frieze.artwork.Piece;
+import frieze.curve.ArcLength;
 import frieze.curve.Bounds;
-import frieze.curve.Flattener;
-import frieze.curve.Path;
-import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.region.Region;
 import frieze.region.Ring;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -64,18 +61,9 @@ public record Fineness(
         least = Math.min(least, width);
         most = Math.max(most, width);
         count += piece.paths().size();
-        length += piece.paths().stream().mapToDouble(Fineness::length).sum();
+        length += piece.paths().stream().mapToDouble(ArcLength::lengthMm).sum();
       }
     }
     return new Lines(count, length, count == 0 ? 0 : least, most);
-  }
-
-  private static double length(Path path) {
-    List<Point> flat = Flattener.flatten(path, Tolerances.DEFAULT.flattenMm());
-    double length = path.closed() ? flat.get(flat.size() - 1).distance(flat.get(0)) : 0;
-    for (int i = 1; i < flat.size(); i++) {
-      length += flat.get(i - 1).distance(flat.get(i));
-    }
-    return length;
   }
 }

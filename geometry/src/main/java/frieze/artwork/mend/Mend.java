@@ -13,6 +13,7 @@ public record Mend(Kind kind, Point at, double amountMm) {
   public enum Kind {
     JOINED("ends joined"),
     DUPLICATE("repeated outlines and lines removed"),
+    OVERLAP("lines that lie on each other made one"),
     DOUBLED("doubled points removed"),
     CROSSING("crossings of outlines resolved by the fill rule"),
     SHARED("edges of outlines that lie on each other resolved by the fill rule"),

@@ -15,10 +15,10 @@ import java.util.Locale;
 /**
  * Mends a drawing that has its real size.
  *
- * <p><i>Guarantees:</i> ends move by no more than the gap; outlines that cross move by no more than
- * the tolerances of flattening and of fitting arcs; nothing else moves. Each mend is in the list
- * with its place, and in the notes of the drawing by count, but for outlines that were only turned
- * round.
+ * <p><i>Guarantees:</i> ends move by no more than the gap; lines that lie on each other by no more
+ * than the tolerance of flattening; outlines that cross by no more than that and the one of fitting
+ * arcs; nothing else moves. Each mend is in the list with its place, and in the notes of the
+ * drawing by count, but for outlines that were only turned round.
  *
  * @param artwork the mended drawing, with its notes
  * @param mends what was done, in the order of the passes
@@ -46,8 +46,9 @@ public record Repair(Artwork artwork, List<Mend> mends) {
           "gapMm and smallestMm must be >= 0 but were " + gapMm + ", " + smallestMm + " mm");
     }
     List<Mend> mends = new ArrayList<>();
-    Artwork once = new Repeats(mends).apply(drawn);
-    Artwork joined = new JoinEnds(gapMm, mends).apply(new Doubled(mends).apply(once));
+    Artwork once = new Doubled(mends).apply(new Repeats(mends).apply(drawn));
+    Artwork apart = new Overlaps(gapMm, mends).apply(once);
+    Artwork joined = new JoinEnds(gapMm, mends).apply(apart);
     Artwork ordered = new Areas(mends).apply(joined);
     Artwork kept = new Smallest(smallestMm, gapMm, mends).apply(ordered);
     requireSomething(drawn, kept);

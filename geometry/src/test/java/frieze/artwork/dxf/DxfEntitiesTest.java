@@ -18,6 +18,7 @@ import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Segment;
 import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.Diagnostic;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
@@ -184,6 +185,20 @@ class DxfEntitiesTest {
     assertThat(art.pieces().get(0).paths()).hasSize(1);
     at(art.pieces().get(0).paths().get(0).start(), 0, 0);
     assertThat(art.notes().toString()).contains("1 POLYLINE is left out");
+  }
+
+  /** A ring that is drawn as a circle of two bulges, 2 wide: its width is not silently lost. */
+  @Test
+  void the_width_of_a_polyline_is_told() {
+    String two = "10 0 20 0 42 1 10 10 20 0 42 1 ";
+    String ring = "0 LWPOLYLINE 8 0 90 2 70 1 43 2 " + two;
+    String tapered =
+        "0 POLYLINE 8 0 66 1 70 0 0 VERTEX 8 0 10 0 20 0 40 0 41 3 0 VERTEX 8 0 10 9 20 0"
+            + " 0 SEQEND 8 0 ";
+    String plain = "0 LWPOLYLINE 8 0 90 2 70 1 43 0 " + two;
+    assertThat(read("", ring + tapered + plain).notes())
+        .extracting(Diagnostic::message)
+        .containsExactly("the width of 2 polylines is left out; the middle of the line is taken");
   }
 
   /** As drawing programs write it, from the oldest to the newest: the same circle and slot. */
