@@ -5,6 +5,8 @@ import frieze.artwork.look.Fineness;
 import frieze.artwork.look.Narrow;
 import frieze.artwork.mend.Repair;
 import frieze.artwork.source.DrawingFile;
+import frieze.artwork.source.FontFile;
+import frieze.artwork.text.FontFamilies;
 import frieze.curve.Bounds;
 import frieze.diagnostic.Amounts;
 import frieze.image.ImageFile;
@@ -53,6 +55,12 @@ final class LookCommand implements Callable<Integer> {
       paramLabel = "NAME",
       description = "an id, class, colour, group or layer of some pieces (all of them)")
   private @Nullable String pick;
+
+  @Option(
+      names = "--font",
+      paramLabel = "FILE",
+      description = "a font file for all text (the fonts that come with Frieze)")
+  private @Nullable String font;
 
   @Option(
       names = "--lines",
@@ -112,7 +120,11 @@ final class LookCommand implements Callable<Integer> {
     return ExitCode.FINE.number();
   }
 
-  private Repair read(byte[] content) {
+  private FontFamilies fonts() throws IOException {
+    return font == null ? FontFamilies.BUNDLED : FontFile.read(font, files.named(font));
+  }
+
+  private Repair read(byte[] content) throws IOException {
     boolean outline = lines.equals("outline");
     if (!outline && !lines.equals("centre")) {
       throw new ParameterException(
@@ -133,7 +145,7 @@ final class LookCommand implements Callable<Integer> {
         unit == null
             ? OptionalDouble.empty()
             : OptionalDouble.of(options.lengthMm("--one-unit", unit));
-    return DrawingFile.read(file, content, options.drawing(unitMm, pick, outline));
+    return DrawingFile.read(file, content, options.drawing(unitMm, pick, outline).withFonts(fonts()));
   }
 
   private List<Tool> flatBits() throws IOException {

@@ -2,12 +2,16 @@ package frieze.job;
 
 import frieze.artwork.source.DrawingFile;
 import frieze.artwork.source.DrawingRequest;
+import frieze.artwork.source.FontFile;
+import frieze.artwork.text.FontFamilies;
 import frieze.curve.Point;
+import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
 import frieze.image.ImageFile;
 import frieze.trace.RealSize;
 import frieze.trace.TraceSettings;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -45,7 +49,7 @@ final class DrawingReader {
           "the drawing \"" + name + "\" has a height and a width",
           "give one of them; the other follows from the drawing");
     }
-    return new Job.Drawing(name, file, trace(written, v), request(v), where);
+    return new Job.Drawing(name, file, trace(written, v), request(v).withFonts(fonts(v)), where);
   }
 
   private static DrawingRequest request(Values v) {
@@ -56,7 +60,28 @@ final class DrawingReader {
         optional(v, JobKeys.Drawing.WIDTH),
         v.get(JobKeys.Drawing.GAP),
         v.get(JobKeys.Drawing.SMALLEST),
-        v.get(JobKeys.Drawing.LINES));
+        v.get(JobKeys.Drawing.LINES),
+        FontFamilies.BUNDLED);
+  }
+
+  private FontFamilies fonts(Values v) {
+    Optional<String> written = v.find(JobKeys.Drawing.FONT);
+    if (written.isEmpty()) {
+      return FontFamilies.BUNDLED;
+    }
+    String file = JobReader.beside(source, written.get());
+    try {
+      return FontFile.read(file, files.read(file));
+    } catch (IOException e) {
+      found.error(
+          JobCode.FILE_NOT_READ,
+          v.where(JobKeys.Drawing.FONT),
+          "can't read the font " + file,
+          "the name is taken from the folder of the job file");
+    } catch (BadInputException e) {
+      e.diagnostics().forEach(found::add);
+    }
+    return FontFamilies.BUNDLED;
   }
 
   private void checkFile(String written, String file, SourceSpan where) {

@@ -87,6 +87,13 @@ final class JobKeys {
             "What a drawn line is: its `centre`, for a tool to follow, or an area with the"
                 + " `outline` that its width, ends, corners and dashes give it. Lines without a"
                 + " width stay lines.");
+    static final Key<String> FONT =
+        Key.optional(
+            "font",
+            Types.TEXT,
+            "the fonts that come with Frieze",
+            "A font file, TrueType or OpenType, for all text in the drawing; its name is taken from"
+                + " the job's folder. See that its licence lets you cut with it.");
     static final Key<Values> TRACE =
         Key.optional(
             "trace",
@@ -98,7 +105,7 @@ final class JobKeys {
             "drawing",
             "A drawing that can be placed on panels, under a name of your choice. Its size is that"
                 + " of its outlines, without the width of lines.",
-            List.of(FILE, HEIGHT, WIDTH, UNIT, PICK, LINES, GAP, SMALLEST, TRACE));
+            List.of(FILE, HEIGHT, WIDTH, UNIT, PICK, LINES, GAP, SMALLEST, FONT, TRACE));
 
     private Drawing() {}
   }

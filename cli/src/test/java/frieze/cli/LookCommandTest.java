@@ -88,4 +88,21 @@ class LookCommandTest {
     assertThat(look("--pick", "leaf").code()).isEqualTo(ExitCode.BAD_INPUT.number());
     assertThat(new Shell(folder).run("look", "none.svg").err()).contains("no such file");
   }
+
+  @Test
+  void text_is_set_in_a_font_that_is_named_and_what_is_none_is_refused() throws IOException {
+    Files.writeString(
+        folder.resolve("name.svg"),
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"90mm\" height=\"20mm\">"
+            + "<text y=\"1em\" font-size=\"10mm\">Ash</text></svg>");
+    Files.writeString(folder.resolve("none.ttf"), "no font");
+    try (java.io.InputStream in =
+        LookCommandTest.class.getResourceAsStream("/liberation/LiberationMono-Bold.ttf")) {
+      Files.write(folder.resolve("own.ttf"), in.readAllBytes());
+    }
+    assertThat(new Shell(folder).run("look", "name.svg", "--font", "own.ttf").err())
+        .contains("note[ART-024]: 3 letters are set in Liberation Mono Bold\n");
+    assertThat(new Shell(folder).run("look", "name.svg", "--font", "none.ttf").err())
+        .contains("none.ttf: error[ART-026]: this is not a font that can be read");
+  }
 }

@@ -26,7 +26,10 @@ public enum ArtworkCode implements Code {
   ENTITIES_LEFT_OUT("ART-020", "kinds of entities are left out"),
   CURVE_INTERPOLATED("ART-021", "a curve is drawn through its points"),
   MENDED("ART-022", "the drawing is mended"),
-  NOTHING_PICKED("ART-023", "nothing in the drawing is called so");
+  NOTHING_PICKED("ART-023", "nothing in the drawing is called so"),
+  TEXT_SET("ART-024", "text is set in a font that is at hand"),
+  GLYPH_MISSING("ART-025", "a character is not in the font"),
+  NOT_A_FONT("ART-026", "a file is not a font that can be read");
 
   private final String id;
   private final String title;

@@ -142,11 +142,11 @@ final class LeftOut {
           reportExternal(element, href);
         }
       }
-      case "text" ->
+      case "textPath" ->
           report.warning(
               ArtworkCode.NOT_AN_OUTLINE,
               element,
-              "the text is left out",
+              "text along a path is not set and is left out",
               "turn it into outlines in the drawing program");
       default ->
           report.warning(

@@ -40,6 +40,11 @@ record Length(double value, String unit) {
     return new Length(value, unit);
   }
 
+  /** The lengths of a list, which are parted by space, a comma or both. */
+  static String[] parts(String list) {
+    return list.strip().split("\\s*,\\s*|\\s+", -1);
+  }
+
   boolean isPercent() {
     return unit.equals("%");
   }

@@ -1,5 +1,6 @@
 package frieze.artwork;
 
+import frieze.artwork.text.GlyphPen;
 import frieze.curve.Affine;
 import frieze.curve.Arc;
 import frieze.curve.Cubic;
@@ -16,7 +17,7 @@ import java.util.List;
  *
  * <p>Segments without length are dropped. A subpath whose ends coincide counts as closed.
  */
-final class PathBuilder {
+final class PathBuilder implements GlyphPen {
   /** Ends closer than this are one point that was rounded: a nanometre. */
   private static final double SAME_POINT_MM = 1e-6;
 
@@ -42,17 +43,20 @@ final class PathBuilder {
     return segmentCount;
   }
 
-  void moveTo(Point to) {
+  @Override
+  public void moveTo(Point to) {
     endSubpath(false);
     subpathStart = to;
     current = to;
   }
 
-  void lineTo(Point to) {
+  @Override
+  public void lineTo(Point to) {
     add(new Line(current, to), to);
   }
 
-  void cubicTo(Point control1, Point control2, Point to) {
+  @Override
+  public void cubicTo(Point control1, Point control2, Point to) {
     boolean dot = control1.equals(current) && control2.equals(current) && to.equals(current);
     if (!dot) {
       segmentCount++;
@@ -61,7 +65,8 @@ final class PathBuilder {
     current = to;
   }
 
-  void quadraticTo(Point control, Point to) {
+  @Override
+  public void quadraticTo(Point control, Point to) {
     Cubic cubic = Cubic.fromQuadratic(current, control, to);
     cubicTo(cubic.control1(), cubic.control2(), to);
   }
@@ -86,7 +91,8 @@ final class PathBuilder {
     }
   }
 
-  void close() {
+  @Override
+  public void close() {
     endSubpath(true);
     current = subpathStart;
   }

@@ -61,7 +61,7 @@ record PenStyle(
     List<Double> lengths = new ArrayList<>();
     double sum = 0;
     try {
-      for (String part : text.strip().split("\\s*,\\s*|\\s+", -1)) {
+      for (String part : Length.parts(text)) {
         double length = Length.parse(part).px(basis);
         if (length < 0) {
           return List.of();

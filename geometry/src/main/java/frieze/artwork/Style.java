@@ -17,6 +17,7 @@ import java.util.Map;
  * @param fixedStroke whether the width is in px of the screen, whatever the transforms
  * @param hidden whether {@code visibility} hides it; something inside may show again
  * @param clipRule how its outlines enclose an area when they are a clip
+ * @param font how letters are set
  * @param colour what {@code currentColor} is
  * @param gone whether it, or something around it, is not displayed or fully transparent
  */
@@ -30,6 +31,7 @@ record Style(
     boolean hidden,
     boolean gone,
     double fontSizePx,
+    FontStyle font,
     double fillOpacity,
     double strokeOpacity,
     FillRule clipRule,
@@ -47,6 +49,7 @@ record Style(
           false,
           false,
           16,
+          FontStyle.INITIAL,
           1,
           1,
           FillRule.NONZERO,
@@ -69,7 +72,16 @@ record Style(
           "opacity",
           "display",
           "visibility",
+          "font-family",
           "font-size",
+          "font-style",
+          "font-weight",
+          "text-anchor",
+          "letter-spacing",
+          "word-spacing",
+          "dominant-baseline",
+          "white-space",
+          "xml:space",
           "clip-path",
           "clip-rule",
           "color",
@@ -128,7 +140,7 @@ record Style(
    */
   Style inside(Map<String, String> declared, double hundredPercent, Complaint complaint) {
     Values values = new Values(declared, complaint);
-    double font = values.length("font-size", fontSizePx, new Length.Basis(fontSizePx, fontSizePx));
+    double font = values.fontSize(fontSizePx);
     Length.Basis basis = new Length.Basis(font, hundredPercent);
     String visibility = values.word("visibility", hidden ? "hidden" : "visible");
     boolean invisible =
@@ -143,6 +155,7 @@ record Style(
         !visibility.equals("visible"),
         gone || invisible,
         font,
+        this.font.inside(values, basis),
         values.share("fill-opacity", fillOpacity),
         values.share("stroke-opacity", strokeOpacity),
         fillRule(values.word("clip-rule", ""), clipRule),
@@ -174,6 +187,7 @@ record Style(
         hidden,
         false,
         fontSizePx,
+        font,
         fillOpacity,
         strokeOpacity,
         clipRule,
@@ -199,10 +213,16 @@ record Style(
       return value.isEmpty() || value.equals("inherit") || value.equals("unset");
     }
 
+    double fontSize(double around) {
+      double named = FontStyle.size(word("font-size", ""), around);
+      return Double.isNaN(named)
+          ? length("font-size", around, new Length.Basis(around, around))
+          : named;
+    }
+
     double length(String property, double otherwise, Length.Basis basis) {
       String value = word(property, "");
-      if (value.isEmpty()
-          || (property.equals("font-size") && Character.isLetter(value.charAt(0)))) {
+      if (value.isEmpty()) {
         return otherwise;
       }
       try {

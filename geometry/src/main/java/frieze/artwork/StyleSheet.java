@@ -6,9 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.apache.batik.css.parser.DefaultDocumentHandler;
 import org.apache.batik.css.parser.Parser;
-import org.jspecify.annotations.Nullable;
 import org.w3c.css.sac.CSSException;
 import org.w3c.css.sac.CSSParseException;
 import org.w3c.css.sac.ErrorHandler;
@@ -34,6 +34,10 @@ final class StyleSheet extends DefaultDocumentHandler implements ErrorHandler {
 
   /** The declarations of one rule, for one of its selectors. */
   record Rule(Selector selector, Map<String, String> normal, Map<String, String> important) {}
+
+  /** Properties of which more than the first word matters. */
+  private static final Set<String> LISTS =
+      Set.of("transform", "transform-origin", "stroke-dasharray", "font-family");
 
   private final Complaints complaints;
   private final List<Rule> rules = new ArrayList<>();
@@ -136,50 +140,19 @@ final class StyleSheet extends DefaultDocumentHandler implements ErrorHandler {
 
   @Override
   public void property(String name, LexicalUnit value, boolean isImportant) {
-    String text = name.equalsIgnoreCase("transform") ? everything(value) : text(value);
-    if (!inFontFace && text != null) {
-      (isImportant ? important : normal).put(name.toLowerCase(Locale.ROOT), text);
+    if (inFontFace) {
+      return;
     }
-  }
-
-  private static String everything(LexicalUnit first) {
-    StringBuilder written = new StringBuilder();
-    for (LexicalUnit unit = first; unit != null; unit = unit.getNextLexicalUnit()) {
-      written.append(text(unit)).append(' ');
+    Map<String, String> into = isImportant ? important : normal;
+    String property = name.toLowerCase(Locale.ROOT);
+    if (property.equals("font")) {
+      FontShorthand.expand(value, into);
+      return;
     }
-    return written.toString().trim();
-  }
-
-  /** Writes the first part of a value, the only one that matters to the properties in use. */
-  private static @Nullable String text(LexicalUnit value) {
-    return switch (value.getLexicalUnitType()) {
-      case LexicalUnit.SAC_INHERIT -> "inherit";
-      case LexicalUnit.SAC_IDENT, LexicalUnit.SAC_STRING_VALUE -> value.getStringValue();
-      case LexicalUnit.SAC_URI -> "url(" + value.getStringValue() + ")";
-      case LexicalUnit.SAC_INTEGER -> Integer.toString(value.getIntegerValue());
-      case LexicalUnit.SAC_REAL -> Float.toString(value.getFloatValue());
-      case LexicalUnit.SAC_RGBCOLOR -> function("rgb", value.getParameters());
-      case LexicalUnit.SAC_FUNCTION -> function(value.getFunctionName(), value.getParameters());
-      case LexicalUnit.SAC_PERCENTAGE -> value.getFloatValue() + "%";
-      default -> dimension(value);
-    };
-  }
-
-  private static @Nullable String dimension(LexicalUnit value) {
-    try {
-      return value.getFloatValue() + value.getDimensionUnitText();
-    } catch (IllegalStateException e) {
-      return null;
+    String text = LISTS.contains(property) ? CssText.everything(value) : CssText.first(value);
+    if (text != null) {
+      into.put(property, text);
     }
-  }
-
-  private static String function(String name, @Nullable LexicalUnit parameters) {
-    StringBuilder written = new StringBuilder(name).append('(');
-    for (LexicalUnit p = parameters; p != null; p = p.getNextLexicalUnit()) {
-      boolean comma = p.getLexicalUnitType() == LexicalUnit.SAC_OPERATOR_COMMA;
-      written.append(comma ? "," : String.valueOf(text(p)));
-    }
-    return written.append(')').toString();
   }
 
   @Override

@@ -19,6 +19,7 @@ final class SvgElement {
   private final Map<String, String> attributes = new LinkedHashMap<>();
   private final List<SvgElement> children = new ArrayList<>();
   private final StringBuilder text = new StringBuilder();
+  private final List<Words> words = new ArrayList<>();
   private final int startOffset;
   private final int endOffset;
 
@@ -41,6 +42,11 @@ final class SvgElement {
   /** The local name in the SVG name space; empty for an element of another one. */
   String name() {
     return name;
+  }
+
+  /** Whether it holds letters. */
+  boolean isText() {
+    return name.equals("text") || name.equals("tspan");
   }
 
   @Nullable SvgElement parent() {
@@ -69,9 +75,9 @@ final class SvgElement {
     return value.isEmpty() ? List.of() : List.of(value.split("\\s+"));
   }
 
-  /** The id, the label and the title of a group; nothing for other elements. */
+  /** The id, the label and the title of a group or a text; nothing for other elements. */
   List<String> groupNames() {
-    if (!name.equals("g")) {
+    if (!name.equals("g") && !name.equals("text")) {
       return List.of();
     }
     List<String> names = new ArrayList<>();
@@ -93,6 +99,18 @@ final class SvgElement {
   /** The characters directly inside; kept for style sheets and titles only. */
   StringBuilder text() {
     return text;
+  }
+
+  /**
+   * Characters of a text.
+   *
+   * @param beforeChild the number of the child that they come before
+   */
+  record Words(int beforeChild, String text) {}
+
+  /** The characters between the children; kept for text only. */
+  List<Words> words() {
+    return words;
   }
 
   int startOffset() {

@@ -141,6 +141,8 @@ final class SvgParser extends DefaultHandler2 {
         element.attributes().put(attributes.getLocalName(i), attributes.getValue(i));
       } else if (attributes.getURI(i).equals(XLINK)) {
         element.attributes().put("xlink:" + attributes.getLocalName(i), attributes.getValue(i));
+      } else if (attributes.getQName(i).equals("xml:space")) {
+        element.attributes().put("xml:space", attributes.getValue(i));
       } else if (attributes.getLocalName(i).equals("label")) {
         element.attributes().putIfAbsent("label", attributes.getValue(i));
       }
@@ -161,8 +163,15 @@ final class SvgParser extends DefaultHandler2 {
   @Override
   public void characters(char[] ch, int start, int length) {
     SvgElement in = current;
-    if (in != null && (in.name().equals("style") || in.name().equals("title"))) {
-      in.text().append(ch, start, length);
+    if (in == null) {
+      return;
+    }
+    switch (in.name()) {
+      case "style", "title" -> in.text().append(ch, start, length);
+      case "text", "tspan", "a" ->
+          in.words()
+              .add(new SvgElement.Words(in.children().size(), new String(ch, start, length)));
+      default -> {}
     }
   }
 

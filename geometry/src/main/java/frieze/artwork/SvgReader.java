@@ -1,5 +1,6 @@
 package frieze.artwork;
 
+import frieze.artwork.text.FontFamilies;
 import frieze.curve.Bounds;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostics;
@@ -22,14 +23,16 @@ import java.util.Locale;
  */
 public final class SvgReader implements ArtworkReader {
   private final double mmPerUnit;
+  private final FontFamilies fonts;
 
   /** Makes a reader that takes sizes from the file, at 96 px to the inch. */
   public SvgReader() {
-    this.mmPerUnit = Double.NaN;
+    this(Double.NaN, FontFamilies.BUNDLED);
   }
 
-  private SvgReader(double mmPerUnit) {
+  private SvgReader(double mmPerUnit, FontFamilies fonts) {
     this.mmPerUnit = mmPerUnit;
+    this.fonts = fonts;
   }
 
   /**
@@ -42,7 +45,12 @@ public final class SvgReader implements ArtworkReader {
     if (!(mmPerUnit > 0) || !Double.isFinite(mmPerUnit)) {
       throw new IllegalArgumentException("mmPerUnit must be > 0 but was " + mmPerUnit + " mm");
     }
-    return new SvgReader(mmPerUnit);
+    return new SvgReader(mmPerUnit, FontFamilies.BUNDLED);
+  }
+
+  /** A reader that sizes drawings like this one and sets text in other fonts. */
+  public SvgReader withFonts(FontFamilies others) {
+    return new SvgReader(mmPerUnit, others);
   }
 
   @Override
@@ -51,7 +59,7 @@ public final class SvgReader implements ArtworkReader {
     SvgElement root = SvgParser.parse(text);
     Diagnostics found = new Diagnostics();
     Page page = Page.of(root, mmPerUnit, new Report(text, found));
-    List<Piece> pieces = new SvgWalker(root, text, found).draw(page);
+    List<Piece> pieces = new SvgWalker(root, text, found, fonts).draw(page);
     found.throwIfErrors();
     Artwork artwork = new Artwork(source, pieces, page.sizeAssumed(), found.sorted());
     requireSomething(artwork, new Report(text, found), root);
@@ -72,7 +80,7 @@ public final class SvgReader implements ArtworkReader {
           ArtworkCode.NOTHING_TO_CUT,
           root,
           "nothing in the drawing has an outline that shows",
-          "turn text and pictures into outlines; check that the layers are visible");
+          "trace pictures; check that the layers are visible");
     }
     if (report.found().hasErrors()) {
       throw new BadInputException(report.found().sorted());

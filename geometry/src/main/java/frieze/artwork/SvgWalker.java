@@ -1,6 +1,7 @@
 package frieze.artwork;
 
 import frieze.artwork.NumberScanner.SyntaxException;
+import frieze.artwork.text.FontFamilies;
 import frieze.curve.Affine;
 import frieze.curve.Bounds;
 import frieze.curve.Path;
@@ -27,16 +28,20 @@ final class SvgWalker {
   private final Set<SvgElement> inUse = new HashSet<>();
   private final LeftOut leftOut;
   private final ClipPaths clips = new ClipPaths(new ClipWalk());
+  private final TextReport textReport;
+  private final TextSetter setter;
   private List<Piece> pieces = new ArrayList<>();
   private int visited;
   private int segments;
 
-  SvgWalker(SvgElement root, SourceText source, Diagnostics found) {
+  SvgWalker(SvgElement root, SourceText source, Diagnostics found, FontFamilies fonts) {
     this.root = root;
     this.report = new Report(source, found);
     this.viewports = new Viewports(report);
     this.cascade = new Cascade(root, source, found);
     this.leftOut = new LeftOut(report);
+    this.textReport = new TextReport(report);
+    this.setter = new TextSetter(fonts, viewports, textReport);
     indexIds(root);
   }
 
@@ -55,6 +60,7 @@ final class SvgWalker {
     Map<String, String> declared = cascade.declared(root);
     drawChildren(root, context.into(root, style(root, declared, context)));
     leftOut.reportInvisible(root);
+    textReport.finish();
     return pieces;
   }
 
@@ -109,6 +115,7 @@ final class SvgWalker {
       case "svg" -> drawViewport(element, element, declared, context);
       case "switch" -> drawFirst(element, context);
       case "use" -> drawUse(element, context);
+      case "text" -> drawText(element, declared, context);
       default -> {
         if (Shapes.isShape(element.name())) {
           drawShape(element, context);
@@ -224,7 +231,13 @@ final class SvgWalker {
     } catch (SyntaxException e) {
       reportBroken(shape, e);
     }
-    segments += builder.segmentCount();
+    countSegments(shape, builder.segmentCount());
+    FillRule rule = context.clipping() ? style.clipRule() : style.fillRule();
+    addPiece(shape, context, builder.finish(), rule);
+  }
+
+  private void countSegments(SvgElement shape, int more) {
+    segments += more;
     if (segments > Limits.MAX_SEGMENTS) {
       throw new BadInputException(
           Diagnostic.error(
@@ -233,7 +246,21 @@ final class SvgWalker {
               "the drawing has more than " + Limits.MAX_SEGMENTS + " segments",
               "simplify it"));
     }
-    addPiece(shape, context, builder.finish());
+  }
+
+  private void drawText(SvgElement text, Map<String, String> declared, WalkContext context) {
+    textReport.check(text, declared);
+    for (TextSetter.Run run : setter.set(TextContent.of(text, context, new TextWalk()))) {
+      SvgElement part = run.level().element();
+      WalkContext at = run.level().context();
+      countSegments(part, run.segments());
+      boolean painted = at.clipping() || at.style().isFilled() || at.style().isStroked();
+      if (!painted || at.style().hidden()) {
+        leftOut.countInvisible();
+      } else if (!run.paths().isEmpty()) {
+        addPiece(part, at, run.paths(), FillRule.NONZERO);
+      }
+    }
   }
 
   private void reportBroken(SvgElement shape, SyntaxException why) {
@@ -254,7 +281,7 @@ final class SvgWalker {
     }
   }
 
-  private void addPiece(SvgElement shape, WalkContext context, List<Path> paths) {
+  private void addPiece(SvgElement shape, WalkContext context, List<Path> paths, FillRule rule) {
     Style style = context.style();
     List<Path> seen = new ArrayList<>(paths);
     seen.removeIf(path -> !shows(path, style));
@@ -263,13 +290,13 @@ final class SvgWalker {
       return;
     }
     if (context.clipping()) {
-      pieces.add(new Piece(Label.NONE, seen, Optional.of(style.clipRule()), Optional.empty()));
+      pieces.add(new Piece(Label.NONE, seen, Optional.of(rule), Optional.empty()));
       return;
     }
     if (style.isFilled()) {
       leftOut.checkPaint(shape, style);
     }
-    Optional<FillRule> fill = style.isFilled() ? Optional.of(style.fillRule()) : Optional.empty();
+    Optional<FillRule> fill = style.isFilled() ? Optional.of(rule) : Optional.empty();
     Optional<Stroke> stroke = style.isStroked() ? Optional.of(context.stroke()) : Optional.empty();
     pieces.add(new Piece(context.label(shape.attribute("id", "")), seen, fill, stroke));
   }
@@ -280,6 +307,27 @@ final class SvgWalker {
     double smaller = Math.min(b.width(), b.height());
     double larger = Math.max(b.width(), b.height());
     return (style.isStroked() ? larger : smaller) > Limits.MIN_EXTENT_MM;
+  }
+
+  /** How texts look back at the drawing. */
+  private final class TextWalk implements TextContent.Walk {
+    @Override
+    public Optional<WalkContext> inside(SvgElement part, WalkContext outer) {
+      countVisit(part, outer);
+      Map<String, String> declared = cascade.declared(part);
+      textReport.check(part, declared);
+      boolean gone = declared.getOrDefault("display", "inline").equals("none");
+      return gone
+          ? Optional.empty()
+          : Optional.of(outer.into(part, style(part, declared, outer)));
+    }
+
+    @Override
+    public void leftOut(SvgElement element) {
+      if (!leftOut.isNeverDrawn(element)) {
+        leftOut.report(element);
+      }
+    }
   }
 
   /** How clips look back at the drawing. */
@@ -295,7 +343,7 @@ final class SvgWalker {
       pieces = new ArrayList<>();
       WalkContext pane = at.pane(styleOf(clipPath).displayed());
       for (SvgElement child : clipPath.children()) {
-        if (Shapes.isShape(child.name()) || child.name().equals("use")) {
+        if (Shapes.isShape(child.name()) || child.isText() || child.name().equals("use")) {
           draw(child, pane);
         }
       }

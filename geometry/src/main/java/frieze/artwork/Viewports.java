@@ -17,12 +17,7 @@ record Viewports(Report report) {
     if (text == null || text.trim().equals("auto")) {
       return Double.NaN;
     }
-    double hundred =
-        switch (axis) {
-          case X -> context.width();
-          case Y -> context.height();
-          case DIAGONAL -> context.diagonal();
-        };
+    double hundred = hundredPercent(axis, context);
     try {
       Length length = Length.parse(text);
       return length.px(new Length.Basis(context.style().fontSizePx(), hundred));
@@ -30,6 +25,35 @@ record Viewports(Report report) {
       report.unreadable(element, attribute, text, e);
       return Double.NaN;
     }
+  }
+
+  /** The list of lengths of an attribute in user units; empty if it is absent or unreadable. */
+  double[] lengths(SvgElement element, String attribute, Shapes.Axis axis, WalkContext context) {
+    String text = element.attribute(attribute, "").strip();
+    if (text.isEmpty()) {
+      return new double[0];
+    }
+    String[] parts = Length.parts(text);
+    double[] values = new double[parts.length];
+    try {
+      Length.Basis basis =
+          new Length.Basis(context.style().fontSizePx(), hundredPercent(axis, context));
+      for (int i = 0; i < parts.length; i++) {
+        values[i] = Length.parse(parts[i]).px(basis);
+      }
+      return values;
+    } catch (SyntaxException e) {
+      report.unreadable(element, attribute, text, e);
+      return new double[0];
+    }
+  }
+
+  private static double hundredPercent(Shapes.Axis axis, WalkContext context) {
+    return switch (axis) {
+      case X -> context.width();
+      case Y -> context.height();
+      case DIAGONAL -> context.diagonal();
+    };
   }
 
   private double length(

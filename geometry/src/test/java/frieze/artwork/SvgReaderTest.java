@@ -151,7 +151,7 @@ class SvgReaderTest {
     assertThat(art.notes().stream().map(d -> d.where() + " " + d.code().id()).toList())
         .containsExactly(
             "t.svg:3:1 ART-014",
-            "t.svg:4:1 ART-013",
+            "t.svg:4:1 ART-024",
             "t.svg:5:1 ART-013",
             "t.svg:6:1 ART-016",
             "t.svg:7:23 ART-009",

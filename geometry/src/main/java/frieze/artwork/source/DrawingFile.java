@@ -113,9 +113,11 @@ public final class DrawingFile {
           ? DxfReader.withScale(asked.unitMm().getAsDouble())
           : new DxfReader();
     }
-    return asked.unitMm().isPresent()
-        ? SvgReader.withScale(asked.unitMm().getAsDouble())
-        : new SvgReader();
+    SvgReader svg =
+        asked.unitMm().isPresent()
+            ? SvgReader.withScale(asked.unitMm().getAsDouble())
+            : new SvgReader();
+    return svg.withFonts(asked.fonts());
   }
 
   private static Artwork picked(Artwork drawn, DrawingRequest asked) {

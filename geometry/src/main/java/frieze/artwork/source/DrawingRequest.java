@@ -1,6 +1,7 @@
 package frieze.artwork.source;
 
 import frieze.artwork.mend.Repair;
+import frieze.artwork.text.FontFamilies;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -14,6 +15,7 @@ import java.util.OptionalDouble;
  * @param gapMm ends of lines nearer than this are joined
  * @param smallestMm what is smaller in both directions is left out; 0 to keep all
  * @param outlineStrokes whether lines become the areas that their width covers
+ * @param fonts what text is set in
  */
 public record DrawingRequest(
     OptionalDouble unitMm,
@@ -22,7 +24,8 @@ public record DrawingRequest(
     OptionalDouble widthMm,
     double gapMm,
     double smallestMm,
-    boolean outlineStrokes) {
+    boolean outlineStrokes,
+    FontFamilies fonts) {
   /** The drawing as the file has it. */
   public static final DrawingRequest AS_DRAWN =
       new DrawingRequest(
@@ -32,5 +35,12 @@ public record DrawingRequest(
           OptionalDouble.empty(),
           Repair.USUAL_GAP_MM,
           0,
-          false);
+          false,
+          FontFamilies.BUNDLED);
+
+  /** The same with text in other fonts. */
+  public DrawingRequest withFonts(FontFamilies others) {
+    return new DrawingRequest(
+        unitMm, pick, heightMm, widthMm, gapMm, smallestMm, outlineStrokes, others);
+  }
 }
