@@ -145,7 +145,8 @@ final class LookCommand implements Callable<Integer> {
         unit == null
             ? OptionalDouble.empty()
             : OptionalDouble.of(options.lengthMm("--one-unit", unit));
-    return DrawingFile.read(file, content, options.drawing(unitMm, pick, outline).withFonts(fonts()));
+    return DrawingFile.read(
+        file, content, options.drawing(unitMm, pick, outline).withFonts(fonts()));
   }
 
   private List<Tool> flatBits() throws IOException {

@@ -23,7 +23,7 @@ final class ClipPaths {
 
     Map<String, String> declared(SvgElement element);
 
-    Affine transform(SvgElement element, Map<String, String> declared);
+    Affine transform(SvgElement element, Map<String, String> declared, WalkContext at);
   }
 
   private final Walk walk;
@@ -62,7 +62,7 @@ final class ClipPaths {
       units = new Affine(box.width(), 0, 0, box.height(), box.minX(), box.minY());
     }
     Map<String, String> declared = walk.declared(clipPath);
-    WalkContext inside = at.moved(walk.transform(clipPath, declared).then(units));
+    WalkContext inside = at.moved(walk.transform(clipPath, declared, at).then(units));
     List<Piece> panes = new ArrayList<>(walk.panes(clipPath, inside));
     apply(clipPath, declared, at, panes);
     if (panes.isEmpty()) {

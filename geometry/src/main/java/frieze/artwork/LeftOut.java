@@ -81,6 +81,17 @@ final class LeftOut {
     }
   }
 
+  /** Says what of the outermost element is not followed. */
+  void checkRoot(SvgElement root, Map<String, String> declared) {
+    if (!declared.getOrDefault("transform", "none").equals("none")) {
+      report.error(
+          ArtworkCode.UNREADABLE_VALUE,
+          root,
+          "a transform of the outermost svg is not known here: the place of everything would be wrong",
+          "put everything into one group and move the transform to it");
+    }
+  }
+
   /** Says what is not followed when this element is drawn. */
   void checkEffects(SvgElement element, Map<String, String> declared) {
     for (String effect : EFFECTS) {
@@ -95,11 +106,14 @@ final class LeftOut {
             "cut the outlines in the drawing program");
       }
     }
-    if (declared.containsKey("transform-origin") && declared.containsKey("transform")) {
+    String box = declared.getOrDefault("transform-box", "view-box");
+    if (!box.equals("view-box") && declared.containsKey("transform")) {
       report.error(
           ArtworkCode.UNREADABLE_VALUE,
           element,
-          "transform-origin is not known here, so the place of the element would be wrong",
+          "transform-box=\""
+              + box
+              + "\" is not known here: the place of the element would be wrong",
           "apply the transform in the drawing program, or use rotate(a, x, y)");
     }
     if (!declared.getOrDefault("stroke-dasharray", "none").equals("none")) {

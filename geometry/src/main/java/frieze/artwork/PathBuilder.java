@@ -15,7 +15,8 @@ import java.util.List;
 /**
  * Collects drawing commands in user units and makes paths in millimetres of them.
  *
- * <p>Segments without length are dropped. A subpath whose ends coincide counts as closed.
+ * <p>Segments without length are dropped; a subpath of nothing else is a dot. A subpath whose ends
+ * coincide counts as closed.
  */
 final class PathBuilder implements GlyphPen {
   /** Ends closer than this are one point that was rounded: a nanometre. */
@@ -26,10 +27,17 @@ final class PathBuilder implements GlyphPen {
 
   private final Affine toMm;
   private final List<Path> done = new ArrayList<>();
+  private final List<Point> dots = new ArrayList<>();
   private List<Segment> subpath = new ArrayList<>();
   private Point subpathStart = Point.ORIGIN;
   private Point current = Point.ORIGIN;
   private int segmentCount;
+
+  /** Whether the pen was set down and drew nothing yet. */
+  private boolean fresh;
+
+  /** Whether something was drawn, even without length. */
+  private boolean drew;
 
   PathBuilder(Affine toMm) {
     this.toMm = toMm;
@@ -46,6 +54,7 @@ final class PathBuilder implements GlyphPen {
   @Override
   public void moveTo(Point to) {
     endSubpath(false);
+    fresh = true;
     subpathStart = to;
     current = to;
   }
@@ -62,6 +71,7 @@ final class PathBuilder implements GlyphPen {
       segmentCount++;
       subpath.add(new Cubic(current, control1, control2, to));
     }
+    drew = true;
     current = to;
   }
 
@@ -80,10 +90,12 @@ final class PathBuilder implements GlyphPen {
   /** Adds one full turn, starting and ending at the current point. */
   void fullTurn(Segment turn) {
     segmentCount++;
+    drew = true;
     subpath.add(turn);
   }
 
   private void add(Segment segment, Point to) {
+    drew = true;
     if (!to.equals(current)) {
       segmentCount++;
       subpath.add(segment);
@@ -93,6 +105,7 @@ final class PathBuilder implements GlyphPen {
 
   @Override
   public void close() {
+    drew = drew || fresh;
     endSubpath(true);
     current = subpathStart;
   }
@@ -103,7 +116,19 @@ final class PathBuilder implements GlyphPen {
     return done;
   }
 
+  /** Where subpaths without length are, in millimetres. */
+  List<Point> dots() {
+    return dots;
+  }
+
   private void endSubpath(boolean close) {
+    boolean isDot = drew && subpath.isEmpty();
+    fresh = false;
+    drew = false;
+    if (isDot) {
+      dots.add(toMm.apply(subpathStart));
+      segmentCount++;
+    }
     if (subpath.isEmpty()) {
       return;
     }

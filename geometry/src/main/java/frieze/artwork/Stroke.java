@@ -1,7 +1,11 @@
 package frieze.artwork;
 
 import frieze.curve.Affine;
+import frieze.curve.Arc;
+import frieze.curve.Path;
+import frieze.curve.Point;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How a line is drawn along its centre.
@@ -49,6 +53,33 @@ public record Stroke(
   public static Stroke plain(double widthMm) {
     return new Stroke(
         widthMm, Cap.BUTT, Join.MITER, USUAL_MITER_LIMIT, List.of(), 0, Affine.IDENTITY);
+  }
+
+  /**
+   * What a line without length leaves: a disc or a square along the pen's X, nothing where the line
+   * ends flat. <i>Source:</i> SVG 2, 13.5.
+   *
+   * @param at in millimetres
+   */
+  public Optional<Path> dot(Point at) {
+    double half = width / 2;
+    Affine place = pen.then(Affine.translation(at.x(), at.y()));
+    return switch (half > 0 ? cap : Cap.BUTT) {
+      case BUTT -> Optional.empty();
+      case ROUND -> {
+        Arc turn = Arc.polar(Point.ORIGIN, half, 0, 2 * Math.PI);
+        yield Optional.of(new Path(List.of(turn), true).transformed(place));
+      }
+      case SQUARE -> {
+        List<Point> corners =
+            List.of(
+                new Point(-half, -half),
+                new Point(half, -half),
+                new Point(half, half),
+                new Point(-half, half));
+        yield Optional.of(Path.polyline(corners, true).transformed(place));
+      }
+    };
   }
 
   /** The mean width in millimetres. */

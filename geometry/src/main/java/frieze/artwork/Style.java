@@ -91,6 +91,7 @@ record Style(
           "vector-effect",
           "transform",
           "transform-origin",
+          "transform-box",
           "marker-start",
           "marker-mid",
           "marker-end");

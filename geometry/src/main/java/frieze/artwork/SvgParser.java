@@ -169,8 +169,7 @@ final class SvgParser extends DefaultHandler2 {
     switch (in.name()) {
       case "style", "title" -> in.text().append(ch, start, length);
       case "text", "tspan", "a" ->
-          in.words()
-              .add(new SvgElement.Words(in.children().size(), new String(ch, start, length)));
+          in.words().add(new SvgElement.Words(in.children().size(), new String(ch, start, length)));
       default -> {}
     }
   }

@@ -3,8 +3,6 @@ package frieze.artwork;
 import frieze.artwork.NumberScanner.SyntaxException;
 import frieze.artwork.text.FontFamilies;
 import frieze.curve.Affine;
-import frieze.curve.Bounds;
-import frieze.curve.Path;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.Diagnostics;
@@ -30,9 +28,8 @@ final class SvgWalker {
   private final ClipPaths clips = new ClipPaths(new ClipWalk());
   private final TextReport textReport;
   private final TextSetter setter;
-  private List<Piece> pieces = new ArrayList<>();
+  private final Drawn drawn;
   private int visited;
-  private int segments;
 
   SvgWalker(SvgElement root, SourceText source, Diagnostics found, FontFamilies fonts) {
     this.root = root;
@@ -40,6 +37,7 @@ final class SvgWalker {
     this.viewports = new Viewports(report);
     this.cascade = new Cascade(root, source, found);
     this.leftOut = new LeftOut(report);
+    this.drawn = new Drawn(report, leftOut);
     this.textReport = new TextReport(report);
     this.setter = new TextSetter(fonts, viewports, textReport);
     indexIds(root);
@@ -58,10 +56,11 @@ final class SvgWalker {
   List<Piece> draw(Page page) {
     WalkContext context = WalkContext.of(page);
     Map<String, String> declared = cascade.declared(root);
+    leftOut.checkRoot(root, declared);
     drawChildren(root, context.into(root, style(root, declared, context)));
     leftOut.reportInvisible(root);
     textReport.finish();
-    return pieces;
+    return drawn.pieces();
   }
 
   private Style style(SvgElement element, Map<String, String> declared, WalkContext context) {
@@ -93,17 +92,17 @@ final class SvgWalker {
     boolean gone =
         outer.clipping() ? declared.getOrDefault("display", "inline").equals("none") : style.gone();
     leftOut.checkEffects(element, declared);
-    WalkContext context = outer.into(element, style).moved(transform(element, declared));
+    WalkContext inside = outer.into(element, style);
+    WalkContext context = inside.moved(transform(element, declared, inside));
     if (gone || !context.isVisibleSize()) {
       leftOut.countInvisible();
       return;
     }
-    int before = pieces.size();
+    int before = drawn.size();
     drawContent(element, declared, context);
-    List<Piece> drawn = pieces.subList(before, pieces.size());
     boolean isUse = element.name().equals("use");
     WalkContext at = isUse ? context.moved(viewports.offset(element, context)) : context;
-    int hidden = clips.apply(element, declared, at, drawn);
+    int hidden = clips.apply(element, declared, at, drawn.since(before));
     for (int i = 0; i < hidden; i++) {
       leftOut.countInvisible();
     }
@@ -141,16 +140,22 @@ final class SvgWalker {
     }
   }
 
-  private Affine transform(SvgElement element, Map<String, String> declared) {
-    String text = declared.get("transform");
-    if (text == null || text.isEmpty()) {
+  private Affine transform(SvgElement element, Map<String, String> declared, WalkContext at) {
+    String property = "transform";
+    String text = declared.getOrDefault(property, "");
+    if (text.isEmpty()) {
       return Affine.IDENTITY;
     }
     try {
-      return TransformList.parse(text);
+      Affine transform = TransformList.parse(text);
+      property = "transform-origin";
+      text = declared.getOrDefault(property, "");
+      return text.isEmpty()
+          ? transform
+          : TransformOrigin.about(TransformOrigin.parse(text, at), transform);
     } catch (SyntaxException e) {
       if (complainedOf.add(element)) {
-        report.unreadable(element, "transform", text, e);
+        report.unreadable(element, property, text, e);
       }
       return Affine.IDENTITY;
     }
@@ -210,19 +215,15 @@ final class SvgWalker {
     String overflow = declared.getOrDefault("overflow", "hidden");
     Optional<Viewports.Inside> entered = viewports.enter(element, sized, overflow, context);
     if (entered.isPresent()) {
-      int before = pieces.size();
+      int before = drawn.size();
       drawChildren(element, entered.get().context());
       Optional<Clip> frame = entered.get().frame();
-      frame.ifPresent(
-          clip -> pieces.subList(before, pieces.size()).replaceAll(piece -> piece.clippedBy(clip)));
+      frame.ifPresent(clip -> drawn.since(before).replaceAll(piece -> piece.clippedBy(clip)));
     }
   }
 
   private void drawShape(SvgElement shape, WalkContext context) {
-    Style style = context.style();
-    boolean painted = context.clipping() || style.isFilled() || style.isStroked();
-    if (style.hidden() || !painted) {
-      leftOut.countInvisible();
+    if (!drawn.isPainted(context)) {
       return;
     }
     PathBuilder builder = new PathBuilder(context.toMm());
@@ -231,21 +232,7 @@ final class SvgWalker {
     } catch (SyntaxException e) {
       reportBroken(shape, e);
     }
-    countSegments(shape, builder.segmentCount());
-    FillRule rule = context.clipping() ? style.clipRule() : style.fillRule();
-    addPiece(shape, context, builder.finish(), rule);
-  }
-
-  private void countSegments(SvgElement shape, int more) {
-    segments += more;
-    if (segments > Limits.MAX_SEGMENTS) {
-      throw new BadInputException(
-          Diagnostic.error(
-              ArtworkCode.TOO_BIG,
-              report.span(shape),
-              "the drawing has more than " + Limits.MAX_SEGMENTS + " segments",
-              "simplify it"));
-    }
+    drawn.add(shape, context, builder);
   }
 
   private void drawText(SvgElement text, Map<String, String> declared, WalkContext context) {
@@ -253,12 +240,9 @@ final class SvgWalker {
     for (TextSetter.Run run : setter.set(TextContent.of(text, context, new TextWalk()))) {
       SvgElement part = run.level().element();
       WalkContext at = run.level().context();
-      countSegments(part, run.segments());
-      boolean painted = at.clipping() || at.style().isFilled() || at.style().isStroked();
-      if (!painted || at.style().hidden()) {
-        leftOut.countInvisible();
-      } else if (!run.paths().isEmpty()) {
-        addPiece(part, at, run.paths(), FillRule.NONZERO);
+      drawn.count(part, run.segments());
+      if (drawn.isPainted(at)) {
+        drawn.add(part, at, run.paths(), FillRule.NONZERO);
       }
     }
   }
@@ -281,34 +265,6 @@ final class SvgWalker {
     }
   }
 
-  private void addPiece(SvgElement shape, WalkContext context, List<Path> paths, FillRule rule) {
-    Style style = context.style();
-    List<Path> seen = new ArrayList<>(paths);
-    seen.removeIf(path -> !shows(path, style));
-    if (seen.isEmpty()) {
-      leftOut.countInvisible();
-      return;
-    }
-    if (context.clipping()) {
-      pieces.add(new Piece(Label.NONE, seen, Optional.of(rule), Optional.empty()));
-      return;
-    }
-    if (style.isFilled()) {
-      leftOut.checkPaint(shape, style);
-    }
-    Optional<FillRule> fill = style.isFilled() ? Optional.of(rule) : Optional.empty();
-    Optional<Stroke> stroke = style.isStroked() ? Optional.of(context.stroke()) : Optional.empty();
-    pieces.add(new Piece(context.label(shape.attribute("id", "")), seen, fill, stroke));
-  }
-
-  /** A line without width, or an area without extent, is not drawn. */
-  private static boolean shows(Path path, Style style) {
-    Bounds b = path.bounds();
-    double smaller = Math.min(b.width(), b.height());
-    double larger = Math.max(b.width(), b.height());
-    return (style.isStroked() ? larger : smaller) > Limits.MIN_EXTENT_MM;
-  }
-
   /** How texts look back at the drawing. */
   private final class TextWalk implements TextContent.Walk {
     @Override
@@ -317,9 +273,7 @@ final class SvgWalker {
       Map<String, String> declared = cascade.declared(part);
       textReport.check(part, declared);
       boolean gone = declared.getOrDefault("display", "inline").equals("none");
-      return gone
-          ? Optional.empty()
-          : Optional.of(outer.into(part, style(part, declared, outer)));
+      return gone ? Optional.empty() : Optional.of(outer.into(part, style(part, declared, outer)));
     }
 
     @Override
@@ -339,16 +293,14 @@ final class SvgWalker {
             ArtworkCode.USED_IN_ITSELF, clipPath, "the clip clips itself", "remove the loop");
         throw new BadInputException(report.found().sorted());
       }
-      List<Piece> outside = pieces;
-      pieces = new ArrayList<>();
+      List<Piece> outside = drawn.exchange(new ArrayList<>());
       WalkContext pane = at.pane(styleOf(clipPath).displayed());
       for (SvgElement child : clipPath.children()) {
         if (Shapes.isShape(child.name()) || child.isText() || child.name().equals("use")) {
           draw(child, pane);
         }
       }
-      List<Piece> panes = pieces;
-      pieces = outside;
+      List<Piece> panes = drawn.exchange(outside);
       inUse.remove(clipPath);
       return panes;
     }
@@ -390,8 +342,8 @@ final class SvgWalker {
     }
 
     @Override
-    public Affine transform(SvgElement element, Map<String, String> declared) {
-      return SvgWalker.this.transform(element, declared);
+    public Affine transform(SvgElement element, Map<String, String> declared, WalkContext at) {
+      return SvgWalker.this.transform(element, declared, at);
     }
   }
 }

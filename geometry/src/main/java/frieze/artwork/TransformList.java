@@ -64,6 +64,10 @@ final class TransformList {
       case "grad" -> 0.9;
       case "turn" -> 360;
       case "mm" -> Length.PX_PER_MM;
+      case "cm" -> 10 * Length.PX_PER_MM;
+      case "q" -> Length.PX_PER_MM / 4;
+      case "pt" -> Length.PX_PER_INCH / 72;
+      case "pc" -> Length.PX_PER_INCH / 6;
       case "in" -> Length.PX_PER_INCH;
       default -> throw in.fail("the unit " + name + " is not known here");
     };

@@ -16,7 +16,7 @@ import org.apache.batik.parser.PathParser;
  * shape is not used for them, since it enlarges the radii of half circles by 1e-5, which moves
  * their centre by 0.4 % of the radius.
  */
-final class SecondPathReader extends DefaultPathHandler {
+public final class SecondPathReader extends DefaultPathHandler {
   private static final int CHORDS_PER_TURN = 8000;
 
   private final Path2D.Double shape;
@@ -32,7 +32,8 @@ final class SecondPathReader extends DefaultPathHandler {
     shape = new Path2D.Double(windingRule);
   }
 
-  static Shape read(String data, int windingRule) {
+  /** The outline of path data. */
+  public static Shape read(String data, int windingRule) {
     SecondPathReader handler = new SecondPathReader(windingRule);
     PathParser parser = new PathParser();
     parser.setPathHandler(handler);

@@ -24,6 +24,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SvgReferenceTest {
   private static final double PRINTED = 1e-6;
 
+  /** SVG 1.1, 7.10; CSS Values 3, 5.2. */
   @ParameterizedTest
   @CsvSource({
     "1in, 25.4",
@@ -43,6 +44,7 @@ class SvgReferenceTest {
     assertThat(art.bounds().width()).isCloseTo(mm, within(1e-9));
   }
 
+  /** SVG 1.1, 7.7 and 7.8. */
   @Test
   void a_box_is_fitted_into_the_middle_of_its_viewport() {
     Bounds b =
@@ -55,6 +57,7 @@ class SvgReferenceTest {
         .containsExactly(25.0, 0.0, 75.0, 50.0);
   }
 
+  /** SVG 1.1, 7.8. */
   @ParameterizedTest
   @CsvSource({
     "none, 0, 0, 100, 50",
@@ -80,6 +83,7 @@ class SvgReferenceTest {
     return Math.abs(a - b) < 1e-9 ? 0 : Double.compare(a, b);
   }
 
+  /** SVG 1.1, 7.6; units from CSS Transforms 1, 12. */
   @ParameterizedTest
   @CsvSource({
     "translate(10 0) rotate(90), 10, 1",
@@ -90,7 +94,12 @@ class SvgReferenceTest {
     "skewY(45), 1, 1",
     "'translate(1),scale(2)', 3, 0",
     "rotate(-270), 0, 1",
-    "scale(3), 3, 0"
+    "scale(3), 3, 0",
+    "skewX(45), 1, 0",
+    "skewX(45) translate(0 2), 3, 2",
+    "skewY(45) skewX(45), 1, 1",
+    "rotate(.25turn) translate(1in 6pt), -8, 97",
+    "'rotate(1.5707963267948966rad) scale(-1 1)', 0, -1"
   })
   void a_list_of_transforms_works_from_right_to_left(String transform, double x, double y) {
     Artwork art =
@@ -98,6 +107,75 @@ class SvgReferenceTest {
     Point start = art.pieces().get(0).paths().get(0).start();
     assertThat(start.x()).isCloseTo(x, within(1e-12));
     assertThat(start.y()).isCloseTo(-y, within(1e-12));
+  }
+
+  /** SVG 1.1, 7.5: the place of (1, 0) through transforms of its own and of two groups. */
+  @Test
+  void transforms_of_groups_go_around_those_inside() {
+    Artwork art =
+        Drawings.inMm(
+            "<g transform='translate(5 6)'><g transform='skewX(45) scale(2)'>"
+                + "<path transform='rotate(90)' stroke='red' d='M1 0l1 0'/></g></g>");
+    Point start = art.pieces().get(0).paths().get(0).start();
+    assertThat(start.distance(new Point(7, -8))).isLessThan(1e-12);
+  }
+
+  /** CSS Transforms 1, 5: half a turn about the origin, seen from the point (1, 0). */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "10 20 | 19 40",
+        "10px, 1in | 19 192",
+        "0 0 | -1 0",
+        "50% 25% | 99 100",
+        "left bottom | -1 400",
+        "bottom left | -1 400",
+        "center | 99 200",
+        "top | 99 0",
+        "right 3 | 199 6",
+        "1em 2em 5px | 31 64"
+      })
+  void a_transform_has_its_origin_where_it_is_said(String origin, String place) {
+    String[] xy = place.trim().split(" ");
+    for (String how :
+        List.of(
+            "transform='rotate(180)' transform-origin='" + origin + "'",
+            "style='transform:rotate(180deg);transform-origin:" + origin + "'")) {
+      Artwork art =
+          Drawings.page(
+              "width='100px' height='200px' viewBox='0 0 100 200'",
+              "<path stroke='red' d='M1 0l1 0' " + how + "/>");
+      Point start = art.pieces().get(0).paths().get(0).start();
+      Point px = new Point(start.x() * 96 / 25.4, 200 - start.y() * 96 / 25.4);
+      assertThat(px.distance(new Point(Double.parseDouble(xy[0]), Double.parseDouble(xy[1]))))
+          .as(how)
+          .isLessThan(1e-6);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"left right", "top bottom", "1 2 3 4", "5%", "x"})
+  void an_origin_that_is_none_is_refused(String origin) {
+    assertThat(
+            Drawings.refused(
+                "<svg xmlns='http://www.w3.org/2000/svg'><rect width='9' height='9' transform='"
+                    + "rotate(9)' transform-origin='"
+                    + origin
+                    + "'/></svg>"))
+        .extracting(d -> d.code())
+        .contains(ArtworkCode.UNREADABLE_VALUE);
+  }
+
+  /** SVG 1.1, 8.3.8 and 7.5: a map that mirrors turns arcs round. */
+  @Test
+  void a_mirrored_arc_runs_the_other_way_and_stays_an_arc() {
+    Artwork art =
+        Drawings.inMm("<path stroke='red' transform='scale(-1 1)' d='M0 0A10 10 0 0 1 10 10'/>");
+    Arc arc = (Arc) art.pieces().get(0).paths().get(0).segments().get(0);
+    assertThat(arc.counterClockwise()).isTrue();
+    assertThat(arc.centre().distance(new Point(0, -10))).isLessThan(1e-12);
+    assertThat(arc.end().distance(new Point(-10, -10))).isLessThan(1e-12);
   }
 
   @Test
@@ -116,6 +194,7 @@ class SvgReferenceTest {
         .isFalse();
   }
 
+  /** SVG 1.1, F.6.5 and F.6.6. */
   @ParameterizedTest(name = "{0}")
   @CsvSource({
     "S1, M0 0A10 10 0 0 1 10 10, 7.071068, 2.928932, 15.707963",
@@ -133,12 +212,38 @@ class SvgReferenceTest {
     Segment arc = Drawings.segments(d).get(0);
     assertThat(arc.at(0.5).x()).isCloseTo(midX, within(PRINTED));
     assertThat(-arc.at(0.5).y()).isCloseTo(midY, within(PRINTED));
-    List<Point> points = Flattener.flatten(new Path(List.of(arc), false), 1e-7);
+    assertThat(length(arc)).isCloseTo(length, within(2 * PRINTED));
+  }
+
+  private static double length(Segment segment) {
+    List<Point> points = Flattener.flatten(new Path(List.of(segment), false), 1e-7);
     double sum = 0;
     for (int i = 1; i < points.size(); i++) {
       sum += points.get(i).distance(points.get(i - 1));
     }
-    assertThat(sum).isCloseTo(length, within(2 * PRINTED));
+    return sum;
+  }
+
+  /**
+   * SVG 1.1, F.6.5 and F.6.6: the radii in use, the centre, and the turn (positive clockwise on the
+   * screen).
+   */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "S2, M100 100A50 25 30 0 0 150 80, 50, 25, 110.156862, 77.038200, -130.890482",
+    "S3, M100 100A50 25 30 0 1 150 80, 50, 25, 139.843138, 102.961800, 130.890482",
+    "S4, M100 100A50 25 30 1 0 150 80, 50, 25, 139.843138, 102.961800, -229.109518",
+    "S5, M100 100A50 25 30 1 1 150 80, 50, 25, 110.156862, 77.038200, 229.109518",
+    "S7, M0 0A1 2 45 1 0 10 0, 3.952847, 7.905694, 5, 0, -180"
+  })
+  void an_elliptical_arc_has_the_stated_centre_radii_and_turn(
+      String id, String d, double rx, double ry, double cx, double cy, double turnDeg) {
+    EllipticArc arc = (EllipticArc) Drawings.segments(d).get(0);
+    assertThat(arc.u().norm()).isCloseTo(rx, within(PRINTED));
+    assertThat(arc.v().norm()).isCloseTo(ry, within(PRINTED));
+    assertThat(arc.centre().distance(new Point(cx, -cy))).isLessThan(2 * PRINTED);
+    double up = Math.signum(arc.u().cross(arc.v())) * arc.sweepRad();
+    assertThat(Math.toDegrees(-up)).isCloseTo(turnDeg, within(2 * PRINTED));
   }
 
   @Test
@@ -160,6 +265,7 @@ class SvgReferenceTest {
     assertThat(arc.centre().distance(new Point(5, -5))).isLessThan(1e-12);
   }
 
+  /** SVG 1.1, 11.3. */
   @ParameterizedTest
   @CsvSource({
     "nonzero, M0 0h10v10h-10zM3 3h4v4h-4z, 100",
@@ -191,7 +297,10 @@ class SvgReferenceTest {
     Artwork art = Drawings.inMm("<path d='M0 0C10 20 30 20 40 0'/>");
     Cubic cubic = (Cubic) art.pieces().get(0).paths().get(0).segments().get(0);
     assertThat(cubic.at(0.5)).isEqualTo(new Point(20, -15));
-    assertThat(cubic.bounds().minY()).isCloseTo(-15, within(1e-12));
+    Bounds b = cubic.bounds();
+    assertThat(b.minY()).isCloseTo(-15, within(1e-12));
+    assertThat(List.of(b.minX(), b.maxX(), b.maxY())).containsExactly(0.0, 40.0, 0.0);
+    assertThat(length(cubic)).isCloseTo(52.683655, within(2 * PRINTED));
     assertThat(art.filled(1e-5).area()).isCloseTo(420, within(1e-3));
   }
 

@@ -181,8 +181,7 @@ class TextTest {
   @CsvSource({"middle, 1082", "central, 1254"})
   void a_baseline_in_the_middle_lowers_the_letters(String baseline, double unitsTwice) {
     double high = text("font-size='2048'", "x").bounds().minY();
-    double low =
-        text("font-size='2048' dominant-baseline='" + baseline + "'", "x").bounds().minY();
+    double low = text("font-size='2048' dominant-baseline='" + baseline + "'", "x").bounds().minY();
     assertThat(high - low)
         .as("half of the height of x, or of ascender 1854 and descender -434, less rounding")
         .isCloseTo(baseline.equals("middle") ? unitsTwice / 2 : (1854 - 434) / 2.0, within(1e-9));
@@ -190,15 +189,17 @@ class TextTest {
 
   @Test
   void the_report_names_fonts_and_what_is_missing() {
-    Artwork art =
-        text("font-family='Nowhere, Elsewhere'", "a☃b<textPath href='#p'>no</textPath>");
+    Artwork art = text("font-family='Nowhere, Elsewhere'", "a☃b<textPath href='#p'>no</textPath>");
     assertThat(art.notes())
         .extracting(Diagnostic::code)
         .containsExactlyInAnyOrder(
             ArtworkCode.NOT_AN_OUTLINE, ArtworkCode.TEXT_SET, ArtworkCode.GLYPH_MISSING);
     assertThat(art.notes())
         .extracting(Diagnostic::message)
-        .anyMatch(m -> m.startsWith("3 letters are set in Liberation Sans, which comes with Frieze; \"Nowhere, Elsewhere\" is not"))
+        .anyMatch(
+            m ->
+                m.startsWith(
+                    "3 letters are set in Liberation Sans, which comes with Frieze; \"Nowhere, Elsewhere\" is not"))
         .anyMatch(m -> m.contains("the character \"☃\" (U+2603) is not in Liberation Sans"))
         .anyMatch(m -> m.startsWith("text along a path is not set"));
   }

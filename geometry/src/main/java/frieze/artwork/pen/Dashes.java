@@ -18,12 +18,28 @@ import java.util.List;
  */
 final class Dashes {
   /** More dashes than this on a path are no pattern that can be cut. */
-  private static final int MOST = 20_000;
+  static final int MOST = 20_000;
+
+  /**
+   * What a dashed pen draws.
+   *
+   * @param dots dashes without length
+   * @param tooMany whether the line is whole since it would have more than {@link #MOST} dashes
+   */
+  record Drawn(List<Path> dashes, List<Dot> dots, boolean tooMany) {
+    private static Drawn whole(Path path, boolean tooMany) {
+      return new Drawn(List.of(path), List.of(), tooMany);
+    }
+  }
+
+  /** A dash without length; the direction is that of the line. */
+  record Dot(Point at, Point direction) {}
 
   private final List<Double> pattern;
   private final double period;
   private final double tolerance;
   private final List<List<Segment>> drawn = new ArrayList<>();
+  private final List<Dot> dots = new ArrayList<>();
   private int index;
   private double left;
   private boolean on;
@@ -36,18 +52,18 @@ final class Dashes {
   }
 
   /** The stretches that are drawn; the path itself if the line is whole. */
-  static List<Path> of(Path path, Stroke stroke, double tolerance) {
+  static Drawn of(Path path, Stroke stroke, double tolerance) {
     double period = stroke.dashes().stream().mapToDouble(Double::doubleValue).sum();
     if (!(period > 0)) {
-      return List.of(path);
+      return Drawn.whole(path, false);
     }
     Dashes dashes = new Dashes(stroke, tolerance);
     List<Segment> exact = dashes.measurable(path);
     double length = exact.stream().mapToDouble(Dashes::length).sum();
     if (length / period * stroke.dashes().size() > MOST) {
-      return List.of(path);
+      return Drawn.whole(path, true);
     }
-    return dashes.cut(exact, path.closed());
+    return new Drawn(dashes.cut(exact, path.closed()), dashes.dots, false);
   }
 
   private void start(double offset) {
@@ -55,7 +71,7 @@ final class Dashes {
     into = into < 0 ? into + 2 * period : into;
     on = true;
     left = pattern.get(0);
-    while (into >= left) {
+    while (into > left || (into == left && left > 0)) {
       into -= left;
       next();
     }
@@ -108,6 +124,9 @@ final class Dashes {
     while (length - done > left) {
       double to = done + left;
       Point end = s.at(to / length);
+      if (on && left == 0 && pattern.get(index) == 0) {
+        dots.add(new Dot(end, s.tangentAt(to / length)));
+      }
       draw(s, new Stretch(from, end, (to - done) / length));
       done = to;
       from = end;

@@ -9,6 +9,7 @@ import frieze.curve.Point;
 import frieze.curve.Segment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Walks along both sides of one path and gives the closed outlines of what the pen covers.
@@ -52,6 +53,23 @@ final class PenTrack {
     side(backward, false, false, track);
     cap(backward.get(backward.size() - 1), track);
     return List.of(track.closed());
+  }
+
+  /** The outline around a dash without length, in the same sense; none where lines end flat. */
+  Optional<Path> around(Dashes.Dot dot) {
+    if (stroke.cap() == Stroke.Cap.BUTT) {
+      return Optional.empty();
+    }
+    if (stroke.cap() == Stroke.Cap.ROUND) {
+      return Optional.of(new Path(List.of(Arc.polar(dot.at(), half, 0, -2 * Math.PI)), true));
+    }
+    Point ahead = unit(dot.direction()).times(half);
+    Point left = leftOf(ahead);
+    Track track = new Track(dot.at().minus(ahead).plus(left));
+    track.lineTo(dot.at().plus(ahead).plus(left));
+    track.lineTo(dot.at().plus(ahead).minus(left));
+    track.lineTo(dot.at().minus(ahead).minus(left));
+    return Optional.of(track.closed());
   }
 
   private Path loop(List<Segment> segments, boolean forward) {

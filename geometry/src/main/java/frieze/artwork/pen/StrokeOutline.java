@@ -1,14 +1,19 @@
 package frieze.artwork.pen;
 
 import frieze.artwork.Artwork;
+import frieze.artwork.ArtworkCode;
 import frieze.artwork.Piece;
 import frieze.artwork.Stroke;
 import frieze.curve.Affine;
 import frieze.curve.Path;
+import frieze.diagnostic.Diagnostic;
+import frieze.diagnostic.Diagnostics;
+import frieze.diagnostic.SourceSpan;
 import frieze.region.FillRule;
 import frieze.region.Region;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -25,7 +30,15 @@ import java.util.Optional;
  * <p><i>Source:</i> SVG 1.1, 11.4.
  */
 public final class StrokeOutline {
-  private StrokeOutline() {}
+  private final double toleranceMm;
+  private final List<Piece> pieces = new ArrayList<>();
+  private final Diagnostics found = new Diagnostics();
+  private final String source;
+
+  private StrokeOutline(String source, double toleranceMm) {
+    this.source = source;
+    this.toleranceMm = toleranceMm;
+  }
 
   /**
    * Outlines all lines that have a width; bare lines stay lines.
@@ -36,37 +49,44 @@ public final class StrokeOutline {
     if (!(toleranceMm > 0)) {
       throw new IllegalArgumentException("toleranceMm must be > 0 but was " + toleranceMm + " mm");
     }
-    List<Piece> pieces = new ArrayList<>();
-    for (Piece piece : artwork.pieces()) {
-      boolean wide = piece.stroke().isPresent() && piece.stroke().get().widthMm() > 0;
-      if (!wide) {
-        pieces.add(piece);
-        continue;
-      }
-      List<Path> paths = outlines(piece, piece.stroke().get(), toleranceMm);
-      if (!paths.isEmpty()) {
-        pieces.add(
-            new Piece(
-                piece.label(),
-                paths,
-                Optional.of(FillRule.NONZERO),
-                Optional.empty(),
-                piece.clips()));
-      }
+    StrokeOutline work = new StrokeOutline(artwork.source(), toleranceMm);
+    artwork.pieces().forEach(work::add);
+    List<Diagnostic> notes = new ArrayList<>(artwork.notes());
+    notes.addAll(work.found.sorted());
+    return new Artwork(artwork.source(), work.pieces, artwork.sizeAssumed(), notes);
+  }
+
+  private void add(Piece piece) {
+    boolean wide = piece.stroke().isPresent() && piece.stroke().get().widthMm() > 0;
+    if (!wide) {
+      pieces.add(piece);
+      return;
     }
-    return new Artwork(artwork.source(), pieces, artwork.sizeAssumed(), artwork.notes());
+    List<Path> paths = outlines(piece, piece.stroke().get());
+    if (!paths.isEmpty()) {
+      pieces.add(
+          new Piece(
+              piece.label(),
+              paths,
+              Optional.of(FillRule.NONZERO),
+              Optional.empty(),
+              piece.clips()));
+    }
   }
 
   /** The work is done in the units of the pen, where it is round. */
-  private static List<Path> outlines(Piece piece, Stroke stroke, double toleranceMm) {
+  private List<Path> outlines(Piece piece, Stroke stroke) {
     Affine pen = stroke.pen();
     Affine back = pen.inverse();
     double tolerance = toleranceMm / stretch(pen);
     PenTrack track = new PenTrack(stroke, tolerance);
     List<Path> bands = new ArrayList<>();
     for (Path path : piece.paths()) {
-      for (Path dash : Dashes.of(path.transformed(back), stroke, tolerance)) {
-        bands.addAll(track.around(dash));
+      Dashes.Drawn drawn = Dashes.of(path.transformed(back), stroke, tolerance);
+      drawn.dashes().forEach(dash -> bands.addAll(track.around(dash)));
+      drawn.dots().forEach(dot -> track.around(dot).ifPresent(bands::add));
+      if (drawn.tooMany()) {
+        reportTooMany(piece, path);
       }
     }
     if (bands.isEmpty() && piece.fill().isEmpty()) {
@@ -81,6 +101,22 @@ public final class StrokeOutline {
     }
     return new ExactRings(sources, tolerance)
         .of(covered).stream().map(p -> oriented(p.transformed(pen), pen)).toList();
+  }
+
+  private void reportTooMany(Piece piece, Path path) {
+    String name = piece.id().isEmpty() ? "a line" : "the line \"" + piece.id() + "\"";
+    found.warning(
+        ArtworkCode.EFFECT_LEFT_OUT,
+        SourceSpan.file(source),
+        String.format(
+            Locale.ROOT,
+            "%s that starts at x %.2f, y %.2f mm would have more than %d dashes; it is outlined"
+                + " whole",
+            name,
+            path.start().x(),
+            path.start().y(),
+            Dashes.MOST),
+        "make the dashes longer in the drawing program");
   }
 
   /** A mirroring pen turns the sense of an outline. */

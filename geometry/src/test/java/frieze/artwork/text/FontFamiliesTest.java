@@ -13,8 +13,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class FontFamiliesTest {
 
   /**
-   * ISO 32000-1, 9.6.2.2: the widths of letters of the standard fonts, in 1/1000 of their size, with
-   * which these fonts are made to agree; the numbers are from memory.
+   * ISO 32000-1, 9.6.2.2: the widths of letters of the standard fonts, in 1/1000 of their size,
+   * with which these fonts are made to agree; the numbers are from memory.
    */
   @ParameterizedTest
   @CsvSource({
@@ -29,7 +29,8 @@ class FontFamiliesTest {
   void a_letter_is_as_wide_as_in_the_standard_fonts(
       String family, boolean bold, String letter, double width) {
     FontFace face = FontFamilies.BUNDLED.choose(List.of(family), bold, false).face();
-    assertThat(1000 * face.advance(face.glyph(letter.codePointAt(0)))).isCloseTo(width, within(0.5));
+    assertThat(1000 * face.advance(face.glyph(letter.codePointAt(0))))
+        .isCloseTo(width, within(0.5));
   }
 
   @ParameterizedTest
