@@ -43,7 +43,7 @@ final class TextSetter {
       paths.addAll(builder.finish());
       segments += builder.segmentCount();
       boolean last = i + 1 == glyphs.size();
-      if (last || glyphs.get(i + 1).letter.innermost() != level) {
+      if (last || glyphs.get(i + 1).letter.innermost().element() != level.element()) {
         runs.add(new Run(level, paths, segments));
         paths = new ArrayList<>();
         segments = 0;
