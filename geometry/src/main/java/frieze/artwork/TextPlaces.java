@@ -1,7 +1,7 @@
 package frieze.artwork;
 
 import java.util.Arrays;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -10,11 +10,45 @@ import java.util.Map;
  *
  * <p>Source: SVG 1.1, 10.5: of the lists of an element, each letter in it takes one number; inner
  * elements win; the last rotation goes on.
- *
- * @param x NaN where the letter goes on behind the one before it
- * @param y likewise
  */
-record TextPlaces(double[] x, double[] y, double[] dx, double[] dy, double[] rotateDeg) {
+final class TextPlaces {
+  private final double[] x;
+  private final double[] y;
+  private final double[] dx;
+  private final double[] dy;
+  private final double[] rotateDeg;
+
+  private TextPlaces(int letters) {
+    x = new double[letters];
+    y = new double[letters];
+    dx = new double[letters];
+    dy = new double[letters];
+    rotateDeg = new double[letters];
+    Arrays.fill(x, Double.NaN);
+    Arrays.fill(y, Double.NaN);
+  }
+
+  /** NaN where the letter goes on behind the one before it. */
+  double x(int letter) {
+    return x[letter];
+  }
+
+  /** NaN where the letter goes on at the height of the one before it. */
+  double y(int letter) {
+    return y[letter];
+  }
+
+  double dx(int letter) {
+    return dx[letter];
+  }
+
+  double dy(int letter) {
+    return dy[letter];
+  }
+
+  double rotateDeg(int letter) {
+    return rotateDeg[letter];
+  }
 
   /** The lists of an element, and how many of its letters have taken a number. */
   private static final class Lists {
@@ -43,11 +77,8 @@ record TextPlaces(double[] x, double[] y, double[] dx, double[] dy, double[] rot
   /** Reads the places of all letters. */
   static TextPlaces of(List<TextContent.Letter> letters, Viewports viewports) {
     int n = letters.size();
-    TextPlaces places =
-        new TextPlaces(new double[n], new double[n], new double[n], new double[n], new double[n]);
-    Arrays.fill(places.x, Double.NaN);
-    Arrays.fill(places.y, Double.NaN);
-    Map<SvgElement, Lists> all = new IdentityHashMap<>();
+    TextPlaces places = new TextPlaces(n);
+    Map<SvgElement, Lists> all = new HashMap<>();
     for (int i = 0; i < n; i++) {
       for (TextContent.Level level : letters.get(i).levels()) {
         Lists own = all.get(level.element());

@@ -129,22 +129,22 @@ final class TextSetter {
       FontFamilies.Choice choice = fonts.choose(font.families(), font.bold(), font.italic());
       Glyph glyph = new Glyph(letter, choice.face());
       report.set(letter, choice);
-      boolean ownPlace = !Double.isNaN(places.x()[i]) || !Double.isNaN(places.y()[i]);
+      boolean ownPlace = !Double.isNaN(places.x(i)) || !Double.isNaN(places.y(i));
       if (ownPlace) {
         breakLine();
-        x = Double.isNaN(places.x()[i]) ? x : places.x()[i];
-        y = Double.isNaN(places.y()[i]) ? y : places.y()[i];
+        x = Double.isNaN(places.x(i)) ? x : places.x(i);
+        y = Double.isNaN(places.y(i)) ? y : places.y(i);
       } else if (first < glyphs.size()) {
         x += glyph.kerningAfter(glyphs.get(glyphs.size() - 1));
       }
-      x += places.dx()[i];
-      y += places.dy()[i];
+      x += places.dx(i);
+      y += places.dy(i);
       if (first == glyphs.size()) {
         startX = x;
       }
       glyph.x = x;
       glyph.y = y + glyph.lowered() * glyph.size();
-      glyph.rotateDeg = places.rotateDeg()[i];
+      glyph.rotateDeg = places.rotateDeg(i);
       glyphs.add(glyph);
       x += glyph.advance();
     }
