@@ -49,7 +49,7 @@ record FontStyle(
   }
 
   private static List<String> families(String text) {
-    return Arrays.stream(text.split(","))
+    return Arrays.stream(text.split(",", -1))
         .map(f -> f.replaceAll("[\"']", "").strip().replaceAll("\\s+", " "))
         .filter(f -> !f.isEmpty())
         .toList();

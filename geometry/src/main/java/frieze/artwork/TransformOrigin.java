@@ -20,7 +20,7 @@ final class TransformOrigin {
    * @throws SyntaxException if it is none
    */
   static Point parse(String text, WalkContext at) throws SyntaxException {
-    String[] words = text.strip().toLowerCase(Locale.ROOT).split("[\\s,]+");
+    String[] words = text.strip().toLowerCase(Locale.ROOT).split("[\\s,]+", -1);
     String first = words[0];
     String second = words.length > 1 ? words[1] : "center";
     if (words.length > 3) {
