@@ -3,7 +3,6 @@ package frieze.cli;
 import frieze.artwork.Artwork;
 import frieze.artwork.mend.Repair;
 import frieze.artwork.source.DrawingRequest;
-import frieze.artwork.text.FontFamilies;
 import frieze.curve.Point;
 import frieze.job.OptionText;
 import frieze.trace.RealSize;
@@ -229,8 +228,7 @@ final class TraceOptions {
         optional("--width", width),
         Repair.USUAL_GAP_MM,
         optional("--smallest", smallest).orElse(0),
-        outline,
-        FontFamilies.BUNDLED);
+        outline);
   }
 
   private OptionalDouble optional(String name, @Nullable String text) {

@@ -60,8 +60,7 @@ final class DrawingReader {
         optional(v, JobKeys.Drawing.WIDTH),
         v.get(JobKeys.Drawing.GAP),
         v.get(JobKeys.Drawing.SMALLEST),
-        v.get(JobKeys.Drawing.LINES),
-        FontFamilies.BUNDLED);
+        v.get(JobKeys.Drawing.LINES));
   }
 
   private FontFamilies fonts(Values v) {

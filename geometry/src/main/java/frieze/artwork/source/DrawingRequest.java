@@ -35,8 +35,19 @@ public record DrawingRequest(
           OptionalDouble.empty(),
           Repair.USUAL_GAP_MM,
           0,
-          false,
-          FontFamilies.BUNDLED);
+          false);
+
+  /** A request with text in the fonts that come with Frieze. */
+  public DrawingRequest(
+      OptionalDouble unitMm,
+      Optional<String> pick,
+      OptionalDouble heightMm,
+      OptionalDouble widthMm,
+      double gapMm,
+      double smallestMm,
+      boolean outlineStrokes) {
+    this(unitMm, pick, heightMm, widthMm, gapMm, smallestMm, outlineStrokes, FontFamilies.BUNDLED);
+  }
 
   /** The same with text in other fonts. */
   public DrawingRequest withFonts(FontFamilies others) {
