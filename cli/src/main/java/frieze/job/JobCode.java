@@ -41,7 +41,8 @@ public enum JobCode implements Code {
   NO_REAL_SIZE("JOB-036", "picture without a real size"),
   BAD_TABLE("JOB-037", "table of openings that can\'t be read"),
   BAD_TEST_CUT("JOB-038", "test cut that contradicts itself"),
-  NO_ROOM_FOR_PINS("JOB-039", "no room for pins in the waste");
+  NO_ROOM_FOR_PINS("JOB-039", "no room for pins in the waste"),
+  LIES_TOO_SKEWED("JOB-040", "stock that lies too far turned");
 
   private final String id;
   private final String title;

@@ -3,6 +3,7 @@ package frieze.job;
 import frieze.design.Fade;
 import frieze.design.Work;
 import frieze.job.ChoiceType.Word;
+import frieze.shop.Skew;
 import frieze.shop.Zero;
 import java.util.List;
 import java.util.Map;
@@ -174,6 +175,46 @@ final class JobKeys {
         new Section("zero", "Where the operator sets zero on the stock.", List.of(X, Y, Z));
 
     private ZeroAt() {}
+  }
+
+  /** How the stock lies, found by touching it. */
+  static final class Touched {
+    /** A place as the machine shows it. */
+    static final class Spot {
+      static final Key<Double> X =
+          Key.required("x", Types.length(Range.ANY), "X as the machine shows it there");
+      static final Key<Double> Y =
+          Key.required("y", Types.length(Range.ANY), "Y as the machine shows it there");
+      static final Section SECTION =
+          new Section("spot", "A place on an edge of the stock.", List.of(X, Y));
+
+      private Spot() {}
+    }
+
+    static final Key<Skew.Edge> EDGE =
+        Key.withDefault(
+            "edge",
+            new ChoiceType<>(
+                List.of(
+                    Word.of(Skew.Edge.FRONT, "front"),
+                    Word.of(Skew.Edge.BACK, "back"),
+                    Word.of(Skew.Edge.LEFT, "left"),
+                    Word.of(Skew.Edge.RIGHT, "right"))),
+            "front",
+            "The edge that was touched.");
+    static final Key<List<Values>> AT =
+        Key.required(
+            "at",
+            ListType.exactly(2, new SectionType(Spot.SECTION)),
+            "two places on it, as far apart as it goes, both touched from the same side");
+    static final Section SECTION =
+        new Section(
+            "touched",
+            "How the stock lies if it is not square to the machine: the angle is found from two places"
+                + " on one edge, and the programs are written turned, about zero at the corner itself.",
+            List.of(EDGE, AT));
+
+    private Touched() {}
   }
 
   /** A place on the stock or on the panel. */
@@ -455,6 +496,12 @@ final class JobKeys {
     static final Key<Values> ZERO =
         Key.withDefault(
             "zero", new SectionType(ZeroAt.SECTION), "{}", "Where the operator sets zero.");
+    static final Key<Values> TOUCHED =
+        Key.optional(
+            Touched.SECTION.name(),
+            new SectionType(Touched.SECTION),
+            "the stock lies square to the machine",
+            Touched.SECTION.doc());
     static final Key<Values> POSITION =
         Key.optional(
             "position",
@@ -524,6 +571,7 @@ final class JobKeys {
                 STOCK,
                 ALLOWANCE,
                 ZERO,
+                TOUCHED,
                 POSITION,
                 CLEARANCE,
                 SPOILBOARD,

@@ -12,6 +12,7 @@ import frieze.shop.FinishAllowance;
 import frieze.shop.KeepOut;
 import frieze.shop.Machine;
 import frieze.shop.Material;
+import frieze.shop.Skew;
 import frieze.shop.Stock;
 import frieze.shop.Tool;
 import frieze.shop.Zero;
@@ -73,6 +74,11 @@ final class PanelReader {
     if (wanted.isPresent() && listed.isEmpty()) {
       return Optional.empty();
     }
+    Optional<Values> touched = panel.find(JobKeys.Panel.TOUCHED);
+    Optional<Skew> skew = touched.flatMap(v -> new TouchedReader(found).read(v, stock.get()));
+    if (touched.isPresent() && skew.isEmpty()) {
+      return Optional.empty();
+    }
     double length = insert.get().lengthMm();
     boolean mirror = panel.get(JobKeys.Panel.MIRROR);
     List<Work> work =
@@ -85,7 +91,7 @@ final class PanelReader {
             insert.get(),
             stock.get(),
             allowance(name, panel),
-            zero(panel.get(JobKeys.Panel.ZERO)),
+            zero(panel.get(JobKeys.Panel.ZERO)).skewed(skew.map(Skew::angleRad).orElse(0.0)),
             panel.find(JobKeys.Panel.POSITION).map(PanelReader::point),
             panel.get(JobKeys.Panel.CLEARANCE),
             panel.get(JobKeys.Panel.SPOILBOARD),

@@ -44,7 +44,12 @@ final class ProgramHeader {
           case BACK -> "back edge";
         };
     String z = zero.z() == Zero.AlongZ.TOP ? "Z0 on top of the stock" : "Z0 on the bed";
-    return x + ", " + y + ", " + z;
+    String turned =
+        zero.skewRad() == 0
+            ? ""
+            : String.format(
+                Locale.ROOT, ", TURNED %.2f deg as the stock lies", Math.toDegrees(zero.skewRad()));
+    return x + ", " + y + ", " + z + turned;
   }
 
   private static String number(double mm, boolean inches) {

@@ -91,6 +91,9 @@ final class PanelSteps {
             + " of the stock; Z0 "
             + (setup.zero().z() == Zero.AlongZ.TOP ? "on its top" : "on the bed")
             + ", again after every change of tool.");
+    if (setup.zero().skewRad() != 0) {
+      items.add(skewed(setup));
+    }
     items.addAll(widths(stock));
     allowance(setup.allowance()).ifPresent(items::add);
     return items;
@@ -111,6 +114,21 @@ final class PanelSteps {
             "After cutting take "
                 + String.join("; ", parts)
                 + ". The sizes and depths on the drawing are those of the finished panel.");
+  }
+
+  /** How the stock must lie for programs that are turned. */
+  private String skewed(Setup setup) {
+    double degrees = Math.toDegrees(setup.zero().skewRad());
+    double aside = setup.stock().lengthMm() * Math.abs(StrictMath.sin(setup.zero().skewRad()));
+    return "THE PROGRAMS ARE TURNED by "
+        + Measures.decimals(Math.abs(degrees), 2)
+        + "\u00b0 "
+        + (degrees > 0 ? "counter-clockwise" : "clockwise")
+        + ", as the stock was touched: the right end of its front edge lies "
+        + measures.about(aside)
+        + (degrees > 0 ? " farther back" : " farther forward")
+        + " than the left one. X0 Y0 lie at the corner itself, not where the edges were touched. If the"
+        + " stock has moved since, touch it again; the drawing shows it straight.";
   }
 
   /** What an error in height does to the width of grooves, for each V-bit. */

@@ -1,5 +1,6 @@
 package frieze.motion;
 
+import frieze.curve.Point;
 import frieze.motion.Motion.Straight;
 import frieze.motion.Motion.Turn;
 import java.util.Optional;
@@ -48,6 +49,40 @@ public final class Motions {
 
           private Position shift(Position p) {
             return new Position(p.x() + dx, p.y() + dy, p.z() + dz);
+          }
+        });
+  }
+
+  /**
+   * Turns a path about the Z axis, counter-clockwise.
+   *
+   * @throws IllegalArgumentException for an arc in an upright plane
+   */
+  public static Motion turned(Motion path, double angleRad) {
+    return path.accept(
+        new Motion.Visitor<Motion>() {
+          @Override
+          public Motion straight(Straight straight) {
+            return new Straight(turn(straight.from()), turn(straight.to()));
+          }
+
+          @Override
+          public Motion turn(Turn turn) {
+            if (turn.plane() != Plane.XY) {
+              throw new IllegalArgumentException("plane must be XY but was " + turn.plane());
+            }
+            Point centre = new Point(turn.centreU(), turn.centreV()).turned(angleRad);
+            return new Turn(
+                turn(turn.from()),
+                turn(turn.to()),
+                turn.plane(),
+                centre.x(),
+                centre.y(),
+                turn.sweepRad());
+          }
+
+          private Position turn(Position p) {
+            return new Position(p.xy().turned(angleRad), p.z());
           }
         });
   }

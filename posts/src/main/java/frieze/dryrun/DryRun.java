@@ -109,7 +109,7 @@ public final class DryRun {
     if (design.isPresent() && pass.cutter().isPresent()) {
       result = compare(result, design.get(), pass.cutter().get(), programs);
     }
-    return withTexts(result, programs);
+    return withTexts(TurnedBack.withTravel(result, known, programs), programs);
   }
 
   private DryRunResult compare(
@@ -133,12 +133,14 @@ public final class DryRun {
 
   private void lookAgain(ProgramText program, StockCutter cutter, Culprits culprits) {
     ToolInSpindle tool = new ToolInSpindle(known, program.rules().start().tool());
+    double skewRad = TurnedBack.skewRad(known);
     try (InputStream in = program.open()) {
       Interpreter.run(
           program.name(),
           in,
           withZero(program.rules()),
-          event -> {
+          raw -> {
+            Executed event = TurnedBack.seen(raw, skewRad);
             if (event instanceof Executed.Move move) {
               Passage passage = tool.passage(move, Optional.empty());
               passage
@@ -163,9 +165,12 @@ public final class DryRun {
   private boolean read(ProgramText program, DryRunPass pass) {
     ReadingRules rules = withZero(program.rules());
     pass.start(program.name(), rules);
+    double skewRad = TurnedBack.skewRad(known);
     ProgramSummary summary;
     try (InputStream in = program.open()) {
-      summary = Interpreter.run(program.name(), in, rules, pass::accept);
+      summary =
+          Interpreter.run(
+              program.name(), in, rules, event -> pass.accept(TurnedBack.seen(event, skewRad)));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

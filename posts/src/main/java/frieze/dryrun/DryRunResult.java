@@ -86,6 +86,39 @@ public record DryRunResult(
         design);
   }
 
+  DryRunResult withCounts(List<FindingCount> changed) {
+    return new DryRunResult(
+        findings,
+        changed,
+        readable,
+        programs,
+        tools,
+        program,
+        machine,
+        zeroFits,
+        time,
+        notChecked,
+        stock,
+        design);
+  }
+
+  /** The same with the extents of another run of the same texts. */
+  DryRunResult withExtents(DryRunResult other) {
+    return new DryRunResult(
+        findings,
+        counts,
+        readable,
+        programs,
+        tools,
+        other.program,
+        other.machine,
+        other.zeroFits,
+        time,
+        notChecked,
+        stock,
+        design);
+  }
+
   /** Whether files may be written: every text could be read, and no finding is an error. */
   public boolean mayWrite() {
     return readable && findings.stream().noneMatch(Finding::isError);

@@ -22,6 +22,7 @@ import java.util.List;
  *       park and spindle off at the end;
  *   <li>{@link DrillsToMoves}: drilling as plain moves where the controller has no such cycle;
  *   <li>{@link ByHand}: stops with a message for what the operator does;
+ *   <li>{@link Turned}: everything turned about zero, if the stock lies turned;
  *   <li>{@link Rounding}: every number on the controller's grid, centres chosen after the ends;
  *   <li>{@link Lift}: in an air pass, everything higher by the same number of last digits.
  * </ol>
@@ -135,6 +136,7 @@ public final class Lowering {
     steps = new DrillsToMoves(has).apply(steps);
     ByHand byHand = new ByHand(request, before);
     steps = byHand.apply(steps);
+    steps = new Turned(request.setup().zero().skewRad()).apply(steps);
     Rounding rounding = new Rounding(has, request.inches());
     List<Program.Entry> entries =
         Lift.by(rounding.grid().ticks(request.run().liftMm()), rounding.apply(steps));
