@@ -33,6 +33,7 @@ class ArchitectureTest {
     "frieze.motion..",
     "frieze.plan..",
     "frieze.bridge..",
+    "frieze.steps..",
     "frieze.torch.."
   };
 
@@ -59,6 +60,7 @@ class ArchitectureTest {
       resideInAnyPackage(
               "frieze.plan..",
               "frieze.bridge..",
+              "frieze.steps..",
               "frieze.torch..",
               "frieze.layout..",
               "frieze.artwork..",

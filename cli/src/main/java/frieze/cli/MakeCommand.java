@@ -3,7 +3,6 @@ package frieze.cli;
 import frieze.diagnostic.Code;
 import frieze.diagnostic.Diagnostic;
 import frieze.dryrun.Finding;
-import frieze.dryrun.NotChecked;
 import frieze.dryrun.ProgramReport;
 import frieze.job.BrokenProgram;
 import frieze.job.Build;
@@ -141,9 +140,9 @@ final class MakeCommand implements Callable<Integer> {
   private void findings(BuiltPanel panel) {
     Map<Code, List<Finding>> byCode = new LinkedHashMap<>();
     panel
-        .panel()
-        .dryRun()
-        .findings()
+        .clampings()
+        .stream()
+        .flatMap(c -> c.dryRun().findings().stream())
         .forEach(f -> byCode.computeIfAbsent(f.code(), k -> new ArrayList<>()).add(f));
     for (List<Finding> alike : byCode.values()) {
       alike.stream()
@@ -156,14 +155,16 @@ final class MakeCommand implements Callable<Integer> {
         console.err().println("hint: " + alike.get(0).hint());
       }
     }
-    for (NotChecked open : panel.panel().dryRun().notChecked()) {
-      console.err().println(panel.name() + ": " + open);
-    }
+    panel.clampings().stream()
+        .flatMap(c -> c.dryRun().notChecked().stream())
+        .distinct()
+        .forEach(open -> console.err().println(panel.name() + ": " + open));
   }
 
   private void written(BuiltPanel panel, Path target) {
     Table table = new Table(panel.name(), "tool", "lines", "machine", "by hand");
-    List<ProgramReport> reports = panel.panel().dryRun().programs();
+    List<ProgramReport> reports =
+        panel.clampings().stream().flatMap(c -> c.dryRun().programs().stream()).toList();
     for (int i = 0; i < panel.programs().size(); i++) {
       ProgramText program = panel.programs().get(i);
       table.row(

@@ -42,7 +42,7 @@ public record AirPrograms(String name, List<ProgramText> programs, DryRunResult 
     Post post = job.post();
     List<String> header = new ArrayList<>();
     header.add(String.format(Locale.ROOT, "AIR PASS, %.1f mm higher: nothing is cut", liftMm));
-    header.addAll(ProgramHeader.lines(job.job(), panel.setup()));
+    header.addAll(ProgramHeader.lines(job.job(), panel));
     Run run = Run.air(liftMm, post.capabilities().torch().present());
     List<ProgramText> programs =
         Posting.write(
@@ -51,7 +51,7 @@ public record AirPrograms(String name, List<ProgramText> programs, DryRunResult 
             post);
     DryRunResult dryRun =
         DryRun.in(Surroundings.of(panel.setup())).run(ReadBack.texts(programs, post));
-    return new AirPrograms(panel.asked().name(), programs, dryRun);
+    return new AirPrograms(panel.name(), programs, dryRun);
   }
 
   /** Whether no material is met, and nothing else is wrong. */

@@ -43,6 +43,14 @@ final class BackReader {
       found.addAll(e.diagnostics());
       return List.of();
     }
+    if (face.steps().isPresent()) {
+      found.error(
+          JobCode.KEYS_EXCLUDE,
+          face.steps().get().where(),
+          "the panel \"" + face.name() + "\" is worked from both sides and carved in steps",
+          "bore from the front, or use a machine that reaches over the whole panel");
+      return List.of();
+    }
     boolean endToEnd = asked.map(v -> v.get(BackKeys.END_TO_END)).orElse(false);
     Flip turn = new Flip(endToEnd, true, Optional.empty());
     List<Job.Placing> placings =
@@ -137,6 +145,7 @@ final class BackReader {
         Optional.empty(),
         Optional.of(flip),
         PanelReader.tools(work),
+        Optional.empty(),
         face.where(),
         face.whereSize());
   }

@@ -7,7 +7,10 @@ import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.Severity;
+import frieze.dryrun.Clamping;
 import frieze.dryrun.DryRunResult;
+import frieze.dryrun.Surroundings;
+import frieze.field.DepthMap;
 import frieze.layout.Panel;
 import frieze.layout.Placement;
 import frieze.lower.FileNames;
@@ -78,7 +81,12 @@ public final class Build {
     Build build = of(job, files);
     List<PlannedPanel> panels =
         collect(
-            job.panels().stream().<Supplier<PlannedPanel>>map(p -> () -> build.plan(p)).toList());
+                job.panels().stream()
+                    .<Supplier<List<PlannedPanel>>>map(p -> () -> build.plan(p))
+                    .toList())
+            .stream()
+            .flatMap(List::stream)
+            .toList();
     return new PlannedJob(job, build.post, panels);
   }
 
@@ -106,8 +114,8 @@ public final class Build {
     return PanelSetup.of(job.machine(), asked, panel);
   }
 
-  /** From one panel of a job to what a machine is to do. */
-  private PlannedPanel plan(Job.PanelJob asked) {
+  /** From one panel of a job to what a machine is to do, in one clamping or in several. */
+  private List<PlannedPanel> plan(Job.PanelJob asked) {
     Panel panel = asked.panel();
     Setup setup = PanelSetup.of(job.machine(), asked, panel);
     Diagnostics notes = new Diagnostics();
@@ -116,46 +124,90 @@ public final class Build {
     asked.screws().ifPresent(s -> ScrewWork.check(s, asked, design, screws));
     screws.throwIfErrors();
     notes.addAll(screws.sorted());
+    if (asked.steps().isPresent()) {
+      List<PlannedPanel> clampings =
+          new ArrayList<>(Clampings.of(asked, setup, design, asked.steps().get()));
+      clampings.set(0, clampings.get(0).after(notes.sorted()));
+      return clampings;
+    }
     PlannedPanel planned =
         post.capabilities().torch().present()
             ? PlannedPanel.ofTorch(asked, setup, design)
             : PlannedPanel.ofSpindle(asked, setup, design);
-    return planned.after(notes.sorted());
+    return List.of(planned.after(notes.sorted()));
   }
 
   /** From one panel of a job to programs that have been read back. */
   private BuiltPanel panel(Job.PanelJob asked) {
-    PlannedPanel planned = plan(asked);
-    Setup setup = planned.setup();
-    Design design = planned.design();
-    Plan plan = planned.plan();
-    List<ProgramText> programs =
-        Posting.write(planned.sequence(), setup, post, ProgramHeader.lines(job, setup), names);
-    List<Intent> intents = planned.intents();
-    DryRunResult dryRun = planned.dryRun(intents).run(ReadBack.texts(programs, post));
-    PanelFacts facts =
-        new PanelFacts(
-            design,
-            asked.insert().opening(),
-            asked.insert().gapMm(),
-            setup,
-            intents,
-            plan,
-            programs,
-            dryRun,
-            planned.torch().isPresent()
-                ? Optional.empty()
-                : dryRun.stock().map(stock -> stock.depthMap(PICTURE_COLUMNS)),
-            drawings(design),
-            asked.insert().sitting(),
-            planned.torch(),
-            asked.flip());
-    return new BuiltPanel(facts(facts), notes(plan, design));
+    List<PlannedPanel> planned = plan(asked);
+    List<List<ProgramText>> programs = planned.stream().map(this::write).toList();
+    PlannedPanel first = planned.get(0);
+    boolean inSteps = first.part().isPresent();
+    List<Intent> intents =
+        inSteps ? Clampings.intents(planned) : first.intents();
+    List<DryRunResult> dryRuns =
+        inSteps ? moved(planned, programs, intents) : List.of(run(first, programs, intents));
+    List<PanelFacts> clampings = new ArrayList<>();
+    List<Diagnostic> notes = new ArrayList<>();
+    for (int i = 0; i < planned.size(); i++) {
+      clampings.add(facts(planned.get(i), intents, programs.get(i), dryRuns.get(i)));
+      notes.addAll(notes(planned.get(i).plan(), planned.get(i).design()));
+    }
+    return new BuiltPanel(facts(clampings), notes.stream().distinct().toList());
   }
 
-  private SheetFacts facts(PanelFacts panel) {
+  private List<ProgramText> write(PlannedPanel planned) {
+    return Posting.write(
+        planned.sequence(), planned.setup(), post, ProgramHeader.lines(job, planned), names);
+  }
+
+  private DryRunResult run(
+      PlannedPanel planned, List<List<ProgramText>> programs, List<Intent> intents) {
+    return planned.dryRun(intents).run(ReadBack.texts(programs.get(0), post));
+  }
+
+  private List<DryRunResult> moved(
+      List<PlannedPanel> planned, List<List<ProgramText>> programs, List<Intent> intents) {
+    List<Clamping> clampings = new ArrayList<>();
+    for (int i = 0; i < planned.size(); i++) {
+      clampings.add(
+          new Clamping(
+              Surroundings.of(planned.get(i).setup()), ReadBack.texts(programs.get(i), post)));
+    }
+    PlannedPanel last = planned.get(planned.size() - 1);
+    return last.dryRun(intents).withPictures(PICTURE_COLUMNS).runMoved(clampings);
+  }
+
+  private PanelFacts facts(
+      PlannedPanel planned, List<Intent> intents, List<ProgramText> programs, DryRunResult dryRun) {
+    Insert insert = planned.asked().insert();
+    return new PanelFacts(
+        planned.design(),
+        insert.opening(),
+        insert.gapMm(),
+        planned.setup(),
+        intents,
+        planned.plan(),
+        programs,
+        dryRun,
+        planned.torch().isPresent() ? Optional.empty() : depths(planned, dryRun),
+        drawings(planned.design()),
+        insert.sitting(),
+        planned.torch(),
+        planned.asked().flip(),
+        planned.part());
+  }
+
+  /** The stock as it is after a clamping: later ones go on with it. */
+  private static Optional<DepthMap> depths(PlannedPanel planned, DryRunResult dryRun) {
+    return planned.part().isPresent()
+        ? dryRun.programs().get(dryRun.programs().size() - 1).stockAfter()
+        : dryRun.stock().map(stock -> stock.depthMap(PICTURE_COLUMNS));
+  }
+
+  private SheetFacts facts(List<PanelFacts> clampings) {
     return new SheetFacts(
-        job.name(), fromJob(job.source()), job.inches(), job.machine(), post.id(), List.of(panel));
+        job.name(), fromJob(job.source()), job.inches(), job.machine(), post.id(), clampings);
   }
 
   /** A file's name as seen from the job's folder, so that papers do not tell where that lies. */

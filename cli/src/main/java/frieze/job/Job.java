@@ -24,6 +24,7 @@ import frieze.shop.Machine;
 import frieze.shop.Stock;
 import frieze.shop.Tool;
 import frieze.shop.Zero;
+import frieze.steps.Pins;
 import frieze.trace.TraceSettings;
 import java.util.ArrayList;
 import java.util.List;
@@ -151,6 +152,7 @@ public record Job(
    * @param screws that hold it in its frame; the pilots are among its work
    * @param flip which of two sides it is, if the stock is turned over
    * @param tools those that its work names, each once, by number
+   * @param steps the pins for carving it in steps, if it is longer than the machine
    * @param where the place of its name in the job
    * @param whereSize the place of its opening or size in the job
    */
@@ -169,6 +171,7 @@ public record Job(
       Optional<Screws> screws,
       Optional<Flip> flip,
       List<Tool> tools,
+      Optional<Pins.Wanted> steps,
       SourceSpan where,
       SourceSpan whereSize) {
     public PanelJob {
@@ -200,6 +203,7 @@ public record Job(
           screws,
           Optional.of(turned),
           tools,
+          steps,
           where,
           whereSize);
     }

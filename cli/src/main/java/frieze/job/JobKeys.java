@@ -520,6 +520,12 @@ final class JobKeys {
             Types.length(Range.NOT_NEGATIVE),
             "0.5 mm",
             "How far below the stock a through cut may go, into the board that it lies on.");
+    static final Key<Values> STEPS =
+        Key.optional(
+            "steps",
+            new SectionType(StepKeys.SECTION),
+            "the panel is carved in one clamping, and may not be longer than the machine travels",
+            StepKeys.SECTION.doc());
     static final Key<List<Values>> CLAMPS =
         Key.optional(
             "clamps",
@@ -575,6 +581,7 @@ final class JobKeys {
                 POSITION,
                 CLEARANCE,
                 SPOILBOARD,
+                STEPS,
                 CLAMPS,
                 KEEP_FREE,
                 SCREWS,

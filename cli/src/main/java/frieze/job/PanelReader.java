@@ -16,12 +16,14 @@ import frieze.shop.Skew;
 import frieze.shop.Stock;
 import frieze.shop.Tool;
 import frieze.shop.Zero;
+import frieze.steps.Pins;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Turns the section of one panel into a {@link Job.PanelJob}. */
 final class PanelReader {
@@ -63,7 +65,8 @@ final class PanelReader {
     if (insert.isEmpty()) {
       return Optional.empty();
     }
-    checkFits(insert.get(), stock.get(), size.get());
+    Optional<Pins.Wanted> steps = panel.find(JobKeys.Panel.STEPS).flatMap(this::steps);
+    checkFits(insert.get(), stock.get(), size.get(), panel.has(JobKeys.Panel.STEPS));
     List<Job.Placing> placings = patterns.read(name, panel, insert.get().lengthMm());
     Set<String> placed = new LinkedHashSet<>();
     placings.forEach(p -> placed.addAll(p.drawings()));
@@ -100,7 +103,8 @@ final class PanelReader {
             work,
             screws,
             Optional.empty(),
-            tools(work),
+            tools(work, steps),
+            steps,
             located.where(),
             size.get().where()));
   }
@@ -249,13 +253,13 @@ final class PanelReader {
   }
 
   /** Says early what no later stage could mend: a panel beyond its stock or its machine. */
-  private void checkFits(Insert insert, Stock stock, Values size) {
+  private void checkFits(Insert insert, Stock stock, Values size, boolean inSteps) {
     double width = insert.lengthMm();
     double height = insert.heightMm();
     checkFits("the panel", width, "the stock is", stock.lengthMm(), size, FitKeys.Size.WIDTH);
     checkFits("the panel", height, "the stock is", stock.widthMm(), size, FitKeys.Size.HEIGHT);
     String travel = "the machine \"" + machine.name() + "\" travels";
-    checkFits("the panel", width, travel, machine.travelXMm(), size, FitKeys.Size.WIDTH);
+    checkFits("the panel", inSteps ? 0 : width, travel, machine.travelXMm(), size, FitKeys.Size.WIDTH);
     checkFits("the panel", height, travel, machine.travelYMm(), size, FitKeys.Size.HEIGHT);
   }
 
@@ -279,7 +283,9 @@ final class PanelReader {
               + " too little",
           other.startsWith("the stock")
               ? "use a larger stock, or measure again"
-              : "use a machine that reaches farther");
+              : key.equals(FitKeys.Size.WIDTH)
+                  ? "use a machine that reaches farther, or carve the panel in \"steps\""
+                  : "use a machine that reaches farther");
     }
   }
 
@@ -308,9 +314,27 @@ final class PanelReader {
     return clamps;
   }
 
+  private Optional<Pins.Wanted> steps(Values v) {
+    String name = v.get(StepKeys.TOOL);
+    Optional<Tool> tool = shop.tool(name);
+    if (tool.isEmpty()) {
+      found.error(
+          JobCode.NO_SUCH_TOOL,
+          v.where(StepKeys.TOOL),
+          "no tool named \"" + name + "\" in the shop",
+          Suggestion.hint(name, shop.toolNames()));
+    }
+    return tool.map(
+        t -> new Pins.Wanted(v.get(StepKeys.PIN), v.get(StepKeys.DEEP), t, v.where()));
+  }
+
   static List<Tool> tools(List<Work> work) {
-    return work.stream()
-        .flatMap(w -> w.tools().stream())
+    return tools(work, Optional.empty());
+  }
+
+  private static List<Tool> tools(List<Work> work, Optional<Pins.Wanted> steps) {
+    return Stream.concat(
+            work.stream().flatMap(w -> w.tools().stream()), steps.stream().map(s -> s.tool()))
         .distinct()
         .sorted(Comparator.comparingInt(Tool::number))
         .toList();

@@ -18,6 +18,7 @@ import frieze.plan.Planner;
 import frieze.plan.Sequencer;
 import frieze.plan.SlowDrills;
 import frieze.region.Region;
+import frieze.sheet.StepPart;
 import frieze.shop.Setup;
 import frieze.torch.Relight;
 import frieze.torch.TorchPlan;
@@ -31,6 +32,7 @@ import java.util.Optional;
  * A panel and what a machine is to do for it, before it is written for a controller.
  *
  * @param torch the plan of a torch; empty for work of a spindle
+ * @param part which clamping it is, of a panel that is carved in steps
  */
 record PlannedPanel(
     Job.PanelJob asked,
@@ -38,26 +40,32 @@ record PlannedPanel(
     Design design,
     Plan plan,
     Sequence sequence,
-    Optional<TorchPlan> torch) {
+    Optional<TorchPlan> torch,
+    Optional<StepPart> part) {
 
   /** A panel that a spindle cuts. */
   static PlannedPanel ofSpindle(Job.PanelJob asked, Setup setup, Design wanted) {
     Design design = SlowDrills.replaced(wanted, setup);
     Plan plan = Planner.plan(design, setup, Tolerances.DEFAULT);
     Sequence sequence = Sequencer.sequence(plan, setup, asked.name());
-    return new PlannedPanel(asked, setup, design, plan, sequence, Optional.empty());
+    return new PlannedPanel(asked, setup, design, plan, sequence, Optional.empty(), Optional.empty());
   }
 
   /** A panel that a torch cuts. */
   static PlannedPanel ofTorch(Job.PanelJob asked, Setup setup, Design design) {
     TorchPlan plan = TorchPlanner.plan(design, setup, Tolerances.DEFAULT);
     Sequence sequence = TorchSequencer.sequence(plan, setup, asked.name());
-    return new PlannedPanel(asked, setup, design, plan.asPlan(), sequence, Optional.of(plan));
+    return new PlannedPanel(asked, setup, design, plan.asPlan(), sequence, Optional.of(plan), Optional.empty());
   }
 
   /** The same with what was noted as its drawings were placed. */
   PlannedPanel after(List<Diagnostic> earlier) {
-    return new PlannedPanel(asked, setup, design, plan.after(earlier), sequence, torch);
+    return new PlannedPanel(asked, setup, design, plan.after(earlier), sequence, torch, part);
+  }
+
+  /** Its name, with the step where there are several. */
+  String name() {
+    return asked.name() + part.map(p -> ", " + p.title()).orElse("");
   }
 
   /** What the design wants of the stock. */

@@ -1,8 +1,10 @@
 package frieze.job;
 
+import frieze.sheet.StepPart;
 import frieze.shop.Setup;
 import frieze.shop.Stock;
 import frieze.shop.Zero;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -11,6 +13,29 @@ final class ProgramHeader {
   private static final double MM_PER_INCH = 25.4;
 
   private ProgramHeader() {}
+
+  /** The lines for a panel, or for one of its steps. */
+  static List<String> lines(Job job, PlannedPanel panel) {
+    List<String> usual = lines(job, panel.setup());
+    if (panel.part().isEmpty()) {
+      return usual;
+    }
+    StepPart part = panel.part().get();
+    List<String> lines = new ArrayList<>(usual.subList(0, usual.size() - 1));
+    lines.add(part.title());
+    if (part.step() == 0) {
+      lines.add(usual.get(usual.size() - 1));
+    } else {
+      boolean inches = job.machine().inches();
+      lines.add(
+          "stock pushed left by "
+              + number(part.pushedMm(), inches)
+              + (inches ? " in" : " mm")
+              + " in all, on its pins");
+      lines.add("zero: X0 Y0 where it was in step 1, " + height(panel.setup().zero()));
+    }
+    return lines;
+  }
 
   static List<String> lines(Job job, Setup setup) {
     Stock stock = setup.stock();
@@ -43,13 +68,16 @@ final class ProgramHeader {
           case CENTRE -> "middle of the width";
           case BACK -> "back edge";
         };
-    String z = zero.z() == Zero.AlongZ.TOP ? "Z0 on top of the stock" : "Z0 on the bed";
     String turned =
         zero.skewRad() == 0
             ? ""
             : String.format(
                 Locale.ROOT, ", TURNED %.2f deg as the stock lies", Math.toDegrees(zero.skewRad()));
-    return x + ", " + y + ", " + z + turned;
+    return x + ", " + y + ", " + height(zero) + turned;
+  }
+
+  private static String height(Zero zero) {
+    return zero.z() == Zero.AlongZ.TOP ? "Z0 on top of the stock" : "Z0 on the bed";
   }
 
   private static String number(double mm, boolean inches) {

@@ -3,6 +3,7 @@ package frieze.job;
 import frieze.curve.Point;
 import frieze.design.Intent;
 import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.Diagnostic;
 import frieze.dryrun.DryRunResult;
 import frieze.dryrun.Finding;
 import frieze.lower.FileNames;
@@ -37,12 +38,13 @@ public record Rescued(String panel, ProgramText broken, int line, PanelFacts fac
     FileNames names = new FileNames(planned.post().capabilities().files());
     List<String> known = new ArrayList<>();
     for (PlannedPanel panel : planned.panels()) {
-      List<String> header = ProgramHeader.lines(job, panel.setup());
+      List<String> header = ProgramHeader.lines(job, panel);
       Rescuer rescuer = new Rescuer(panel.sequence(), panel.setup(), planned.post(), header, names);
       for (int i = 0; i < rescuer.programs().size(); i++) {
         String name = rescuer.programs().get(i).fileName();
         known.add(name);
         if (name.equalsIgnoreCase(asked.program())) {
+          refuse(panel, asked);
           return rescue(planned, panel, rescuer, i, asked);
         }
       }
@@ -51,13 +53,27 @@ public record Rescued(String panel, ProgramText broken, int line, PanelFacts fac
         "this job makes no program " + asked.program(), "it makes " + String.join(", ", known));
   }
 
+  /** Another stock state and another place: the steps before would have to be run in thought too. */
+  private static void refuse(PlannedPanel panel, BrokenProgram asked) {
+    if (panel.part().isPresent()) {
+      throw new BadInputException(
+          Diagnostic.error(
+              JobCode.NO_SUCH_LINE,
+              panel.asked().where(),
+              "no rescue is made for a panel that is carved in steps, and "
+                  + asked.program()
+                  + " is one of its programs",
+              "run that program again from its start: it cuts air where it has cut already"));
+    }
+  }
+
   private static Optional<Rescued> rescue(
       PlannedJob job, PlannedPanel panel, Rescuer rescuer, int program, BrokenProgram asked) {
     ProgramText broken = rescuer.programs().get(program);
     int line = asked.lineIn(broken.text());
     List<String> header = new ArrayList<>();
     header.add("RESCUE of " + broken.fileName() + " from line " + line);
-    header.addAll(ProgramHeader.lines(job.job(), panel.setup()));
+    header.addAll(ProgramHeader.lines(job.job(), panel));
     List<Point> inKerf = new ArrayList<>();
     RelightSpot relight = panel.relight();
     RelightSpot noting =
@@ -97,7 +113,8 @@ public record Rescued(String panel, ProgramText broken, int line, PanelFacts fac
         List.of(),
         panel.asked().insert().sitting(),
         panel.torch(),
-        panel.asked().flip());
+        panel.asked().flip(),
+        panel.part());
   }
 
   /** The lines that were run. */

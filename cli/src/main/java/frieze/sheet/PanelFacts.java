@@ -25,6 +25,7 @@ import java.util.Optional;
  * @param sitting how it sits in its opening, where more than a rectangle and a gap is known
  * @param torch what a torch does; empty for work of a spindle
  * @param flip which of two sides it is, if the stock is turned over
+ * @param part which clamping it is, of a panel that is carved in steps
  */
 public record PanelFacts(
     Design design,
@@ -39,7 +40,8 @@ public record PanelFacts(
     List<DrawingFacts> drawings,
     Optional<Sitting> sitting,
     Optional<TorchPlan> torch,
-    Optional<Flip> flip) {
+    Optional<Flip> flip,
+    Optional<StepPart> part) {
   public PanelFacts {
     intents = List.copyOf(intents);
     programs = List.copyOf(programs);
@@ -72,11 +74,13 @@ public record PanelFacts(
         drawings,
         sitting,
         Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 
+  /** The panel's name, with the step where it is carved in several. */
   public String name() {
-    return design.panel().name();
+    return design.panel().name() + part.map(p -> ", " + p.title()).orElse("");
   }
 
   /**

@@ -131,6 +131,9 @@ final class PanelPage {
           case BACK -> "back";
         };
     String z = zero.z() == Zero.AlongZ.TOP ? "on top" : "on the bed";
+    if (zero.pushedMm() > 0) {
+      return "X0 Y0 as in step 1, Z0 " + z;
+    }
     String place = x.equals("centre") && y.equals("centre") ? "centre" : x + " " + y;
     boolean corner = !x.equals("centre") && !y.equals("centre");
     return place + (corner ? " corner" : "") + ", Z0 " + z;
@@ -153,7 +156,10 @@ final class PanelPage {
     out.close();
     out.element(
         "figcaption",
-        "The stock as the dry run leaves it, from the text of the programs; light from the upper"
+        (panel.part().isPresent()
+                ? "The stock as the dry run leaves it after this clamping"
+                : "The stock as the dry run leaves it")
+            + ", from the text of the programs; light from the upper"
             + " left. One dot is "
             + Measures.decimals(map.cellMm(), 2)
             + " mm wide. Dark: cut through.");

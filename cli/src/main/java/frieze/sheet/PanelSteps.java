@@ -84,7 +84,12 @@ final class PanelSteps {
             : "Clamps where the drawing hatches them, no higher than "
                 + measures.one(highest(setup))
                 + " above the stock.");
+    panel.part().ifPresent(p -> items.addAll(new StepItems(p, setup, measures).items()));
     String place = PanelPage.zero(setup.zero()).replaceAll(",.*", "");
+    if (setup.zero().pushedMm() > 0) {
+      items.addAll(widths(stock));
+      return items;
+    }
     items.add(
         "X0 Y0 at the "
             + place

@@ -14,6 +14,7 @@ import frieze.opening.Sitting;
 import frieze.plan.Leftover;
 import frieze.post.ProgramText;
 import frieze.shop.Setup;
+import frieze.steps.Seam;
 import frieze.shop.ToolShape;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -80,6 +81,9 @@ public final class ReportJson {
     }
     json.writeEndObject();
     setup(panel.setup());
+    if (panel.part().isPresent()) {
+      part(panel.part().get());
+    }
     drawings(panel);
     tools(facts, panel);
     programs(panel);
@@ -127,6 +131,27 @@ public final class ReportJson {
     number("spoilboard", setup.spoilboardMm());
     number("allowanceFace", setup.allowance().faceMm());
     number("allowanceWalls", setup.allowance().wallsMm());
+    json.writeEndObject();
+  }
+
+  private void part(StepPart part) throws IOException {
+    json.writeObjectFieldStart("step");
+    json.writeNumberField("number", part.step() + 1);
+    json.writeNumberField("of", part.steps().count());
+    json.writeBooleanField("boresForPins", part.boring());
+    number("pushed", part.pushedMm());
+    json.writeArrayFieldStart("seams");
+    for (Seam seam : part.steps().seams()) {
+      json.writeStartObject();
+      number("x", seam.xMm());
+      json.writeArrayFieldStart("crossedBy");
+      for (String work : seam.crossed()) {
+        json.writeString(work);
+      }
+      json.writeEndArray();
+      json.writeEndObject();
+    }
+    json.writeEndArray();
     json.writeEndObject();
   }
 

@@ -139,7 +139,8 @@ public sealed interface Intent {
   /**
    * A round hole.
    *
-   * @param depthMm the depth of its full diameter; positive infinity for a through hole
+   * @param depthMm the depth of its full diameter; positive infinity for a through hole; more than
+   *     the stock's thickness for one that goes on so far into the board below
    */
   record Hole(String name, Point centre, double diameterMm, double depthMm, Tool tool)
       implements Intent {

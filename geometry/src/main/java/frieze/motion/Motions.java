@@ -88,7 +88,7 @@ public final class Motions {
   }
 
   /** The part of a path between two fractions of its length. */
-  static Motion part(Motion path, double from, double to) {
+  public static Motion part(Motion path, double from, double to) {
     if (from <= 0 && to >= 1) {
       return path;
     }

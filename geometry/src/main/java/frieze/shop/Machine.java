@@ -104,6 +104,23 @@ public record Machine(
     }
   }
 
+  /** The same machine, if it were long enough for a length along X. */
+  public Machine reaching(double lengthMm) {
+    return new Machine(
+        name,
+        post,
+        Math.max(travelXMm, lengthMm),
+        travelYMm,
+        travelZMm,
+        x,
+        y,
+        z,
+        spindle,
+        toolChanger,
+        inches,
+        touchTravelMm);
+  }
+
   /**
    * The limits of an axis.
    *

@@ -91,7 +91,7 @@ public record Setup(
           case CENTRE -> stock.widthMm() / 2;
           case BACK -> stock.widthMm();
         };
-    return new FrameMap<>(Affine.translation(x, y));
+    return new FrameMap<>(Affine.translation(x + zero.pushedMm(), y));
   }
 
   /**
@@ -100,6 +100,36 @@ public record Setup(
    */
   public double stockZFromProgramZMm() {
     return zero.z() == Zero.AlongZ.TOP ? 0 : -stock.thickestMm();
+  }
+
+  /** The same stock, pushed to the left under a zero that stays where it is on the machine. */
+  public Setup pushed(double byMm) {
+    return new Setup(
+        machine,
+        stock,
+        zero.pushed(byMm),
+        panelXMm,
+        panelYMm,
+        clearanceMm,
+        spoilboardMm,
+        keepOuts,
+        tools,
+        allowance);
+  }
+
+  /** The same on another machine. */
+  public Setup on(Machine other) {
+    return new Setup(
+        other,
+        stock,
+        zero,
+        panelXMm,
+        panelYMm,
+        clearanceMm,
+        spoilboardMm,
+        keepOuts,
+        tools,
+        allowance);
   }
 
   public FrameMap<Frame.Panel, Frame.Program> programFromPanel() {

@@ -5,19 +5,26 @@ package frieze.shop;
  *
  * @param skewRad how far the stock lies turned on the machine, counter-clockwise: the programs are
  *     turned with it, about their zero
+ * @param pushedMm how far to the right of that place zero lies, because the stock has been pushed
+ *     to the left under it since
  */
-public record Zero(AlongX x, AlongY y, AlongZ z, double skewRad) {
-  /** A zero on a stock that lies square to the machine. */
+public record Zero(AlongX x, AlongY y, AlongZ z, double skewRad, double pushedMm) {
+  public static final Zero LEFT_FRONT_TOP = new Zero(AlongX.LEFT, AlongY.FRONT, AlongZ.TOP);
+
+  /** A zero on a stock that lies square to the machine and has not been pushed. */
   public Zero(AlongX x, AlongY y, AlongZ z) {
-    this(x, y, z, 0);
+    this(x, y, z, 0, 0);
   }
 
   /** The same on a stock that lies turned. */
   public Zero skewed(double newSkewRad) {
-    return new Zero(x, y, z, newSkewRad);
+    return new Zero(x, y, z, newSkewRad, pushedMm);
   }
 
-  public static final Zero LEFT_FRONT_TOP = new Zero(AlongX.LEFT, AlongY.FRONT, AlongZ.TOP);
+  /** The same place on the machine, after the stock has been pushed to the left. */
+  public Zero pushed(double byMm) {
+    return new Zero(x, y, z, skewRad, pushedMm + byMm);
+  }
 
   /** The place along the length. */
   public enum AlongX {

@@ -100,21 +100,50 @@ public final class DryRun {
    * @throws UncheckedIOException if a text cannot be opened or read
    */
   public DryRunResult run(List<ProgramText> programs) {
-    DryRunPass pass = new DryRunPass(known, settings, design.isPresent());
-    boolean readable = true;
-    for (ProgramText program : programs) {
-      readable &= read(program, pass);
-    }
-    DryRunResult result = pass.finish(readable);
-    if (design.isPresent() && pass.cutter().isPresent()) {
-      result = compare(result, design.get(), pass.cutter().get(), programs);
-    }
+    DryRunResult result = runAll(List.of(new Clamping(known, programs))).get(0);
     return withTexts(TurnedBack.withTravel(result, known, programs), programs);
   }
 
+  /**
+   * Runs programs on one stock that is moved between them, under a zero that stays where it is on
+   * the machine.
+   *
+   * @param clampings in running order, of the same machine; each has its programs
+   * @return what there is to say about each clamping; the design is compared after the last, with
+   *     what all of them have cut
+   * @throws UncheckedIOException if a text cannot be opened or read
+   */
+  public List<DryRunResult> runMoved(List<Clamping> clampings) {
+    return SharedZero.judged(runAll(clampings), clampings.get(0).known().machine());
+  }
+
+  private List<DryRunResult> runAll(List<Clamping> clampings) {
+    List<DryRunResult> results = new ArrayList<>();
+    List<StockCutter> cutters = new ArrayList<>();
+    Optional<StockCutter> stock = Optional.empty();
+    for (Clamping clamping : clampings) {
+      DryRun here = new DryRun(clamping.known(), settings, design);
+      DryRunPass pass =
+          new DryRunPass(clamping.known(), settings, design.isPresent(), stock);
+      boolean readable = true;
+      for (ProgramText program : clamping.programs()) {
+        readable &= here.read(program, pass);
+      }
+      results.add(withTexts(pass.finish(readable), clamping.programs()));
+      stock = pass.cutter();
+      stock.ifPresent(cutters::add);
+    }
+    if (design.isPresent() && cutters.size() == clampings.size()) {
+      int last = results.size() - 1;
+      results.set(last, compare(results.get(last), design.get(), cutters, clampings));
+    }
+    return results;
+  }
+
+  /** Compares what all clampings have cut. */
   private DryRunResult compare(
-      DryRunResult result, DesignCheck with, StockCutter cutter, List<ProgramText> programs) {
-    GougeCheck.Result found = with.compare(cutter);
+      DryRunResult result, DesignCheck with, List<StockCutter> cutters, List<Clamping> clampings) {
+    GougeCheck.Result found = with.compare(cutters.get(cutters.size() - 1));
     List<Point> places =
         found.discrepancies().stream()
             .filter(d -> d.kind() == Discrepancy.Kind.TOO_DEEP)
@@ -123,12 +152,19 @@ public final class DryRun {
             .toList();
     Culprits culprits = new Culprits(places);
     if (culprits.isNeeded()) {
-      for (ProgramText program : programs) {
-        lookAgain(program, cutter, culprits);
+      for (int i = 0; i < clampings.size(); i++) {
+        DryRun there = new DryRun(clampings.get(i).known(), settings, design);
+        for (ProgramText program : clampings.get(i).programs()) {
+          there.lookAgain(program, cutters.get(i), culprits);
+        }
       }
     }
-    return result.comparedWith(
-        found, DesignCheck.findings(found, culprits), DesignCheck.counts(found));
+    List<ProgramText> programs =
+        clampings.stream().flatMap(c -> c.programs().stream()).toList();
+    return withTexts(
+        result.comparedWith(
+            found, DesignCheck.findings(found, culprits), DesignCheck.counts(found)),
+        programs);
   }
 
   private void lookAgain(ProgramText program, StockCutter cutter, Culprits culprits) {

@@ -32,14 +32,26 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
   private Rapids rapids = Rapids.UNSAID;
   private boolean moved;
 
-  DryRunPass(Surroundings known, RunSettings settings, boolean keepsMoves) {
+  /**
+   * Makes one.
+   *
+   * @param before the stock as earlier programs left it, elsewhere; empty for one that is uncut
+   */
+  DryRunPass(
+      Surroundings known,
+      RunSettings settings,
+      boolean keepsMoves,
+      Optional<StockCutter> before) {
     this.known = known;
     this.tool = new ToolInSpindle(known, OptionalInt.empty());
     this.pictureColumns = settings.pictureColumns();
     this.stock = StockBox.of(known);
     this.ledger = new Ledger(known);
     this.clock = new MotionClock(known.machine(), settings.clock());
-    this.cutter = StockCutter.of(known, settings.cellMm(), keepsMoves);
+    this.cutter =
+        before.isPresent()
+            ? before.get().movedTo(known)
+            : StockCutter.of(known, settings.cellMm(), keepsMoves);
     this.checks = new Checks(known, cutter, settings.torch());
   }
 

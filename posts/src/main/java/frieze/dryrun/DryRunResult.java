@@ -70,6 +70,30 @@ public record DryRunResult(
         Optional.of(found));
   }
 
+  /** The same with zeros that suit other programs too, and what there is to object to them. */
+  DryRunResult sharing(List<ZeroFit> zeros, List<Finding> more) {
+    List<Finding> all = new ArrayList<>(findings);
+    all.addAll(more);
+    List<FindingCount> allCounts = new ArrayList<>(counts);
+    boolean counted = counts.stream().anyMatch(c -> c.code() == FindingCode.BEYOND_TRAVEL);
+    if (!more.isEmpty() && !counted) {
+      allCounts.add(new FindingCount(FindingCode.BEYOND_TRAVEL, more.size(), more.size()));
+    }
+    return new DryRunResult(
+        all,
+        allCounts,
+        readable,
+        programs,
+        tools,
+        program,
+        machine,
+        zeros,
+        time,
+        notChecked,
+        stock,
+        design);
+  }
+
   DryRunResult withFindings(List<Finding> changed) {
     return new DryRunResult(
         changed,

@@ -22,6 +22,21 @@ public record Extents(Optional<Range> x, Optional<Range> y, Optional<Range> z) {
     return new Extents(range(box, 0), range(box, 1), range(box, 2));
   }
 
+  /** The extents of both. */
+  Extents with(Extents other) {
+    return new Extents(both(x, other.x), both(y, other.y), both(z, other.z));
+  }
+
+  private static Optional<Range> both(Optional<Range> a, Optional<Range> b) {
+    if (a.isEmpty() || b.isEmpty()) {
+      return a.isPresent() ? a : b;
+    }
+    return Optional.of(
+        new Range(
+            Math.min(a.get().minMm(), b.get().minMm()),
+            Math.max(a.get().maxMm(), b.get().maxMm())));
+  }
+
   private static Optional<Range> range(Box box, int axis) {
     return box.min(axis) <= box.max(axis)
         ? Optional.of(new Range(box.min(axis), box.max(axis)))

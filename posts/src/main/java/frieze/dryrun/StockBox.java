@@ -25,6 +25,7 @@ record StockBox(
           case CENTRE -> -stock.lengthMm() / 2;
           case RIGHT -> -stock.lengthMm();
         };
+    double left = x - zero.pushedMm();
     double y =
         switch (zero.y()) {
           case FRONT -> 0;
@@ -33,7 +34,7 @@ record StockBox(
         };
     double top = zero.z() == Zero.AlongZ.TOP ? 0 : stock.thickestMm();
     return new StockBox(
-        x, y, x + stock.lengthMm(), y + stock.widthMm(), top, top - stock.thickestMm());
+        left, y, left + stock.lengthMm(), y + stock.widthMm(), top, top - stock.thickestMm());
   }
 
   /** How far a place lies beside the stock: 0 on it, else along the worse axis. */

@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
 final class StockCutter {
   private final StockField field;
   private final StockBox box;
-  private final SweptMoves moves = new SweptMoves();
+  private final SweptMoves moves;
   private final boolean keepsMoves;
   private final Engagement engagement;
   private boolean cutAll = true;
@@ -23,9 +23,10 @@ final class StockCutter {
   /** Whether the last move was a probe's. */
   private boolean onSurface;
 
-  private StockCutter(StockField field, StockBox box, boolean keepsMoves) {
+  private StockCutter(StockField field, StockBox box, SweptMoves moves, boolean keepsMoves) {
     this.field = field;
     this.box = box;
+    this.moves = moves;
     this.keepsMoves = keepsMoves;
     this.engagement = new Engagement(field);
   }
@@ -42,7 +43,18 @@ final class StockCutter {
         .flatMap(
             stock ->
                 StockBox.of(known)
-                    .map(box -> new StockCutter(field(stock, cellMm), box, keepsMoves)));
+                    .map(
+                        box ->
+                            new StockCutter(
+                                field(stock, cellMm), box, new SweptMoves(), keepsMoves)));
+  }
+
+  /** The same stock as it is now, in other surroundings; it goes on to be cut there. */
+  Optional<StockCutter> movedTo(Surroundings known) {
+    Optional<StockCutter> moved =
+        StockBox.of(known).map(there -> new StockCutter(field, there, moves, keepsMoves));
+    moved.ifPresent(cutter -> cutter.cutAll = cutAll);
+    return moved;
   }
 
   private static StockField field(Stock stock, OptionalDouble cellMm) {

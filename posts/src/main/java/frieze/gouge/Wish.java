@@ -247,7 +247,9 @@ record Wish(
       Path circle = Path.circle(h.centre(), h.diameterMm() / 2).transformed(toStock);
       Region region = Region.of(List.of(circle), FillRule.NONZERO, FLATTEN_MM);
       Profile tool = Profile.of(h.tool().shape());
-      double most = Math.min(face + h.depthMm() + tool.heightAtMm(tool.radiusMm()), through);
+      double tip = face + h.depthMm() + tool.heightAtMm(tool.radiusMm());
+      boolean intoTheBoard = h.depthMm() > thickness && Double.isFinite(h.depthMm());
+      double most = intoTheBoard ? tip : Math.min(tip, through);
       double least = Math.min(face + h.depthMm(), thickness);
       boolean fits = tool.radiusMm() <= h.diameterMm() / 2 + wall;
       return List.of(
