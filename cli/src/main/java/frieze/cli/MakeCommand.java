@@ -139,9 +139,7 @@ final class MakeCommand implements Callable<Integer> {
   /** Prints the first findings of each code; the papers have all. */
   private void findings(BuiltPanel panel) {
     Map<Code, List<Finding>> byCode = new LinkedHashMap<>();
-    panel
-        .clampings()
-        .stream()
+    panel.clampings().stream()
         .flatMap(c -> c.dryRun().findings().stream())
         .forEach(f -> byCode.computeIfAbsent(f.code(), k -> new ArrayList<>()).add(f));
     for (List<Finding> alike : byCode.values()) {

@@ -143,8 +143,7 @@ public final class Build {
     List<List<ProgramText>> programs = planned.stream().map(this::write).toList();
     PlannedPanel first = planned.get(0);
     boolean inSteps = first.part().isPresent();
-    List<Intent> intents =
-        inSteps ? Clampings.intents(planned) : first.intents();
+    List<Intent> intents = inSteps ? Clampings.intents(planned) : first.intents();
     List<DryRunResult> dryRuns =
         inSteps ? moved(planned, programs, intents) : List.of(run(first, programs, intents));
     List<PanelFacts> clampings = new ArrayList<>();

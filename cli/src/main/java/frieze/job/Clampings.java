@@ -46,8 +46,7 @@ final class Clampings {
    *
    * @throws BadInputException if it can't be carved in steps
    */
-  static List<PlannedPanel> of(
-      Job.PanelJob asked, Setup setup, Design design, Pins.Wanted wanted) {
+  static List<PlannedPanel> of(Job.PanelJob asked, Setup setup, Design design, Pins.Wanted wanted) {
     if (setup.zero().skewRad() != 0) {
       throw new BadInputException(
           Diagnostic.error(
@@ -93,18 +92,15 @@ final class Clampings {
               step == 0 ? plan.leftovers() : List.of(),
               step == 0 ? plan.after(found.sorted()).notes() : List.of(),
               plan.geometryCalls());
-      clampings.add(
-          clamping(setup, part, design, new StepPart(steps, step, false)));
+      clampings.add(clamping(setup, part, design, new StepPart(steps, step, false)));
     }
     return clampings;
   }
 
   private PlannedPanel clamping(Setup lies, Plan part, Design of, StepPart step) {
     Setup pushed = lies.pushed(step.pushedMm());
-    Sequence sequence =
-        Sequencer.sequence(part, pushed, asked.name() + " " + step.shortTitle());
-    return new PlannedPanel(
-        asked, pushed, of, part, sequence, Optional.empty(), Optional.of(step));
+    Sequence sequence = Sequencer.sequence(part, pushed, asked.name() + " " + step.shortTitle());
+    return new PlannedPanel(asked, pushed, of, part, sequence, Optional.empty(), Optional.of(step));
   }
 
   /** Holes anywhere in the stock: it is its own panel here. */
@@ -124,15 +120,15 @@ final class Clampings {
             setup.keepOuts(),
             setup.tools());
     Setup whole = onStock.on(setup.machine().reaching(stock.lengthMm()));
-    Design bored = new Design(all, List.of(), List.of(), List.of(bore(holes, 0, 0, Optional.empty())));
+    Design bored =
+        new Design(all, List.of(), List.of(), List.of(bore(holes, 0, 0, Optional.empty())));
     Plan plan = Planner.plan(bored, whole, Tolerances.DEFAULT);
     return clamping(onStock, plan, bored, step);
   }
 
   private Work.Bore bore(List<Point> holes, double dx, double dy, Optional<Double> depthMm) {
     List<Point> centres = holes.stream().map(h -> new Point(h.x() + dx, h.y() + dy)).toList();
-    return new Work.Bore(
-        centres, wanted.diameterMm(), depthMm, wanted.tool(), wanted.where());
+    return new Work.Bore(centres, wanted.diameterMm(), depthMm, wanted.tool(), wanted.where());
   }
 
   /** What the design wants of the stock, and the holes for the pins. */

@@ -259,7 +259,8 @@ final class PanelReader {
     checkFits("the panel", width, "the stock is", stock.lengthMm(), size, FitKeys.Size.WIDTH);
     checkFits("the panel", height, "the stock is", stock.widthMm(), size, FitKeys.Size.HEIGHT);
     String travel = "the machine \"" + machine.name() + "\" travels";
-    checkFits("the panel", inSteps ? 0 : width, travel, machine.travelXMm(), size, FitKeys.Size.WIDTH);
+    checkFits(
+        "the panel", inSteps ? 0 : width, travel, machine.travelXMm(), size, FitKeys.Size.WIDTH);
     checkFits("the panel", height, travel, machine.travelYMm(), size, FitKeys.Size.HEIGHT);
   }
 
@@ -324,8 +325,7 @@ final class PanelReader {
           "no tool named \"" + name + "\" in the shop",
           Suggestion.hint(name, shop.toolNames()));
     }
-    return tool.map(
-        t -> new Pins.Wanted(v.get(StepKeys.PIN), v.get(StepKeys.DEEP), t, v.where()));
+    return tool.map(t -> new Pins.Wanted(v.get(StepKeys.PIN), v.get(StepKeys.DEEP), t, v.where()));
   }
 
   static List<Tool> tools(List<Work> work) {

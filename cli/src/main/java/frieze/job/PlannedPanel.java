@@ -48,14 +48,16 @@ record PlannedPanel(
     Design design = SlowDrills.replaced(wanted, setup);
     Plan plan = Planner.plan(design, setup, Tolerances.DEFAULT);
     Sequence sequence = Sequencer.sequence(plan, setup, asked.name());
-    return new PlannedPanel(asked, setup, design, plan, sequence, Optional.empty(), Optional.empty());
+    return new PlannedPanel(
+        asked, setup, design, plan, sequence, Optional.empty(), Optional.empty());
   }
 
   /** A panel that a torch cuts. */
   static PlannedPanel ofTorch(Job.PanelJob asked, Setup setup, Design design) {
     TorchPlan plan = TorchPlanner.plan(design, setup, Tolerances.DEFAULT);
     Sequence sequence = TorchSequencer.sequence(plan, setup, asked.name());
-    return new PlannedPanel(asked, setup, design, plan.asPlan(), sequence, Optional.of(plan), Optional.empty());
+    return new PlannedPanel(
+        asked, setup, design, plan.asPlan(), sequence, Optional.of(plan), Optional.empty());
   }
 
   /** The same with what was noted as its drawings were placed. */

@@ -53,7 +53,9 @@ public record Rescued(String panel, ProgramText broken, int line, PanelFacts fac
         "this job makes no program " + asked.program(), "it makes " + String.join(", ", known));
   }
 
-  /** Another stock state and another place: the steps before would have to be run in thought too. */
+  /**
+   * Another stock state and another place: the steps before would have to be run in thought too.
+   */
   private static void refuse(PlannedPanel panel, BrokenProgram asked) {
     if (panel.part().isPresent()) {
       throw new BadInputException(

@@ -38,7 +38,8 @@ final class StepItems {
             + measures.one(pins.wanted().depthMm())
             + " into the spoilboard: fix that so that it can't move until the last step is done.");
     if (part.step() > 0) {
-      items.add("The stock stays where it is from step " + (part.step() + 1) + ", or goes there now.");
+      items.add(
+          "The stock stays where it is from step " + (part.step() + 1) + ", or goes there now.");
       items.addAll(push());
     }
     return items;
@@ -85,19 +86,11 @@ final class StepItems {
   }
 
   private double onProgramX(Pins pins) {
-    return setup
-        .stockFromProgram()
-        .inverse()
-        .apply(pins.standing(part.step()).get(0))
-        .x();
+    return setup.stockFromProgram().inverse().apply(pins.standing(part.step()).get(0)).x();
   }
 
   private double onProgramY(Pins pins) {
-    return setup
-        .stockFromProgram()
-        .inverse()
-        .apply(pins.standing(part.step()).get(0))
-        .y();
+    return setup.stockFromProgram().inverse().apply(pins.standing(part.step()).get(0)).y();
   }
 
   /** By the rule of three: play over the distance of the pins, times that of the farthest cut. */

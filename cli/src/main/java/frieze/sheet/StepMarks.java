@@ -40,7 +40,14 @@ final class StepMarks {
       Point p = sheet.at(pin);
       double radius = steps.pins().wanted().diameterMm() / 2 / sheet.scale();
       out.empty(
-          "circle", "cx", Ink.n(p.x()), "cy", Ink.n(p.y()), "r", Ink.n(Math.max(1, radius)), "fill",
+          "circle",
+          "cx",
+          Ink.n(p.x()),
+          "cy",
+          Ink.n(p.y()),
+          "r",
+          Ink.n(Math.max(1, radius)),
+          "fill",
           Ink.BLACK);
       ink.text(p.x() + 2, p.y() + 0.8, "PIN", "start", LETTER);
     }

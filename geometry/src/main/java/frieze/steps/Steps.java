@@ -79,8 +79,7 @@ public record Steps(
     int count = count(needed, window, setup, wanted);
     double least = Math.max(LEAST_MM, 3 * wanted.diameterMm());
     double shift = Math.ceil(Math.max(least, (needed - window) / (count - 1)));
-    Pins pins =
-        new PinPlaces(plan.cuts(), setup, wanted).in(windowFrom, window, shift, count);
+    Pins pins = new PinPlaces(plan.cuts(), setup, wanted).in(windowFrom, window, shift, count);
     SeamChoice choice = new SeamChoice(onStock(Reach.of(plan.cuts()), setup.panelXMm()));
     List<Seam> seams = new ArrayList<>();
     for (int i = 1; i < count; i++) {
@@ -103,7 +102,9 @@ public record Steps(
     return setup.machine().travelXMm() - 2 * MARGIN_MM;
   }
 
-  /** The way of the tool's axis along the stock, and of its way home: programs end at their zero. */
+  /**
+   * The way of the tool's axis along the stock, and of its way home: programs end at their zero.
+   */
   private record Span(double fromMm, double toMm) {
     static Span of(Plan plan, Setup setup) {
       double low = 0;
@@ -156,8 +157,7 @@ public record Steps(
   private static List<List<Cut>> cuts(Plan plan, Setup setup, List<Seam> seams) {
     List<List<Cut>> all = new ArrayList<>();
     for (int i = 0; i <= seams.size(); i++) {
-      double from =
-          i == 0 ? Double.NEGATIVE_INFINITY : seams.get(i - 1).xMm() - setup.panelXMm();
+      double from = i == 0 ? Double.NEGATIVE_INFINITY : seams.get(i - 1).xMm() - setup.panelXMm();
       double to =
           i == seams.size()
               ? Double.POSITIVE_INFINITY

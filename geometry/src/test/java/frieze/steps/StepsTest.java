@@ -50,13 +50,21 @@ class StepsTest {
     Machine.Axis axis = new Machine.Axis(5000, 3000, 300);
     Machine machine =
         new Machine(
-            "router", "p", travelMm, 750, 90, axis, axis, axis, Machine.Spindle.NONE, false, false,
+            "router",
+            "p",
+            travelMm,
+            750,
+            90,
+            axis,
+            axis,
+            axis,
+            Machine.Spindle.NONE,
+            false,
+            false,
             0);
     Stock stock =
-        new Stock(
-            new Material("ash", Material.Kind.HARDWOOD), 1240, widthMm, List.of(19.0), false);
-    return new Setup(
-        machine, stock, Zero.LEFT_FRONT_TOP, 20, 25, 5, 0.5, clamps, List.of(FLAT_6));
+        new Stock(new Material("ash", Material.Kind.HARDWOOD), 1240, widthMm, List.of(19.0), false);
+    return new Setup(machine, stock, Zero.LEFT_FRONT_TOP, 20, 25, 5, 0.5, clamps, List.of(FLAT_6));
   }
 
   private static Cut line(String origin, double fromX, double toX, double y) {
@@ -215,8 +223,7 @@ class StepsTest {
     }
     cuts.add(line("groove border 1", 5, 1195, 5));
     Diagnostics found = new Diagnostics();
-    Steps.of(
-        new Plan(cuts, List.of(), List.of(), 0), setup(750, 150, List.of()), PINS, found);
+    Steps.of(new Plan(cuts, List.of(), List.of(), 0), setup(750, 150, List.of()), PINS, found);
     assertThat(found.sorted())
         .singleElement()
         .satisfies(d -> assertThat(d.code()).isEqualTo(StepCode.SEAM_THROUGH_MOTIF));

@@ -123,8 +123,7 @@ public final class DryRun {
     Optional<StockCutter> stock = Optional.empty();
     for (Clamping clamping : clampings) {
       DryRun here = new DryRun(clamping.known(), settings, design);
-      DryRunPass pass =
-          new DryRunPass(clamping.known(), settings, design.isPresent(), stock);
+      DryRunPass pass = new DryRunPass(clamping.known(), settings, design.isPresent(), stock);
       boolean readable = true;
       for (ProgramText program : clamping.programs()) {
         readable &= here.read(program, pass);
@@ -159,8 +158,7 @@ public final class DryRun {
         }
       }
     }
-    List<ProgramText> programs =
-        clampings.stream().flatMap(c -> c.programs().stream()).toList();
+    List<ProgramText> programs = clampings.stream().flatMap(c -> c.programs().stream()).toList();
     return withTexts(
         result.comparedWith(
             found, DesignCheck.findings(found, culprits), DesignCheck.counts(found)),

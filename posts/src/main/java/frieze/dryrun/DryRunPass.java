@@ -38,10 +38,7 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
    * @param before the stock as earlier programs left it, elsewhere; empty for one that is uncut
    */
   DryRunPass(
-      Surroundings known,
-      RunSettings settings,
-      boolean keepsMoves,
-      Optional<StockCutter> before) {
+      Surroundings known, RunSettings settings, boolean keepsMoves, Optional<StockCutter> before) {
     this.known = known;
     this.tool = new ToolInSpindle(known, OptionalInt.empty());
     this.pictureColumns = settings.pictureColumns();
