@@ -4,6 +4,7 @@ import frieze.motion.Motion;
 import frieze.motion.Motions;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** Parts of motions, cut where X passes a given place. */
@@ -55,7 +56,7 @@ final class MotionPart {
     return all.stream().sorted().toList();
   }
 
-  private static void crossing(Motion m, double from, double to, double x, TreeSet<Double> at) {
+  private static void crossing(Motion m, double from, double to, double x, Set<Double> at) {
     double sign = Math.signum(m.at(from).x() - x);
     if (sign * Math.signum(m.at(to).x() - x) >= 0) {
       return;
