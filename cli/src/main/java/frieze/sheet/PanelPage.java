@@ -37,6 +37,7 @@ final class PanelPage {
     out.open("section", "class", "panel").line();
     head();
     keyFacts();
+    panel.torch().ifPresent(t -> TorchSteps.coating(setup().stock(), out));
     pictures();
     panel.sitting().ifPresent(s -> new SittingTable(s, measures, out).write());
     new PanelSteps(facts, panel, out).write();

@@ -95,7 +95,7 @@ final class PanelSteps {
             + place
             + " of the stock; Z0 "
             + (setup.zero().z() == Zero.AlongZ.TOP ? "on its top" : "on the bed")
-            + ", again after every change of tool.");
+            + (panel.torch().isPresent() ? "." : ", again after every change of tool."));
     if (setup.zero().skewRad() != 0) {
       items.add(skewed(setup));
     }

@@ -6,6 +6,7 @@ import frieze.diagnostic.Severity;
 import frieze.diagnostic.SourceSpan;
 import frieze.dryrun.Finding;
 import frieze.dryrun.NotChecked;
+import frieze.shop.CutSquareness;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -146,8 +147,19 @@ final class PanelVerdict {
             + arithmetic
             + " of the drawn one: that is arithmetic. What comes off the machine depends on its"
             + " stiffness, backlash and squareness, on "
-            + (panel.torch().isPresent() ? TORCH_ERRORS : SPINDLE_ERRORS)
+            + (panel.torch().isPresent() ? TORCH_ERRORS + squareness() : SPINDLE_ERRORS)
             + " Measure a test cut before the real one.");
+  }
+
+  /** The ranges are those that people name for plasma: common practice. */
+  private String squareness() {
+    double thickness = panel.setup().stock().thickestMm();
+    return " ISO 9013 (figures known by memory) grades how far a wall is out of square: at this"
+        + " thickness up to "
+        + Measures.decimals(CutSquareness.RANGE_3.mostMm(thickness), 2)
+        + " mm in range 3 and "
+        + Measures.decimals(CutSquareness.RANGE_4.mostMm(thickness), 2)
+        + " mm in range 4, which are usual for plasma.";
   }
 
   private void cautions() {

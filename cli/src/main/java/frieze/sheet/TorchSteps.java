@@ -7,6 +7,8 @@ import frieze.torch.TorchPlan;
 
 /** Writes what to set on the power supply, and which side is which. */
 final class TorchSteps {
+  private static final double LIGHT_KG = 10;
+
   private final Setup setup;
   private final TorchPlan plan;
   private final Measures measures;
@@ -22,16 +24,15 @@ final class TorchSteps {
   void write() {
     Stock stock = setup.stock();
     out.element("h2", "Torch");
-    if (stock.material().zincCoated()) {
-      out.element(
-          "p",
-          "ZINC: its fume makes people ill. Extraction on, respirator for metal fume, local codes.",
-          "class",
-          "warn");
-    }
     CutChart.Row row = plan.torch().row();
     out.open("ul");
-    out.element("li", "Cut chart " + plan.torch().name() + ", kerf " + measures.both(row.kerfMm()));
+    out.element(
+        "li",
+        "Cut chart "
+            + plan.torch().name()
+            + ", kerf "
+            + measures.both(row.kerfMm())
+            + ". The chart of your power supply comes first; then the kerf of a coupon.");
     out.element(
         "li",
         "Pierce "
@@ -58,14 +59,29 @@ final class TorchSteps {
     out.element(
         "li",
         "The sheet weighs "
-            + Measures.decimals(sheetKg, 1)
+            + kilograms(sheetKg)
             + " kg, what is cut out of it "
-            + Measures.decimals(partsKg, 1)
+            + kilograms(partsKg)
             + " kg.");
     out.element(
         "li",
         "Face side: the upper one. Dross hangs on the lower side, and the cut's top edge is a little"
             + " rounded: the drawing is seen from the face side.");
     out.close().line();
+  }
+
+  private static String kilograms(double kg) {
+    return Measures.decimals(kg, kg < LIGHT_KG ? 2 : 1);
+  }
+
+  /** Says first of all that a sheet is coated, if it is. */
+  static void coating(Stock stock, Markup out) {
+    if (stock.material().zincCoated()) {
+      out.element(
+          "p",
+          "ZINC: its fume makes people ill. Extraction on, respirator for metal fume, local codes.",
+          "class",
+          "warn not");
+    }
   }
 }

@@ -69,12 +69,40 @@ class TorchMakeTest {
     assertThat(sheet)
         .contains("Pierce ", "Face side: the upper one", "slats of the table", "3.05 mm, 3.02 mm")
         .contains("the arc goes through the sheet")
-        .doesNotContain("Flutes", "Sticks out", "wood dust is", "deepest cut", "down to");
+        .doesNotContain(
+            "ZINC",
+            "change of tool",
+            "Flutes",
+            "Sticks out",
+            "wood dust is",
+            "deepest cut",
+            "down to");
     assertThat(sheet).contains("it burns eyes and skin", "metal fume").doesNotContain("collector");
     assertThat(result.out() + sheet).doesNotContain("kerf and pierce time not checked");
     Shell.Result alone =
         new Shell(folder).run("dryrun", "--post", "plasma-touch", "steel/end/end-01.nc");
     assertThat(alone.out()).contains("EDGES, PIERCES AND PIECES OF THE TORCH NOT CHECKED");
+  }
+
+  /**
+   * Closed forms at 7850 kg/m3 and 2.95 mm: 200 by 180 mm are 0.834 kg; 140 by 120 with corners of
+   * 4 mm, less a disc of 60 mm, are 0.323 kg.
+   */
+  @Test
+  void a_coated_sheet_is_told_before_all_else_and_weights_of_sheet_and_part_are_said()
+      throws IOException {
+    Shell.Result result =
+        make(
+            JOB.replace("material: mild steel", "material: galvanized steel")
+                .replace("[3.05, 3.02]", "2.95")
+                .replace("air 45 A", "air 45 A zinc"));
+    assertThat(result.err()).contains("warning[TORCH-013]", "metal fume fever");
+    String sheet = text("steel/end/setup.html");
+    assertThat(sheet)
+        .contains("class=\"warn not\">ZINC: its fume makes people ill")
+        .contains("The sheet weighs 0.83 kg, what is cut out of it 0.32 kg")
+        .contains("up to 0.43 mm in range 3 and 0.86 mm in range 4");
+    assertThat(sheet.indexOf("ZINC")).isLessThan(sheet.indexOf("<svg"));
   }
 
   /** Felt for, pierced, cut, put out: once for the opening, then once for the outline. */

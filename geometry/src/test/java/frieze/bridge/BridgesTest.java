@@ -243,6 +243,26 @@ class BridgesTest {
     }
   }
 
+  /** Two squares, one ring: they share half a nanometre of an edge, or a micrometre of it. */
+  @Test
+  void a_contact_by_rounding_holds_nothing_together() {
+    assertThat(Pieces.count(squaresThatShare(5e-7))).isEqualTo(2);
+    assertThat(Pieces.count(squaresThatShare(1e-3))).isEqualTo(1);
+  }
+
+  private static Region squaresThatShare(double mm) {
+    return Region.ofRing(
+        List.of(
+            new Point(0, 0),
+            new Point(10, 0),
+            new Point(10, 10),
+            new Point(20 - mm, 10),
+            new Point(20 - mm, 20),
+            new Point(10 - mm, 20),
+            new Point(10 - mm, 10),
+            new Point(0, 10)));
+  }
+
   @Test
   void pieces_are_counted_as_the_polygon_library_does() {
     SplittableRandom random = Seeds.random(20261);

@@ -7,14 +7,18 @@ import static org.assertj.core.api.Assertions.within;
 import frieze.artwork.Piece;
 import frieze.bridge.BridgeCode;
 import frieze.bridge.Pieces;
+import frieze.curve.Affine;
 import frieze.curve.Arc;
+import frieze.curve.FrameMap;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
+import frieze.design.Design;
 import frieze.design.TorchWay;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Code;
 import frieze.fixtures.Seeds;
+import frieze.layout.Placement;
 import frieze.region.BoundaryDistance;
 import frieze.region.FillRule;
 import frieze.region.Offset;
@@ -211,6 +215,42 @@ class TorchPlannerTest {
         .containsExactly(TorchCode.ROWS_TOO_CLOSE);
   }
 
+  @Test
+  void openings_that_overlap_are_told_and_cut_as_one() {
+    Piece round =
+        new Piece(
+            "",
+            List.of(),
+            List.of(Path.circle(new Point(0, 0), 10)),
+            Optional.of(FillRule.NONZERO),
+            OptionalDouble.empty());
+    Design twice = TorchBench.design(PANEL, TorchWay.USUAL, TorchBench.TORCH, List.of(round));
+    List<Placement> places =
+        List.of(
+            new Placement("fern", 1, new FrameMap<>(Affine.translation(40, 50))),
+            new Placement("fern", 2, new FrameMap<>(Affine.translation(55, 50))));
+    Design design = new Design(twice.panel(), twice.motifs(), places, twice.work());
+    TorchPlan plan = TorchPlanner.plan(design, TorchBench.setup(600, 400), Tolerances.DEFAULT);
+    assertThat(plan.notes())
+        .filteredOn(n -> n.code() == TorchCode.OPENINGS_OVERLAP)
+        .singleElement()
+        .satisfies(n -> assertThat(n.message()).contains("they are cut as one"));
+    assertThat(plan.paths()).hasSize(2);
+  }
+
+  @Test
+  void a_sheet_smaller_than_the_part_is_refused() {
+    assertThatThrownBy(
+            () ->
+                TorchPlanner.plan(
+                    TorchBench.design(PANEL, TorchWay.USUAL, TorchBench.TORCH),
+                    TorchBench.setup(160, 120),
+                    Tolerances.DEFAULT))
+        .hasMessageContaining("error[TORCH-011]")
+        .hasMessageContaining("11.5 mm (0.453 in) beyond the sheet along X")
+        .hasMessageContaining("1.5 mm (0.059 in) beyond the sheet along Y");
+  }
+
   /**
    * Dust within an opening, an island of 1 mm2, and a crack of 3 µm where areas miss each other.
    */
@@ -354,7 +394,7 @@ class TorchPlannerTest {
     assertThatThrownBy(
             () ->
                 TorchPlanner.plan(
-                    new frieze.design.Design(
+                    new Design(
                         new frieze.layout.Panel("p", PANEL), List.of(), List.of(), List.of()),
                     TorchBench.setup(600, 400),
                     Tolerances.DEFAULT))
