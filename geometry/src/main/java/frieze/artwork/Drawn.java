@@ -16,6 +16,7 @@ final class Drawn {
   private final LeftOut leftOut;
   private List<Piece> pieces = new ArrayList<>();
   private int segments;
+  private int letters;
 
   Drawn(Report report, LeftOut leftOut) {
     this.report = report;
@@ -47,13 +48,25 @@ final class Drawn {
   void count(SvgElement shape, int more) {
     segments += more;
     if (segments > Limits.MAX_SEGMENTS) {
-      throw new BadInputException(
-          Diagnostic.error(
-              ArtworkCode.TOO_BIG,
-              report.span(shape),
-              "the drawing has more than " + Limits.MAX_SEGMENTS + " segments",
-              "simplify it"));
+      throw tooMany(shape, Limits.MAX_SEGMENTS + " segments");
     }
+  }
+
+  /** Counts a letter of an element; letters are bounded before they are drawn. */
+  void countLetter(SvgElement text) {
+    letters++;
+    if (letters > Limits.MAX_LETTERS) {
+      throw tooMany(text, Limits.MAX_LETTERS + " letters");
+    }
+  }
+
+  private BadInputException tooMany(SvgElement shape, String what) {
+    return new BadInputException(
+        Diagnostic.error(
+            ArtworkCode.TOO_BIG,
+            report.span(shape),
+            "the drawing has more than " + what,
+            "simplify it"));
   }
 
   /** Whether anything of an element could show; counts it if not. */

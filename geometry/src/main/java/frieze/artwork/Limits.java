@@ -12,6 +12,9 @@ public final class Limits {
   /** Segments of all paths together, once all {@code use} is followed. */
   public static final int MAX_SEGMENTS = 600_000;
 
+  /** Letters, once all {@code use} is followed. */
+  public static final int MAX_LETTERS = 20_000;
+
   public static final int MAX_STYLE_RULES = 5_000;
 
   /** Comparisons of an element with a part of a selector. */

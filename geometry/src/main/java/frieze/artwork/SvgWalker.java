@@ -277,6 +277,11 @@ final class SvgWalker {
     }
 
     @Override
+    public void count(SvgElement part) {
+      drawn.countLetter(part);
+    }
+
+    @Override
     public void leftOut(SvgElement element) {
       if (!leftOut.isNeverDrawn(element)) {
         leftOut.report(element);

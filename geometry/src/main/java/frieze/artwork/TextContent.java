@@ -18,6 +18,9 @@ final class TextContent {
 
     /** Hears of an element that is no text. */
     void leftOut(SvgElement element);
+
+    /** Counts one letter more, which are bounded. */
+    void count(SvgElement part);
   }
 
   /** An element of the text, and its style. */
@@ -95,6 +98,7 @@ final class TextContent {
     Letter letter = new Letter(space ? ' ' : codePoint, levels);
     boolean repeated = letters.isEmpty() || letters.get(letters.size() - 1).isLooseSpace();
     if (!letter.isLooseSpace() || !repeated) {
+      walk.count(letter.innermost().element());
       letters.add(letter);
     }
   }

@@ -9,19 +9,12 @@ import frieze.diagnostic.Diagnostic;
 import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
-import java.io.IOException;
-import java.net.JarURLConnection;
-import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
-import java.util.jar.JarEntry;
-import java.util.jar.JarFile;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** Drawings by other people: two open icon sets, read as their packages bring them. */
@@ -37,30 +30,7 @@ class OpenIconsTest {
 
   private static final int SAMPLE_STEP = 40;
 
-  private static final Map<String, byte[]> FILES = new TreeMap<>();
-
-  @BeforeAll
-  static void collect() throws IOException {
-    collect("/META-INF/resources/webjars/bootstrap-icons/1.11.3/icons/alarm.svg");
-    collect("/META-INF/resources/webjars/font-awesome/6.5.2/svgs/solid/anchor.svg");
-  }
-
-  private static void collect(String member) throws IOException {
-    URL url = OpenIconsTest.class.getResource(member);
-    JarURLConnection connection = (JarURLConnection) url.openConnection();
-    connection.setUseCaches(false);
-    try (JarFile jar = connection.getJarFile()) {
-      for (JarEntry entry : jar.stream().toList()) {
-        if (entry.getName().endsWith(".svg")) {
-          FILES.put(entry.getName(), jar.getInputStream(entry).readAllBytes());
-        }
-      }
-    }
-  }
-
-  private static boolean isCollection(String name) {
-    return name.contains("/sprites/") || name.endsWith("/bootstrap-icons.svg");
-  }
+  private static final Map<String, byte[]> FILES = OpenIcons.all();
 
   @Test
   void every_icon_is_read_and_every_collection_of_mere_symbols_holds_nothing() {
@@ -82,7 +52,7 @@ class OpenIconsTest {
         empty.add(file.getKey());
       }
     }
-    assertThat(empty).hasSize(4).allMatch(OpenIconsTest::isCollection);
+    assertThat(empty).hasSize(4).allMatch(OpenIcons::isCollection);
     assertThat(noted).isEmpty();
     assertThat(pieces).isEqualTo(5071);
   }
@@ -98,7 +68,7 @@ class OpenIconsTest {
     for (Map.Entry<String, byte[]> file : FILES.entrySet()) {
       String text = new String(file.getValue(), StandardCharsets.UTF_8);
       boolean pathsOnly = !SHAPE.matcher(text).find();
-      if (isCollection(file.getKey()) || number++ % SAMPLE_STEP != 0 || !pathsOnly) {
+      if (OpenIcons.isCollection(file.getKey()) || number++ % SAMPLE_STEP != 0 || !pathsOnly) {
         continue;
       }
       Artwork art = SvgReader.withScale(1).read(file.getKey(), file.getValue());

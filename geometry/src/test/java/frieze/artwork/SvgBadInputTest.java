@@ -109,6 +109,19 @@ class SvgBadInputTest {
   }
 
   @Test
+  void a_book_of_letters_is_refused() {
+    refusedSoon(
+        () -> OPEN + "<text>" + "a book ".repeat(1_000_000) + "</text></svg>", ArtworkCode.TOO_BIG);
+    refusedSoon(
+        () ->
+            OPEN
+                + "<text id='t'>a line of some letters</text>"
+                + "<use href='#t'/>".repeat(50_000)
+                + "</svg>",
+        ArtworkCode.TOO_BIG);
+  }
+
+  @Test
   void deep_nesting_is_refused() {
     refusedSoon(() -> OPEN + "<g>".repeat(100_000), ArtworkCode.TOO_BIG);
   }
@@ -136,7 +149,10 @@ class SvgBadInputTest {
             + "<style>.a{fill:none;stroke:#123456;stroke-width:.5mm}</style><g transform='rotate(5)'>"
             + "<path class='a' d='M1 2C3 4 5 6 7 8zA1 2 3 0 1 4 5'/><use href='#r' x='1em'/></g>"
             + "<svg viewBox='0 0 10 10' width='50' height='5'><rect id='r' width='9' height='9' rx='1'/>"
-            + "</svg><polygon points='1,2 3,4 5,9'/></svg>";
+            + "</svg><polygon points='1,2 3,4 5,9'/><clipPath id='c'><circle r='9'/></clipPath>"
+            + "<text x='1 2' dy='1em' clip-path='url(#c)' style='font:bold 9px serif'>Ash<tspan>"
+            + "A</tspan></text><path stroke='red' stroke-dasharray='0 4 1' d='M0 0H9'"
+            + " stroke-linecap='round' transform='skewX(9)' transform-origin='50% 1'/></svg>";
     long seed = Seeds.seed(20_260_101);
     SplittableRandom random = new SplittableRandom(seed);
     for (int n = 0; n < 1_000; n++) {

@@ -17,6 +17,9 @@ import java.util.List;
  * 1.1, 11.4.
  */
 final class Dashes {
+  /** A dash that ends within this part of the pattern of a corner ends at it. */
+  private static final double ROUNDING = 1e-9;
+
   /** More dashes than this on a path are no pattern that can be cut. */
   static final int MOST = 20_000;
 
@@ -43,6 +46,9 @@ final class Dashes {
   private int index;
   private double left;
   private boolean on;
+
+  /** Whether the pen was down where the last segment ended. */
+  private boolean onAtEnd;
 
   private Dashes(Stroke stroke, double tolerance) {
     this.pattern = stroke.dashes();
@@ -104,24 +110,27 @@ final class Dashes {
       drawn.add(new ArrayList<>());
     }
     segments.forEach(this::cut);
-    boolean wraps = closed && startsOn && on;
+    drawn.removeIf(List::isEmpty);
+    boolean wraps = closed && startsOn && onAtEnd && !drawn.isEmpty();
     if (wraps && drawn.size() == 1) {
-      return List.of(new Path(drawn.get(0), true));
+      List<Segment> only = drawn.get(0);
+      boolean whole = only.get(only.size() - 1).end().equals(only.get(0).start());
+      return List.of(new Path(only, whole));
     }
     if (wraps) {
       List<Segment> last = drawn.remove(drawn.size() - 1);
       last.addAll(drawn.get(0));
       drawn.set(0, last);
     }
-    drawn.removeIf(List::isEmpty);
     return drawn.stream().map(d -> new Path(d, false)).toList();
   }
 
   private void cut(Segment s) {
     double length = length(s);
+    double rounding = ROUNDING * period;
     double done = 0;
     Point from = s.start();
-    while (length - done > left) {
+    while (length - done > left + rounding) {
       double to = done + left;
       Point end = s.at(to / length);
       if (on && left == 0 && pattern.get(index) == 0) {
@@ -135,8 +144,15 @@ final class Dashes {
         drawn.add(new ArrayList<>());
       }
     }
-    left -= length - done;
     draw(s, new Stretch(from, s.end(), (length - done) / length));
+    onAtEnd = on;
+    left -= length - done;
+    if (Math.abs(left) <= rounding && pattern.get(index) > 0) {
+      next();
+      if (on) {
+        drawn.add(new ArrayList<>());
+      }
+    }
   }
 
   private record Stretch(Point from, Point to, double share) {}

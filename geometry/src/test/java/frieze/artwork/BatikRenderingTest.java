@@ -1,0 +1,194 @@
+package frieze.artwork;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import frieze.artwork.pen.Clipping;
+import frieze.artwork.pen.StrokeOutline;
+import frieze.curve.Point;
+import frieze.region.Region;
+import frieze.region.Ring;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * What a drawing covers, against Batik's own rendering at 20 pixels to the millimetre: a pixel that
+ * is more than half covered is inside our outline, one that is less is outside, or its middle is
+ * within half a pixel of the outline; and the areas are the same but for a small part of a pixel
+ * along the outline. Batik does not smooth the edges of clips, and does not follow a clip of a
+ * clip.
+ */
+class BatikRenderingTest {
+  private static final double PX_PER_MM = 20;
+  private static final double TOLERANCE_MM = 0.001;
+  private static final double HALF_PIXEL_MM = 0.5 / PX_PER_MM;
+
+  /** How far the outline may be off all along, in pixels; the worst measured is 0.05. */
+  private static final double AREA_PX = 0.06;
+
+  /** Where Batik cuts along whole pixels. */
+  private static final double CLIPPED_AREA_PX = 0.5;
+
+  private static final int SAMPLE_STEP = 200;
+  private static final Pattern BOX = Pattern.compile("viewBox=\"0 0 (\\S+) (\\S+)\"");
+  private static final double ICON_MM = 12;
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "shapes",
+        "paths",
+        "arcs",
+        "fill-rules",
+        "transforms",
+        "viewports",
+        "uses",
+        "styles",
+        "strokes",
+        "dashes",
+        "skewed-pens",
+        "clips",
+        "percent-and-units"
+      })
+  void a_feature_file_covers_what_batik_renders(String name) throws IOException {
+    try (InputStream in =
+        BatikRenderingTest.class.getResourceAsStream("/frieze/artwork/features/" + name + ".svg")) {
+      assertThat(difference(name, new String(in.readAllBytes(), StandardCharsets.UTF_8))).isEmpty();
+    }
+  }
+
+  @Test
+  void every_two_hundredth_open_icon_covers_what_batik_renders() throws IOException {
+    assertThat(differences(SAMPLE_STEP)).isEmpty();
+  }
+
+  @Test
+  @Tag("corpus")
+  void every_open_icon_covers_what_batik_renders() throws IOException {
+    assertThat(differences(1)).isEmpty();
+  }
+
+  private static List<String> differences(int step) throws IOException {
+    List<String> found = new ArrayList<>();
+    int number = 0;
+    for (Map.Entry<String, byte[]> file : OpenIcons.all().entrySet()) {
+      if (number++ % step == 0 && !OpenIcons.isCollection(file.getKey())) {
+        String svg = sized(new String(file.getValue(), StandardCharsets.UTF_8));
+        found.addAll(difference(file.getKey(), svg));
+      }
+    }
+    assertThat(number).isEqualTo(4099);
+    return found;
+  }
+
+  /** An icon 12 mm wide, whatever size it states. */
+  private static String sized(String svg) {
+    Matcher box = BOX.matcher(svg);
+    assertThat(box.find()).isTrue();
+    double w = Double.parseDouble(box.group(1));
+    double h = Double.parseDouble(box.group(2));
+    int end = svg.indexOf('>');
+    String head = svg.substring(0, end).replaceAll(" (width|height)=\"[^\"]*\"", "");
+    String size = " width=\"" + ICON_MM + "mm\" height=\"" + ICON_MM * h / w + "mm\" ";
+    return head.replaceFirst("<svg", "<svg" + size) + svg.substring(end);
+  }
+
+  private static List<String> difference(String name, String svg) {
+    Artwork read = new SvgReader().read(name, svg.getBytes(StandardCharsets.UTF_8));
+    Region ours =
+        Clipping.of(StrokeOutline.of(read, TOLERANCE_MM), TOLERANCE_MM).filled(TOLERANCE_MM);
+    double[][] theirs = BatikRendering.coverage(svg, PX_PER_MM);
+    boolean[][] inside = inside(ours, theirs.length, theirs[0].length, pageHeightMm(svg));
+    List<String> found = new ArrayList<>();
+    double covered = 0;
+    int off = 0;
+    for (int j = 0; j < theirs.length; j++) {
+      for (int i = 0; i < theirs[j].length; i++) {
+        covered += theirs[j][i];
+        if (theirs[j][i] > 0.5 != inside[j][i]
+            && distance(ours, middle(i, j, pageHeightMm(svg))) > HALF_PIXEL_MM + TOLERANCE_MM) {
+          off++;
+          if (off == 1) {
+            found.add(
+                name + ": pixel " + i + ", " + j + " is covered by " + theirs[j][i] + " in Batik");
+          }
+        }
+      }
+    }
+    double area = ours.area() * PX_PER_MM * PX_PER_MM;
+    double along = (covered - area) / (ours.perimeter() * PX_PER_MM);
+    boolean clipped = svg.contains("<clipPath") || svg.contains("<svg x=");
+    if (Math.abs(along) > (clipped ? CLIPPED_AREA_PX : AREA_PX)) {
+      found.add(name + ": the area differs by " + along + " px along the outline");
+    }
+    return found;
+  }
+
+  private static double pageHeightMm(String svg) {
+    Matcher height = Pattern.compile(" height=\"([\\d.]+)mm\"").matcher(svg);
+    assertThat(height.find()).isTrue();
+    return Double.parseDouble(height.group(1));
+  }
+
+  private static Point middle(int i, int j, double pageMm) {
+    return new Point((i + 0.5) / PX_PER_MM, pageMm - (j + 0.5) / PX_PER_MM);
+  }
+
+  /** Whether the middle of each pixel is inside: an odd number of edges is to its left. */
+  private static boolean[][] inside(Region region, int rows, int columns, double pageMm) {
+    boolean[][] inside = new boolean[rows][columns];
+    for (int j = 0; j < rows; j++) {
+      double[] cut = crossings(region, middle(0, j, pageMm).y());
+      int left = 0;
+      for (int i = 0; i < columns; i++) {
+        double x = middle(i, j, pageMm).x();
+        while (left < cut.length && cut[left] < x) {
+          left++;
+        }
+        inside[j][i] = left % 2 == 1;
+      }
+    }
+    return inside;
+  }
+
+  private static double[] crossings(Region region, double y) {
+    List<Double> xs = new ArrayList<>();
+    for (Ring ring : region.rings()) {
+      List<Point> points = ring.points();
+      for (int k = 0; k < points.size(); k++) {
+        Point a = points.get(k);
+        Point b = points.get((k + 1) % points.size());
+        if (a.y() > y != b.y() > y) {
+          xs.add(a.x() + (y - a.y()) / (b.y() - a.y()) * (b.x() - a.x()));
+        }
+      }
+    }
+    double[] sorted = xs.stream().mapToDouble(Double::doubleValue).toArray();
+    Arrays.sort(sorted);
+    return sorted;
+  }
+
+  private static double distance(Region region, Point p) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Ring ring : region.rings()) {
+      List<Point> points = ring.points();
+      for (int k = 0; k < points.size(); k++) {
+        Point a = points.get(k);
+        Point ab = points.get((k + 1) % points.size()).minus(a);
+        double t = Math.max(0, Math.min(1, p.minus(a).dot(ab) / ab.dot(ab)));
+        least = Math.min(least, p.distance(a.plus(ab.times(t))));
+      }
+    }
+    return least;
+  }
+}
