@@ -60,7 +60,7 @@ final class BoreKeys {
   static final Key<Double> DEPTH =
       Key.optional(
           "depth",
-          Types.length(Range.POSITIVE),
+          Types.length(Range.DEPTH),
           "through the stock",
           "The depth below the stock's top.");
   static final Key<Values> COUNTERSINK =

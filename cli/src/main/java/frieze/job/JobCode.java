@@ -42,7 +42,10 @@ public enum JobCode implements Code {
   BAD_TABLE("JOB-037", "table of openings that can\'t be read"),
   BAD_TEST_CUT("JOB-038", "test cut that contradicts itself"),
   NO_ROOM_FOR_PINS("JOB-039", "no room for pins in the waste"),
-  LIES_TOO_SKEWED("JOB-040", "stock that lies too far turned");
+  LIES_TOO_SKEWED("JOB-040", "stock that lies too far turned"),
+  NO_DEPTH("JOB-041", "depth that is not below the stock's top"),
+  NO_SUCH_ANGLE("JOB-042", "angle that no pointed tool can have"),
+  NO_LIMIT("JOB-043", "limit that lets a tool do nothing");
 
   private final String id;
   private final String title;

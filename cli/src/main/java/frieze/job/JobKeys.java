@@ -267,7 +267,7 @@ final class JobKeys {
         Key.required("tool", Types.TEXT, "a tool of the shop; `frieze shop` lists them")
             .alsoCalled("bit");
     static final Key<Double> DEPTH =
-        Key.required("depth", Types.length(Range.POSITIVE), "the depth below the stock's top");
+        Key.required("depth", Types.length(Range.DEPTH), "the depth below the stock's top");
     static final Key<Double> STEPOVER =
         Key.withDefault(
             "stepover",
@@ -329,7 +329,7 @@ final class JobKeys {
     static final Key<Double> DEEPEST =
         Key.optional(
             "deepest",
-            Types.length(Range.POSITIVE),
+            Types.length(Range.DEPTH),
             "as deep as the bit can",
             "Where the area is wider than the bit carves at this depth, it gets a flat floor.");
     static final Key<String> FLOOR_TOOL =

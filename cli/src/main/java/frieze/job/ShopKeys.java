@@ -197,7 +197,7 @@ final class ShopKeys {
     static final Key<Double> PASS_DEPTH =
         Key.optional(
             "pass depth",
-            Types.length(Range.POSITIVE),
+            Types.length(Range.LIMIT),
             "by the material; half of the diameter in hardwood",
             "The most that it takes in one pass.");
     static final Key<Double> ENGAGEMENT =
@@ -215,15 +215,15 @@ final class ShopKeys {
     static final Key<Double> TOP_SPEED =
         Key.required(
             "top speed",
-            Types.quantity(UnitKind.SPEED, Range.POSITIVE),
+            Types.quantity(UnitKind.SPEED, Range.LIMIT),
             "the speed that is marked on it, or less");
     static final Key<Double> TOP_FEED =
         Key.required(
-            "top feed", Types.quantity(UnitKind.FEED, Range.POSITIVE), "never faster than this");
+            "top feed", Types.quantity(UnitKind.FEED, Range.LIMIT), "never faster than this");
     static final Key<Double> TOP_PLUNGE =
         Key.required(
             "top plunge",
-            Types.quantity(UnitKind.FEED, Range.POSITIVE),
+            Types.quantity(UnitKind.FEED, Range.LIMIT),
             "never faster than this straight down");
     static final Section SECTION =
         new Section(

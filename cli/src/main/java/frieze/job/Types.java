@@ -122,7 +122,7 @@ final class Types {
         if (range.contains(value)) {
           return Optional.of(value);
         }
-        reading.error(JobCode.OUT_OF_RANGE, node, text.get() + " must be " + range.words(), "");
+        reading.error(range.code(), node, text.get() + " must be " + range.words(), range.hint());
       } catch (QuantityText.NotAQuantity e) {
         reading.error(e.code(), node, e.text(), e.hint());
       }
@@ -156,7 +156,7 @@ final class Types {
       }
       double value = Double.parseDouble(text.get());
       if (!range.contains(value)) {
-        reading.error(JobCode.OUT_OF_RANGE, node, text.get() + " must be " + range.words(), "");
+        reading.error(range.code(), node, text.get() + " must be " + range.words(), range.hint());
         return Optional.empty();
       }
       return Optional.of(value);

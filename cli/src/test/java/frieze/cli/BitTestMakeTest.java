@@ -94,7 +94,7 @@ class BitTestMakeTest {
       Shell.Result result = new Shell(folder).run("make", "job.yaml");
       assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT.number());
       assertThat(result.err())
-          .contains("shop.yaml:5:", "JOB-009", angle + " must be more than 0 and below 180 deg");
+          .contains("shop.yaml:5:", "JOB-042", angle + " must be more than 0 and below 180 deg");
     }
     for (String depth : List.of("0", "-2")) {
       write("angle: 60");
@@ -103,7 +103,7 @@ class BitTestMakeTest {
           JOB.replace("tool: vee mine", "tool: vee mine, deepest: " + depth));
       Shell.Result result = new Shell(folder).run("make", "job.yaml");
       assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT.number());
-      assertThat(result.err()).contains("job.yaml:", "JOB-009", depth + " must be more than 0");
+      assertThat(result.err()).contains("job.yaml:", "JOB-041", depth + " must be more than 0");
     }
   }
 

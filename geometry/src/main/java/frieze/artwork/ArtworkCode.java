@@ -29,7 +29,11 @@ public enum ArtworkCode implements Code {
   NOTHING_PICKED("ART-023", "nothing in the drawing is called so"),
   TEXT_SET("ART-024", "text is set in a font that is at hand"),
   GLYPH_MISSING("ART-025", "a character is not in the font"),
-  NOT_A_FONT("ART-026", "a file is not a font that can be read");
+  NOT_A_FONT("ART-026", "a file is not a font that can be read"),
+  CROSSES("ART-027", "outlines cross themselves or each other"),
+  DOUBLED_POINTS("ART-028", "points stand twice"),
+  NO_AREA("ART-029", "an outline encloses nothing"),
+  HAIRLINE("ART-030", "an area is as thin as a hair");
 
   private final String id;
   private final String title;

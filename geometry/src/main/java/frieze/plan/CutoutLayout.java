@@ -258,7 +258,8 @@ final class CutoutLayout {
               + Amounts.length(tabs.widthMm())
               + " do not fit on an outline "
               + Amounts.length(track.lengthMm())
-              + " long",
+              + " long, which begins at "
+              + Amounts.place(track.start().x(), track.start().y()),
           "ask for fewer or narrower tabs");
     }
     return zones.orElse(List.of());

@@ -129,8 +129,12 @@ final class VGrooveCheck {
               + work.tool().name()
               + " is "
               + Amounts.length(vee.tipMm())
-              + " wide and fits nowhere into "
-              + work.on().motif(),
+              + " wide but the widest place of "
+              + work.on().motif()
+              + ", which lies about "
+              + Amounts.place(area.bounds().centre().x(), area.bounds().centre().y())
+              + " of the drawing, is "
+              + Amounts.length(2 * Inradius.of(area, vee.tipMm() / 2)),
           "use a bit with a finer tip, or a larger motif");
     }
   }

@@ -1,5 +1,6 @@
 package frieze.artwork.mend;
 
+import frieze.artwork.ArtworkCode;
 import frieze.curve.Point;
 
 /**
@@ -11,22 +12,31 @@ import frieze.curve.Point;
 public record Mend(Kind kind, Point at, double amountMm) {
   /** What was done. */
   public enum Kind {
-    JOINED("ends joined"),
-    DUPLICATE("repeated outlines and lines removed"),
-    OVERLAP("lines that lie on each other made one"),
-    DOUBLED("doubled points removed"),
-    CROSSING("crossings of outlines resolved by the fill rule"),
-    SHARED("edges of outlines that lie on each other resolved by the fill rule"),
-    INSIDE("outlines with area on both sides, or on neither, removed"),
-    SPECK("specks smaller than asked for removed"),
-    SLIVER("slivers removed"),
+    JOINED(ArtworkCode.MENDED, "ends joined"),
+    DUPLICATE(ArtworkCode.MENDED, "repeated outlines and lines removed"),
+    OVERLAP(ArtworkCode.MENDED, "lines that lie on each other made one"),
+    DOUBLED(ArtworkCode.DOUBLED_POINTS, "doubled points removed"),
+    CROSSING(ArtworkCode.CROSSES, "crossings of outlines resolved by the fill rule"),
+    SHARED(
+        ArtworkCode.MENDED, "edges of outlines that lie on each other resolved by the fill rule"),
+    INSIDE(ArtworkCode.MENDED, "outlines with area on both sides, or on neither, removed"),
+    SPECK(ArtworkCode.MENDED, "specks smaller than asked for removed"),
+    FLAT(ArtworkCode.NO_AREA, "outlines that enclose nothing removed"),
+    SLIVER(ArtworkCode.HAIRLINE, "slivers removed, by their widths"),
     /** Changes nothing that is drawn, so it is not told. */
-    TURNED("outlines turned");
+    TURNED(ArtworkCode.MENDED, "outlines turned");
 
+    private final ArtworkCode code;
     private final String words;
 
-    Kind(String words) {
+    Kind(ArtworkCode code, String words) {
+      this.code = code;
       this.words = words;
+    }
+
+    /** What is told of it. */
+    ArtworkCode code() {
+      return code;
     }
 
     /** What was done, in words. */

@@ -49,14 +49,14 @@ public record Repair(Artwork artwork, List<Mend> mends) {
     Artwork once = new Doubled(mends).apply(new Repeats(mends).apply(drawn));
     Artwork apart = new Overlaps(gapMm, mends).apply(once);
     Artwork joined = new JoinEnds(gapMm, mends).apply(apart);
-    Artwork ordered = new Areas(mends).apply(joined);
+    Artwork ordered = new Areas(mends).apply(new Flat(mends).apply(joined));
     Artwork kept = new Smallest(smallestMm, gapMm, mends).apply(ordered);
     requireSomething(drawn, kept);
     List<Diagnostic> notes = new ArrayList<>(drawn.notes());
     for (Mend.Kind kind : Mend.Kind.values()) {
       List<Mend> some = mends.stream().filter(m -> m.kind() == kind).toList();
       if (!some.isEmpty() && kind != Mend.Kind.TURNED) {
-        notes.add(note(drawn.source(), text(kind, some)));
+        notes.add(note(kind.code(), drawn.source(), text(kind, some)));
       }
     }
     openLines(kept, notes);
@@ -74,8 +74,8 @@ public record Repair(Artwork artwork, List<Mend> mends) {
     }
   }
 
-  private static Diagnostic note(String source, String message) {
-    return Diagnostic.note(ArtworkCode.MENDED, SourceSpan.file(source), message);
+  private static Diagnostic note(ArtworkCode code, String source, String message) {
+    return Diagnostic.note(code, SourceSpan.file(source), message);
   }
 
   /** The count, and the places of the largest. */
@@ -110,6 +110,7 @@ public record Repair(Artwork artwork, List<Mend> mends) {
               Locale.ROOT, "%.3f, %.3f", open.get(0).start().x(), open.get(0).start().y());
       notes.add(
           note(
+              ArtworkCode.MENDED,
               artwork.source(),
               (bare.size() - open.size())
                   + " outlines are closed and "

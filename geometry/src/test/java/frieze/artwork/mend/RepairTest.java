@@ -167,6 +167,23 @@ class RepairTest {
     assertThat(mended.artwork().filled(0.001).area()).isCloseTo(1600 + 12, within(1e-6));
   }
 
+  /**
+   * A bow tie, a line there and back, and a hair 0.02 mm wide, told apart with place and amount.
+   */
+  @Test
+  void each_fault_of_an_outline_has_a_code_of_its_own_with_place_and_amount() {
+    String faults = "M10 10 L50 50 V10 L10 50 Z M60 20 l30 6 l-30 -6 z M60 30 h0.02 v40 h-0.02 z";
+    List<String> told =
+        Repair.of(drawn(faults, "nonzero"), 0.05, 0).artwork().notes().stream()
+            .map(n -> n.code().id() + " " + n.message())
+            .toList();
+    assertThat(told)
+        .contains(
+            "ART-027 crossings of outlines resolved by the fill rule: 1, at (mm) 30.000, 70.000 (0.0070)",
+            "ART-029 outlines that enclose nothing removed: 1, at (mm) 75.000, 77.000 (30.0000)",
+            "ART-030 slivers removed, by their widths: 1, at (mm) 60.010, 50.000 (0.0200)");
+  }
+
   @Test
   void doubled_points_go() {
     Point a = new Point(50, 10);
@@ -178,6 +195,8 @@ class RepairTest {
     Repair mended = Repair.of(doubled, 0.05, 0);
     assertThat(of(mended, Mend.Kind.DOUBLED)).hasSize(2);
     assertThat(mended.artwork().pieces().get(0).paths().get(0).segments()).hasSize(4);
+    assertThat(notes(mended))
+        .contains("ART-028", "doubled points removed: 2, at (mm) 50.000, 10.000; 50.000, 50.000");
   }
 
   @Test
