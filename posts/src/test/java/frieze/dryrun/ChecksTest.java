@@ -7,6 +7,7 @@ import frieze.diagnostic.Code;
 import frieze.rs274.ReadingRules.Paths;
 import frieze.rs274.ReadingRules.Rapids;
 import frieze.shop.KeepOut;
+import frieze.shop.Machine;
 import frieze.shop.Stock;
 import frieze.shop.Tool;
 import frieze.shop.Zero;
@@ -291,5 +292,24 @@ class ChecksTest {
     assertThat(codes(result)).containsOnly(FindingCode.INTO_SPOILBOARD);
     assertThat(result.findings().get(0).amount().value())
         .isCloseTo(19.3 - 18.5 - 0.4, within(1e-9));
+  }
+
+  @Test
+  void a_program_that_moves_nothing_is_told() {
+    DryRunResult result = Bench.run(Bench.KNOWN, "G17 G21 G90\nS16000 M3\nM2\n");
+    assertThat(only(result, FindingCode.NOTHING_MOVES).message())
+        .isEqualTo("the program has no move in 3 lines");
+  }
+
+  @Test
+  void another_tool_after_cuts_needs_a_changer() {
+    Machine m = Bench.machine(false);
+    Machine byHand =
+        new Machine(
+            m.name(), m.post(), 780, 560, 120, m.x(), m.y(), m.z(), m.spindle(), false, false, 0);
+    Surroundings known = Bench.KNOWN.withMachine(byHand);
+    Finding finding = only(Bench.run(known, Bench.GOOD), FindingCode.NO_TOOL_CHANGER);
+    assertThat(finding.text()).isEqualTo("T2 M6");
+    assertThat(codes(Bench.run(Bench.KNOWN, Bench.GOOD))).isEmpty();
   }
 }
