@@ -5,9 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -77,6 +81,30 @@ class DryRunCommandTest {
   void a_text_that_is_no_program_is_exit_code_3() {
     Shell.Result result = dryRun("this is a letter\nto nobody\n");
     assertThat(result.code()).as(result.out()).isEqualTo(ExitCode.BAD_INPUT.number());
+  }
+
+  @Test
+  void a_program_from_standard_input_is_told_like_a_file() {
+    Shell.Result fromFile = dryRun(SQUARE);
+    InputStream before = System.in;
+    System.setIn(new ByteArrayInputStream(SQUARE.getBytes(StandardCharsets.US_ASCII)));
+    try {
+      Shell.Result piped = shell.run("dryrun", "-");
+      assertThat(piped.code()).isEqualTo(fromFile.code());
+      assertThat(piped.out().lines().skip(3)).isNotEmpty();
+      assertThat(findings(piped)).isNotEmpty().isEqualTo(findings(fromFile));
+    } finally {
+      System.setIn(before);
+    }
+  }
+
+  private static List<String> findings(Shell.Result result) {
+    return result
+        .out()
+        .lines()
+        .filter(l -> l.contains("NOT CHECKED") || l.contains("[DRY-"))
+        .map(l -> l.replaceFirst("^[^ ]*:", ""))
+        .toList();
   }
 
   @Test

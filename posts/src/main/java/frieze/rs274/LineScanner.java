@@ -100,7 +100,7 @@ final class LineScanner {
     if (c == '-' || c == '+') {
       pos++;
       int next = peek();
-      if (next == '#' || next == '[' || startsFunction()) {
+      if (next == '#' || next == '[' || (next >= 'A' && next <= 'Z' && startsFunction())) {
         throw new Refusal(
             ProgramCode.SIGN,
             start,

@@ -97,8 +97,7 @@ class MutationTest {
             "G1 X240 Z-2 F4000",
             FindingCode.FEED_BEYOND_MACHINE,
             "G1 X240 Z-2 F4000"),
-        new Mutation(
-            "no speed", "S16000 M3", "M3", FindingCode.NO_SPEED, "G1 Z0 F400"),
+        new Mutation("no speed", "S16000 M3", "M3", FindingCode.NO_SPEED, "G1 Z0 F400"),
         new Mutation(
             "a rapid for a feed",
             "G1 X200\n",
