@@ -21,7 +21,7 @@ import org.locationtech.jts.operation.valid.IsSimpleOp;
  * <p>If nothing crosses or touches, each ring is a border or not by its nesting alone. Otherwise
  * the lines are cut where they cross, and each face of the net is kept if its winding number says
  * so. Ends that miss each other by rounding are welded first. Cost: O(n log n) for rings apart, and
- * about ten times that when they cross; each face costs the edges that are as high as it.
+ * about ten times that when they cross; each face costs the rings that it may be in.
  */
 final class FillRuleResolver {
   private FillRuleResolver() {}

@@ -1,46 +1,35 @@
 package frieze.region;
 
 import java.util.List;
-import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.index.intervalrtree.SortedPackedIntervalRTree;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.index.strtree.STRtree;
 
 /**
  * How often many rings together go round points.
  *
- * <p><i>Cost:</i> O(n log n) to make; a point costs O(log n) and the edges that are as high as it.
+ * <p><i>Cost:</i> O(n log n) for n rings; a point costs O(log n) and the edges of the rings whose
+ * bounds it is in.
  */
 final class Windings {
-  private final SortedPackedIntervalRTree edges = new SortedPackedIntervalRTree();
-
-  private record Edge(Coordinate from, Coordinate to) {
-    /** What the edge adds when it crosses the ray from a point to the right. */
-    int crossing(Coordinate p) {
-      if (from.y <= p.y) {
-        return to.y > p.y && Orientation.index(from, to, p) > 0 ? 1 : 0;
-      }
-      return to.y <= p.y && Orientation.index(from, to, p) < 0 ? -1 : 0;
-    }
-  }
+  private final STRtree rings = new STRtree();
 
   private static final class Sum {
     private int turns;
   }
 
   /** Rings with their first coordinate repeated at the end. */
-  Windings(List<Coordinate[]> rings) {
-    for (Coordinate[] ring : rings) {
-      for (int i = 1; i < ring.length; i++) {
-        Edge edge = new Edge(ring[i - 1], ring[i]);
-        edges.insert(Math.min(edge.from.y, edge.to.y), Math.max(edge.from.y, edge.to.y), edge);
-      }
+  Windings(List<Coordinate[]> closed) {
+    for (Coordinate[] ring : closed) {
+      Winding winding = new Winding(ring);
+      rings.insert(winding.bounds(), winding);
     }
   }
 
   /** The number of turns of all rings round a point, counter-clockwise counted positive. */
   int around(Coordinate p) {
     Sum sum = new Sum();
-    edges.query(p.y, p.y, edge -> sum.turns += ((Edge) edge).crossing(p));
+    rings.query(new Envelope(p), ring -> sum.turns += ((Winding) ring).around(p));
     return sum.turns;
   }
 }
