@@ -3,9 +3,13 @@ package frieze.cli;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.SourceSpan;
+import frieze.opening.Bead;
 import frieze.opening.FittedOpening;
+import frieze.opening.InsertFitter;
+import frieze.opening.InsertRequest;
 import frieze.opening.Measured;
 import frieze.opening.OpeningFitter;
+import frieze.opening.Sitting;
 import frieze.wood.Allowances;
 import frieze.wood.Moisture;
 import frieze.wood.Sawn;
@@ -13,7 +17,9 @@ import frieze.wood.SideFit;
 import frieze.wood.Species;
 import frieze.wood.WoodCode;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -32,7 +38,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     usageHelpAutoWidth = true)
 final class FitCommand implements Callable<Integer> {
-  private static final double HALF_MM_TAPE = 0.5;
+  private static final double HALF_MM = 0.5;
 
   private final Console console;
 
@@ -58,6 +64,19 @@ final class FitCommand implements Callable<Integer> {
 
   @Option(names = "--bead", paramLabel = "RADIUS", description = "the weld's radius in the corners")
   private @Nullable String bead;
+
+  @Option(
+      names = "--bevelled",
+      description = "the weld is straight from side to side, and --bead is its leg")
+  private boolean bevelled;
+
+  @Option(
+      names = "--marks",
+      paramLabel = "LENGTH",
+      description =
+          "the diagonals were taken between marks on the bottom and the top rail, this far from the"
+              + " corners")
+  private @Nullable String marks;
 
   @Option(
       names = "--into-bead",
@@ -86,8 +105,20 @@ final class FitCommand implements Callable<Integer> {
   @Option(
       names = "--moisture",
       paramLabel = "PERCENT",
-      description = "now, lowest and highest in use (8, 6, 10)")
+      description = "now, lowest and highest in use (8, 6, 10); now alone with both seasons")
   private String moisture = "8, 6, 10";
+
+  @Option(
+      names = "--dry-season",
+      paramLabel = "AIR",
+      description = "the air of the driest season, instead of the lowest moisture (21 C, 30%%)")
+  private @Nullable String drySeason;
+
+  @Option(
+      names = "--damp-season",
+      paramLabel = "AIR",
+      description = "the air of the dampest season, instead of the highest (24 C, 60%%)")
+  private @Nullable String dampSeason;
 
   @Option(
       names = "--play",
@@ -135,24 +166,49 @@ final class FitCommand implements Callable<Integer> {
     FitReport report = new FitReport(console.out(), units.equals("in"));
     report.opening(fitted, measured);
     report.panel(width, height, measured.beadRadiusMm());
-    if (range.beyondRule()) {
-      console.err().println(FitReport.beyondRule(range));
-    }
+    range.beyondRule(SourceSpan.NONE).ifPresent(console.err()::println);
     List<Diagnostic> binding = new ArrayList<>();
-    report.binding("width", width, length("--play", play, 0.5)).ifPresent(binding::add);
-    report.binding("height", height, length("--play", play, 0.5)).ifPresent(binding::add);
+    report.binding("width", width, length("--play", play, HALF_MM)).ifPresent(binding::add);
+    report.binding("height", height, length("--play", play, HALF_MM)).ifPresent(binding::add);
     if (!binding.isEmpty()) {
       throw new BadInputException(binding);
     }
+    report.sitting(sitting(fitted, measured, lengthwise, across, range));
     return ExitCode.FINE.number();
   }
 
+  private Sitting sitting(
+      FittedOpening fitted, Measured measured, boolean lengthwise, double across, Moisture range) {
+    double along = Species.ALONG_GRAIN_PER_PCT;
+    Optional<List<Double>> gaps =
+        Optional.ofNullable(gap).map(g -> Collections.nCopies(4, length("--gap", g, 0)));
+    InsertRequest asked =
+        new InsertRequest(
+            gaps,
+            length("--play", play, HALF_MM),
+            lengthwise ? along : across,
+            lengthwise ? across : along,
+            range,
+            allowances());
+    Bead.Shape shape = bevelled ? Bead.Shape.BEVELLED : Bead.Shape.ROUND;
+    return InsertFitter.fit(
+        "panel",
+        fitted,
+        new Bead(shape, measured.beadRadiusMm()),
+        measured.tapeMm(),
+        asked,
+        SourceSpan.NONE);
+  }
+
+  private Allowances allowances() {
+    return new Allowances(length("--coating", coating, 0), length("--sanded", sanded, 0));
+  }
+
   private SideFit side(double openingMm, double perPct, Moisture range) {
-    Allowances allowances =
-        new Allowances(length("--coating", coating, 0), length("--sanded", sanded, 0));
+    Allowances allowances = allowances();
     try {
       return gap == null
-          ? SideFit.withPlay(openingMm, perPct, range, length("--play", play, 0.5), allowances)
+          ? SideFit.withPlay(openingMm, perPct, range, length("--play", play, HALF_MM), allowances)
           : SideFit.ofCut(
               openingMm, perPct, range, openingMm - 2 * length("--gap", gap, 0), allowances);
     } catch (IllegalArgumentException e) {
@@ -169,13 +225,17 @@ final class FitCommand implements Callable<Integer> {
     if (stations.size() == 1 || stations.size() == 2) {
       throw options().wrong("--height", "give it three times or more, or not at all");
     }
+    if (intoBead && (marks != null || bevelled)) {
+      throw options().wrong("--into-bead", "is for round welds, and without --marks");
+    }
     return new Measured(
         lengths("--sides", sides, 4),
         stations,
         lengths("--diagonals", diagonals, 2),
         length("--bead", bead, 0),
         intoBead,
-        tape == null ? HALF_MM_TAPE : options().heightMm("--tape", tape));
+        length("--marks", marks, 0),
+        tape == null ? HALF_MM : options().heightMm("--tape", tape));
   }
 
   private Species species() {
@@ -191,8 +251,18 @@ final class FitCommand implements Callable<Integer> {
   }
 
   private Moisture moisture() {
-    String[] parts = moisture.replace("%", "").split("[,\\s]+", -1);
+    String[] parts = moisture.replace("%", "").strip().split("[,\\s]+", -1);
+    if ((drySeason == null) != (dampSeason == null)) {
+      String other = drySeason == null ? "--damp-season" : "--dry-season";
+      throw options().wrong(other, "give both seasons");
+    }
     try {
+      if (drySeason != null && dampSeason != null) {
+        return new Moisture(
+            Double.parseDouble(parts[0]),
+            options().read("--dry-season", drySeason, SeasonOption::moisturePct),
+            options().read("--damp-season", dampSeason, SeasonOption::moisturePct));
+      }
       if (parts.length == 3) {
         return new Moisture(
             Double.parseDouble(parts[0]),

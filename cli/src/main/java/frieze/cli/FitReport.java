@@ -6,7 +6,7 @@ import frieze.diagnostic.SourceSpan;
 import frieze.opening.FittedOpening;
 import frieze.opening.Measured;
 import frieze.opening.OpeningFitter;
-import frieze.wood.Moisture;
+import frieze.opening.Sitting;
 import frieze.wood.SideFit;
 import frieze.wood.WoodCode;
 import java.io.PrintStream;
@@ -108,19 +108,25 @@ final class FitReport {
                 + " on each side"));
   }
 
-  static Diagnostic beyondRule(Moisture moisture) {
-    return Diagnostic.warning(
-        WoodCode.BEYOND_RULE,
-        SourceSpan.NONE,
-        String.format(
-            Locale.ROOT,
-            "moisture from %.1f to %.1f %% is an extrapolation: the rule is published for %.0f to"
-                + " %.0f %%",
-            moisture.driestPct(),
-            moisture.wettestPct(),
-            Moisture.RULE_FROM_PCT,
-            Moisture.RULE_TO_PCT),
-        "");
+  /** How the panel that follows the outline will sit. */
+  void sitting(Sitting sitting) {
+    Table table = new Table("gap at", "fitted now", "driest", "wettest");
+    for (Sitting.Gap gap : sitting.gaps()) {
+      table.row(
+          List.of(gap.place(), text(gap.nowMm()), text(gap.driestMm()), text(gap.wettestMm())));
+    }
+    out.println();
+    out.println("a panel that leans as the opening does, as in a job:");
+    out.print(table);
+    Sitting.Gap tight = sitting.tightestCorner();
+    out.println(
+        "tightest corner: "
+            + tight.place()
+            + ", "
+            + text(tight.wettestMm())
+            + " at the wettest, "
+            + text(sitting.worstMm(tight))
+            + " if the tape is off by its uncertainty");
   }
 
   private String lean(double mm) {

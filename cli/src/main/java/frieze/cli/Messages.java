@@ -1,6 +1,7 @@
 package frieze.cli;
 
 import frieze.diagnostic.Diagnostic;
+import frieze.diagnostic.Severity;
 import frieze.diagnostic.SourceSpan;
 import java.io.PrintStream;
 import java.util.ArrayList;
@@ -49,9 +50,12 @@ final class Messages {
     }
   }
 
-  /** What is said of a file as a whole, such as each kind of mend, is not alike. */
+  /**
+   * What is said of a file as a whole, such as each kind of mend, is not alike; nor are notes, such as
+   * those of both panels of a pair.
+   */
   private static List<Object> kind(Diagnostic d) {
-    return d.where().line() == 0 ? List.of(d) : List.of(d.code(), d.where());
+    return d.where().line() == 0 || d.severity() == Severity.NOTE ? List.of(d) : List.of(d.code(), d.where());
   }
 
   private void printAlike(List<Diagnostic> alike) {

@@ -79,7 +79,10 @@ final class TemplateCommand implements Callable<Integer> {
     FolderName names = new FolderName();
     Table table = new Table("panel", "pages", "sheet");
     List<List<String>> rows = new ArrayList<>();
-    for (Designed panel : Build.designs(read, files)) {
+    List<Designed> panels = Build.designs(read, files);
+    new Messages(console.err(), files)
+        .print(panels.stream().flatMap(p -> p.notes().stream()).distinct().toList());
+    for (Designed panel : panels) {
       if (panel.asked().isBack()) {
         continue; // Its holes are on the template of the face.
       }

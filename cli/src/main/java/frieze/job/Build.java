@@ -14,6 +14,7 @@ import frieze.field.DepthMap;
 import frieze.layout.Panel;
 import frieze.layout.Placement;
 import frieze.lower.FileNames;
+import frieze.opening.Sitting;
 import frieze.plan.Plan;
 import frieze.post.Post;
 import frieze.post.Posting;
@@ -99,9 +100,29 @@ public final class Build {
     Build build = of(job, files);
     return collect(
         job.panels().stream()
-            .<Supplier<Designed>>map(
-                p -> () -> new Designed(p, build.design(p, p.panel(), new Diagnostics())))
+            .<Supplier<Designed>>map(p -> () -> build.designed(p))
             .toList());
+  }
+
+  private Designed designed(Job.PanelJob asked) {
+    Diagnostics notes = new Diagnostics();
+    Design design = design(asked, asked.panel(), notes);
+    checkFit(asked, design, notes);
+    return new Designed(asked, design, notes.sorted());
+  }
+
+  /** Checks its screws, and warns where the sum of its wood is no more than an extrapolation. */
+  private static void checkFit(Job.PanelJob asked, Design design, Diagnostics notes) {
+    Diagnostics found = new Diagnostics();
+    asked.screws().ifPresent(s -> ScrewWork.check(s, asked, design, found));
+    asked
+        .insert()
+        .sitting()
+        .filter(Sitting::wood)
+        .flatMap(s -> s.asked().moisture().beyondRule(asked.whereSize()))
+        .ifPresent(found::add);
+    found.throwIfErrors();
+    notes.addAll(found.sorted());
   }
 
   /**
@@ -120,10 +141,7 @@ public final class Build {
     Setup setup = PanelSetup.of(job.machine(), asked, panel);
     Diagnostics notes = new Diagnostics();
     Design design = design(asked, panel, notes);
-    Diagnostics screws = new Diagnostics();
-    asked.screws().ifPresent(s -> ScrewWork.check(s, asked, design, screws));
-    screws.throwIfErrors();
-    notes.addAll(screws.sorted());
+    checkFit(asked, design, notes);
     if (asked.steps().isPresent()) {
       List<PlannedPanel> clampings =
           new ArrayList<>(Clampings.of(asked, setup, design, asked.steps().get()));

@@ -2,12 +2,22 @@ package frieze.job;
 
 import frieze.curve.Path;
 import frieze.design.Design;
+import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.SourceSpan;
 import frieze.layout.Opening;
+import java.util.List;
 import java.util.Optional;
 
-/** A panel of a job with its drawings in their places, not yet planned. */
-public record Designed(Job.PanelJob asked, Design design) {
+/**
+ * A panel of a job with its drawings in their places, not yet planned.
+ *
+ * @param notes what was noted meanwhile
+ */
+public record Designed(Job.PanelJob asked, Design design, List<Diagnostic> notes) {
+  public Designed {
+    notes = List.copyOf(notes);
+  }
+
   /** What a tape is trusted to unless the job says otherwise; as for a fitted opening. */
   static final double TAPE_MM = 0.5;
 

@@ -2,7 +2,9 @@ package frieze.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import frieze.wood.Moisture;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,6 +23,61 @@ class FitCommandTest {
     assertThat(result.out()).contains("727.00 mm wide, 133.00 mm high");
     assertThat(result.out()).containsPattern(row("width", 727, wide, 0.002 / 30));
     assertThat(result.out()).containsPattern(row("height", 133, tall, 0.00274));
+    assertThat(result.out()).containsPattern(gapRow("bottom", 133, tall, 0.00274));
+    assertThat(result.out()).containsPattern(gapRow("right", 727, wide, 0.002 / 30));
+    assertThat(result.out())
+        .contains("tightest corner: ")
+        .contains("0.50 mm at the wettest, 0.00 mm if the tape is off by its uncertainty");
+  }
+
+  private static String gapRow(String place, double opening, double cut, double perPct) {
+    return String.format(
+        Locale.ROOT,
+        "%s +%.2f mm +%.2f mm +0.50 mm",
+        place,
+        (opening - cut) / 2,
+        (opening - cut * (1 - perPct * 2)) / 2);
+  }
+
+  /** Marks 100 from the corners: one leg is 200 shorter. */
+  @Test
+  void diagonals_between_marks_and_welds_that_are_bevelled_are_understood() {
+    String diagonal = String.valueOf(Math.hypot(527, 133));
+    Shell.Result result =
+        new Shell(folder)
+            .run(
+                "fit",
+                "--sides",
+                "727, 133, 727, 133 mm",
+                "--diagonals",
+                diagonal + ", " + diagonal + " mm",
+                "--marks",
+                "100 mm",
+                "--bead",
+                "5 mm",
+                "--bevelled",
+                "--species",
+                "white ash");
+    assertThat(result.code()).as(result.err()).isZero();
+    assertThat(result.out()).contains("misfit 0.00 mm").contains("727.00 mm wide, 133.00 mm high");
+    assertThat(run("--into-bead", "--marks", "100 mm").code()).isEqualTo(ExitCode.USAGE.number());
+  }
+
+  /** Equation 4-5 is checked against the handbook elsewhere; here, that it is asked. */
+  @Test
+  void the_air_of_the_seasons_stands_for_their_moisture() {
+    Shell.Result air =
+        run("--moisture", "8", "--dry-season", "70 F, 30%", "--damp-season", "25 C, 60%");
+    assertThat(air.code()).as(air.err()).isZero();
+    double dry = Moisture.equilibriumPct(70, 0.3);
+    double damp = Moisture.equilibriumPct(77, 0.6);
+    assertThat(dry).isBetween(6.0, 6.4);
+    assertThat(air.out()).isEqualTo(run("--moisture", "8, " + dry + ", " + damp).out());
+    for (String wrong : List.of("70, 30%", "70 F, 130%", "-5 C, 30%", "warm")) {
+      Shell.Result refused = run("--moisture", "8", "--dry-season", wrong, "--damp-season", "20 C, 60%");
+      assertThat(refused.code()).as(wrong).isEqualTo(ExitCode.USAGE.number());
+    }
+    assertThat(run("--dry-season", "70 F, 30%").err()).contains("give both seasons");
   }
 
   private static String row(String name, double opening, double cut, double perPct) {

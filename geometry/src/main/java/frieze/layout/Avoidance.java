@@ -127,7 +127,8 @@ public record Avoidance(double spaceMm, double mostMm) {
                     + placed.size()
                     + " "
                     + placed.get(0).motif()
-                    + " are left out, to keep "
+                    + (gone.size() == 1 ? " is left out" : " are left out")
+                    + ", to keep "
                     + Amounts.length(spaceMm)
                     + " clear of holes and of what is kept free: "
                     + String.join("; ", gone)));

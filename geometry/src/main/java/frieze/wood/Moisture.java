@@ -1,5 +1,10 @@
 package frieze.wood;
 
+import frieze.diagnostic.Diagnostic;
+import frieze.diagnostic.SourceSpan;
+import java.util.Locale;
+import java.util.Optional;
+
 /**
  * Moisture contents in per cent of the dry wood's weight.
  *
@@ -43,6 +48,25 @@ public record Moisture(double nowPct, double lowestPct, double highestPct) {
   /** Whether the linear rule is stretched beyond the range for which it was published. */
   public boolean beyondRule() {
     return driestPct() < RULE_FROM_PCT || wettestPct() > RULE_TO_PCT;
+  }
+
+  /** A warning that the rule is stretched, with the figures; empty where it holds. */
+  public Optional<Diagnostic> beyondRule(SourceSpan where) {
+    return beyondRule()
+        ? Optional.of(
+            Diagnostic.warning(
+                WoodCode.BEYOND_RULE,
+                where,
+                String.format(
+                    Locale.ROOT,
+                    "moisture from %.1f to %.1f %% is an extrapolation: the rule is published for"
+                        + " %.0f to %.0f %%",
+                    driestPct(),
+                    wettestPct(),
+                    RULE_FROM_PCT,
+                    RULE_TO_PCT),
+                ""))
+        : Optional.empty();
   }
 
   /**
