@@ -51,11 +51,13 @@ final class Messages {
   }
 
   /**
-   * What is said of a file as a whole, such as each kind of mend, is not alike; nor are notes, such as
-   * those of both panels of a pair.
+   * What is said of a file as a whole, such as each kind of mend, is not alike; nor are notes, such
+   * as those of both panels of a pair.
    */
   private static List<Object> kind(Diagnostic d) {
-    return d.where().line() == 0 || d.severity() == Severity.NOTE ? List.of(d) : List.of(d.code(), d.where());
+    return d.where().line() == 0 || d.severity() == Severity.NOTE
+        ? List.of(d)
+        : List.of(d.code(), d.where());
   }
 
   private void printAlike(List<Diagnostic> alike) {

@@ -99,9 +99,7 @@ public final class Build {
   public static List<Designed> designs(Job job, SourceFiles files) {
     Build build = of(job, files);
     return collect(
-        job.panels().stream()
-            .<Supplier<Designed>>map(p -> () -> build.designed(p))
-            .toList());
+        job.panels().stream().<Supplier<Designed>>map(p -> () -> build.designed(p)).toList());
   }
 
   private Designed designed(Job.PanelJob asked) {

@@ -25,14 +25,18 @@ import java.util.stream.Collectors;
  * <p><em>Source:</em> the operators of ISO 32000-1, from memory.
  */
 final class PdfContent implements Segment.Visitor<Void> {
-  static final String FONT = "F1";
   static final double POINTS_PER_MM = 72 / 25.4;
 
   private static final double PIECE_RAD = Math.PI / 4;
   private static final double HALF_LETTER = 0.5;
 
   private final StringBuilder out = new StringBuilder();
+  private final PdfLetters letters;
   private Affine map = Affine.IDENTITY;
+
+  PdfContent(PdfLetters letters) {
+    this.letters = letters;
+  }
 
   /** Moves what follows, and shows only what lies in a rectangle of the page. */
   void window(Bounds shown, Bounds onPage) {
@@ -79,11 +83,11 @@ final class PdfContent implements Segment.Visitor<Void> {
 
   void words(Words words) {
     Point at = map.apply(words.at());
-    out.append("BT /").append(FONT).append(' ');
+    out.append("BT /").append(letters.font(words.text())).append(' ');
     number(words.sizeMm());
     out.append("Tf ");
     point(at);
-    out.append("Td (").append(escaped(words.text())).append(") Tj ET\n");
+    out.append("Td ").append(letters.string(words.text())).append(" Tj ET\n");
   }
 
   void words(double x, double y, double sizeMm, String text) {
@@ -93,20 +97,6 @@ final class PdfContent implements Segment.Visitor<Void> {
   /** About how many letters of a size go into a line. */
   static int lettersIn(double widthMm, double sizeMm) {
     return (int) (widthMm / (HALF_LETTER * sizeMm));
-  }
-
-  /** The letters that the font has; others are shown as question marks. */
-  private static String escaped(String text) {
-    StringBuilder result = new StringBuilder();
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      boolean known = (c >= ' ' && c <= '~') || (c >= 0xA1 && c <= 0xFF);
-      if (c == '(' || c == ')' || c == '\\') {
-        result.append('\\');
-      }
-      result.append(known ? c : '?');
-    }
-    return result.toString();
   }
 
   private void point(Point p) {

@@ -45,49 +45,47 @@ public final class TemplatePdf {
   private final PaperTemplate template;
   private final Paper paper;
   private final Tiles tiles;
+  private final PdfLetters letters;
 
-  private TemplatePdf(PaperTemplate template, Paper paper) {
+  private TemplatePdf(PaperTemplate template, Paper paper, PdfLetters letters) {
     this.template = template;
     this.paper = paper;
+    this.letters = letters;
     this.tiles = Tiles.of(template.bounds(), paper);
   }
 
   /** The file. */
   public static byte[] bytes(PaperTemplate template, Paper paper) {
-    return new TemplatePdf(template, paper).write();
-  }
-
-  private byte[] write() {
     try (PDDocument document = new PDDocument()) {
       document.setDocumentId(0L);
-      plan(document);
-      for (int row = 0; row < tiles.rows(); row++) {
-        for (int column = 0; column < tiles.columns(); column++) {
-          add(document, tiles.pageWidthMm(), tiles.pageHeightMm(), tile(row, column));
-        }
-      }
-      ByteArrayOutputStream out = new ByteArrayOutputStream();
-      document.save(out);
-      return out.toByteArray();
+      return new TemplatePdf(template, paper, PdfLetters.of(document, template)).write(document);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  private static void add(PDDocument document, double widthMm, double heightMm, PdfContent content)
+  private byte[] write(PDDocument document) throws IOException {
+    plan(document);
+    for (int row = 0; row < tiles.rows(); row++) {
+      for (int column = 0; column < tiles.columns(); column++) {
+        add(document, tiles.pageWidthMm(), tiles.pageHeightMm(), tile(row, column));
+      }
+    }
+    letters.finish();
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    document.save(out);
+    return out.toByteArray();
+  }
+
+  private void add(PDDocument document, double widthMm, double heightMm, PdfContent content)
       throws IOException {
     PDPage page =
         new PDPage(
             new PDRectangle(
                 (float) (widthMm * PdfContent.POINTS_PER_MM),
                 (float) (heightMm * PdfContent.POINTS_PER_MM)));
-    COSDictionary font = new COSDictionary();
-    font.setItem(COSName.TYPE, COSName.FONT);
-    font.setItem(COSName.SUBTYPE, COSName.TYPE1);
-    font.setItem(COSName.BASE_FONT, COSName.getPDFName("Helvetica"));
-    font.setItem(COSName.ENCODING, COSName.WIN_ANSI_ENCODING);
     COSDictionary fonts = new COSDictionary();
-    fonts.setItem(COSName.getPDFName(PdfContent.FONT), font);
+    letters.addTo(fonts);
     PDResources resources = new PDResources();
     resources.getCOSObject().setItem(COSName.FONT, fonts);
     page.setResources(resources);
@@ -100,7 +98,7 @@ public final class TemplatePdf {
   }
 
   private PdfContent tile(int row, int column) {
-    PdfContent page = new PdfContent();
+    PdfContent page = new PdfContent(letters);
     Bounds shown = tiles.window(row, column);
     double m = Tiles.MARGIN_MM;
     Bounds onPage = new Bounds(m, m, m + shown.width(), m + shown.height());
@@ -142,7 +140,7 @@ public final class TemplatePdf {
   }
 
   private void plan(PDDocument document) throws IOException {
-    PdfContent page = new PdfContent();
+    PdfContent page = new PdfContent(letters);
     double y = paper.heightMm() - 20;
     page.words(LEFT_MM, y, 5, template.name() + ": template at full size");
     y -= 7;
@@ -170,7 +168,7 @@ public final class TemplatePdf {
       if (next == lines.size()) {
         return;
       }
-      page = new PdfContent();
+      page = new PdfContent(letters);
       y = paper.heightMm() - 20;
     }
   }

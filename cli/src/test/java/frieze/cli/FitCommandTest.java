@@ -74,7 +74,8 @@ class FitCommandTest {
     assertThat(dry).isBetween(6.0, 6.4);
     assertThat(air.out()).isEqualTo(run("--moisture", "8, " + dry + ", " + damp).out());
     for (String wrong : List.of("70, 30%", "70 F, 130%", "-5 C, 30%", "warm")) {
-      Shell.Result refused = run("--moisture", "8", "--dry-season", wrong, "--damp-season", "20 C, 60%");
+      Shell.Result refused =
+          run("--moisture", "8", "--dry-season", wrong, "--damp-season", "20 C, 60%");
       assertThat(refused.code()).as(wrong).isEqualTo(ExitCode.USAGE.number());
     }
     assertThat(run("--dry-season", "70 F, 30%").err()).contains("give both seasons");

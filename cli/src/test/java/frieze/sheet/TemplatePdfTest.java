@@ -18,6 +18,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -76,6 +77,26 @@ class TemplatePdfTest {
     PaperTemplate template = template(line(0, 0, 700, 130));
     assertThat(TemplatePdf.bytes(template, Paper.LETTER))
         .isEqualTo(TemplatePdf.bytes(template, Paper.LETTER));
+  }
+
+  /** Read back by a general-purpose library; the last letter is in no font of ours. */
+  @Test
+  void names_of_other_scripts_stay_readable_and_the_bytes_the_same() throws IOException {
+    PaperTemplate template =
+        new PaperTemplate(
+            "\u017b\u00f3\u0142w \u03b1 \u0416 \u6728",
+            "Bench",
+            List.of(new Mark(line(0, 0, 50, 0), Pen.NARROW)),
+            List.of(),
+            List.of("S1: 12.5 mm at 80\u00b0."));
+    byte[] pdf = TemplatePdf.bytes(template, Paper.A4);
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      String text = new PDFTextStripper().getText(document);
+      assertThat(text)
+          .contains("\u017b\u00f3\u0142w \u03b1 \u0416 ?: template")
+          .contains("80\u00b0");
+    }
+    assertThat(pdf).isEqualTo(TemplatePdf.bytes(template, Paper.A4)).hasSizeLessThan(60_000);
   }
 
   @Test
