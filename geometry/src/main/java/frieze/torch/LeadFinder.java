@@ -224,7 +224,8 @@ final class LeadFinder {
   /** The distance from the pierce to the nearest part; negative where the lead may not run. */
   private double clear(Segment lead, double gapMm) {
     double pierceMm = fromPartsMm(lead.start());
-    if (pierceMm < gapMm - SLACK_MM || !sheet.allows(lead.start())) {
+    double least = Math.max(torch.leastPierceMm(), gapMm - SLACK_MM);
+    if (pierceMm < least || !sheet.allows(lead.start())) {
       return -1;
     }
     double length = lead instanceof Arc a ? a.length() : lead.start().distance(lead.end());
