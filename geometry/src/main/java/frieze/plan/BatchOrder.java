@@ -3,6 +3,8 @@ package frieze.plan;
 import frieze.curve.Bounds;
 import frieze.curve.Point;
 import frieze.motion.Box;
+import frieze.shop.Setup;
+import frieze.shop.Tool;
 import frieze.shop.ToolShape;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -10,6 +12,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntFunction;
 
 /**
@@ -27,22 +30,37 @@ import java.util.function.IntFunction;
  */
 final class BatchOrder {
   private final List<Planner.Batch> batches;
+  private final Home home;
   private final List<BitSet> before = new ArrayList<>();
   private final List<Cut> cuts = new ArrayList<>();
 
-  private BatchOrder(List<Planner.Batch> batches) {
+  /**
+   * Where the tool is when nothing is cut.
+   *
+   * @param place the panel's left front corner: near it is where most people set zero, over which
+   *     programs begin and end
+   * @param again whether it goes back there before another tool is loaded
+   */
+  record Home(Point place, boolean again) {
+    static Home of(Setup setup) {
+      return new Home(Point.ORIGIN, !setup.machine().toolChanger());
+    }
+  }
+
+  private BatchOrder(List<Planner.Batch> batches, Home home) {
     this.batches = batches;
+    this.home = home;
   }
 
   /** All cuts of some batches, which are given line by line of the work list. */
-  static List<Cut> cuts(List<List<Planner.Batch>> lines) {
+  static List<Cut> cuts(List<List<Planner.Batch>> lines, Home home) {
     List<Planner.Batch> all = new ArrayList<>();
     lines.forEach(all::addAll);
     all.removeIf(b -> b.blocks().isEmpty());
     all.sort(
         Comparator.comparing(Planner.Batch::stage)
             .thenComparing(b -> b.stage() == Planner.Stage.RECESS ? -b.tool().diameterMm() : 0));
-    BatchOrder order = new BatchOrder(all);
+    BatchOrder order = new BatchOrder(all, home);
     order.findConstraints(lines);
     order.run();
     return order.cuts;
@@ -78,9 +96,10 @@ final class BatchOrder {
       while (to < order.size() && mayMix(order, from, to)) {
         to++;
       }
-      List<List<Cut>> blocks = new ArrayList<>();
+      List<Block> blocks = new ArrayList<>();
       order.subList(from, to).forEach(b -> blocks.addAll(batches.get(b).blocks()));
-      add(blocks);
+      boolean last = to == order.size() || !toolOf(order.get(to)).equals(toolOf(order.get(from)));
+      add(blocks, last && (home.again() || to == order.size()));
       from = to;
     }
   }
@@ -99,17 +118,26 @@ final class BatchOrder {
     return true;
   }
 
-  private void add(List<List<Cut>> blocks) {
-    List<CutOrder.Stop> stops = new ArrayList<>();
-    for (List<Cut> block : blocks) {
-      Point start = block.get(0).start().xy();
-      Point end = block.get(block.size() - 1).end().xy();
-      stops.add(new CutOrder.Stop(List.of(new CutOrder.Way(start, end))));
+  private Tool toolOf(int batch) {
+    return batches.get(batch).tool();
+  }
+
+  private void add(List<Block> blocks, boolean goesHome) {
+    List<CutOrder.Stop> stops = blocks.stream().map(b -> new CutOrder.Stop(b.ends())).toList();
+    Point at = startOf(blocks.get(0).cuts().apply(0).get(0).tool());
+    CutOrder.Ends ends =
+        new CutOrder.Ends(at, goesHome ? Optional.of(home.place()) : Optional.empty());
+    for (CutOrder.Visit visit : CutOrder.order(stops, List.of(), ends, stops.size())) {
+      cuts.addAll(blocks.get(visit.stop()).cuts().apply(visit.way()));
     }
-    Point at = cuts.isEmpty() ? new Point(0, 0) : cuts.get(cuts.size() - 1).end().xy();
-    for (CutOrder.Visit visit : CutOrder.order(stops, List.of(), at, stops.size())) {
-      cuts.addAll(blocks.get(visit.stop()));
+  }
+
+  private Point startOf(Tool tool) {
+    if (cuts.isEmpty()) {
+      return home.place();
     }
+    Cut last = cuts.get(cuts.size() - 1);
+    return home.again() && !last.tool().equals(tool) ? home.place() : last.end().xy();
   }
 
   /** Where a batch cuts: boxes of its moves, grown by the tool. */
@@ -118,10 +146,10 @@ final class BatchOrder {
     private final List<Bounds> outer = new ArrayList<>();
 
     Footprint(Planner.Batch batch) {
-      for (List<Cut> block : batch.blocks()) {
+      for (Block block : batch.blocks()) {
         List<Bounds> boxes = new ArrayList<>();
         Bounds all = Bounds.EMPTY;
-        for (Cut cut : block) {
+        for (Cut cut : block.cuts().apply(0)) {
           for (Cut.Move move : cut.moves()) {
             Box box = move.path().box();
             double grow = widestMm(cut.tool().shape(), -box.minZ());

@@ -1,5 +1,6 @@
 package frieze.plan;
 
+import frieze.curve.Affine;
 import frieze.curve.Point;
 import frieze.design.BoreWay;
 import frieze.design.Design;
@@ -18,6 +19,14 @@ final class BoreLayout {
   /** Centres this near to each other are one. */
   private static final double SAME_PLACE_MM = 0.01;
 
+  /** Exact quarter turns. */
+  private static final List<Affine> QUARTERS =
+      List.of(
+          Affine.IDENTITY,
+          new Affine(0, -1, 1, 0, 0, 0),
+          new Affine(-1, 0, 0, -1, 0, 0),
+          new Affine(0, 1, -1, 0, 0, 0));
+
   private final Design design;
   private final Work.Bore bore;
   private final Setup setup;
@@ -31,7 +40,7 @@ final class BoreLayout {
   }
 
   /** The cuts of each hole. */
-  List<List<Cut>> blocks(Feeds feeds) {
+  List<Block> blocks(Feeds feeds) {
     double through = setup.stock().thickestMm() + setup.spoilboardMm();
     double limit = DepthPasses.limitMm(bore.tool(), setup.stock().material());
     boolean fits = BorePlanner.drills(bore.tool(), bore.diameterMm());
@@ -41,36 +50,60 @@ final class BoreLayout {
     if (drills && bore.depthMm().isEmpty() && point > setup.spoilboardMm()) {
       notFull(point - setup.spoilboardMm());
     }
-    List<List<Cut>> blocks = new ArrayList<>();
+    List<Block> blocks = new ArrayList<>();
     int number = 0;
     for (Point centre : bore.centres()) {
       number++;
       String origin = "bore " + number;
       if (drills) {
         double depth = bore.depthMm().map(d -> d + point).orElse(through);
-        blocks.add(List.of(BorePlanner.drill(origin, centre, depth, bore.tool(), feeds)));
+        blocks.add(
+            Block.of(List.of(BorePlanner.drill(origin, centre, depth, bore.tool(), feeds))));
       } else if (fits) {
         List<Double> depths = DepthPasses.depths(bore.depthMm().orElse(through), limit);
         BorePlanner.Place place = new BorePlanner.Place(origin, centre, 0);
-        blocks.add(List.of(BorePlanner.slot(place, bore, depths, feeds)));
+        blocks.add(Block.of(List.of(BorePlanner.slot(place, bore, depths, feeds))));
       } else {
         double depth = bore.depthMm().orElse(through);
         double done = doneMm(centre, depth);
         if (done < depth) {
           BorePlanner.Place place = new BorePlanner.Place(origin, centre, done);
-          blocks.add(List.of(BorePlanner.mill(place, bore, depth, feeds, limit)));
+          blocks.add(milled(BorePlanner.mill(place, bore, depth, feeds, limit), centre));
         }
       }
     }
     return blocks;
   }
 
+  /** A round hole may be entered from four sides. */
+  private Block milled(Cut cut, Point centre) {
+    if (bore.way().slot().isPresent()) {
+      return Block.of(List.of(cut));
+    }
+    List<CutOrder.Way> ends = new ArrayList<>();
+    for (Affine turn : QUARTERS) {
+      Affine about = about(turn, centre);
+      Point from = about.apply(cut.start().xy());
+      ends.add(new CutOrder.Way(from, about.apply(cut.end().xy())));
+    }
+    return new Block(
+        ends, k -> List.of(cut.moved(cut.origin(), about(QUARTERS.get(k), centre))));
+  }
+
+  private static Affine about(Affine turn, Point centre) {
+    return Affine.translation(-centre.x(), -centre.y())
+        .then(turn)
+        .then(Affine.translation(centre.x(), centre.y()));
+  }
+
   /** The countersinks of the holes: one plunge each. */
-  static List<List<Cut>> countersinks(Work.Bore bore, BoreWay.Countersink sink, Feeds feeds) {
-    List<List<Cut>> blocks = new ArrayList<>();
+  static List<Block> countersinks(Work.Bore bore, BoreWay.Countersink sink, Feeds feeds) {
+    List<Block> blocks = new ArrayList<>();
     for (Point centre : bore.centres()) {
       String origin = "countersink " + (blocks.size() + 1);
-      blocks.add(List.of(BorePlanner.drill(origin, centre, sink.depthMm(), sink.tool(), feeds)));
+      blocks.add(
+          Block.of(
+              List.of(BorePlanner.drill(origin, centre, sink.depthMm(), sink.tool(), feeds))));
     }
     return blocks;
   }

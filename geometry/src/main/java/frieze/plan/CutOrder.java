@@ -4,6 +4,7 @@ import frieze.curve.Point;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Orders stretches of cutting so that the tool travels little through the air, and what must come
@@ -41,39 +42,65 @@ public final class CutOrder {
   /** One stop, by its index, must come before another. */
   public record Before(int first, int second) {}
 
+  /**
+   * Where the tool is before the first stop, and where it goes after the last.
+   *
+   * @param end empty if it stays where it is
+   */
+  public record Ends(Point start, Optional<Point> end) {
+    /** The air from a place to the end. */
+    double homeMm(Point from) {
+      return end.map(from::distance).orElse(0.0);
+    }
+  }
+
   /** A stop in the order found, by its index, and the index of its way. */
   public record Visit(int stop, int way) {}
 
   /**
+   * Orders stops; the tool stays where the last one ends.
+   *
+   * @see #order(List, List, Ends, long)
+   */
+  public static List<Visit> order(
+      List<Stop> stops, List<Before> constraints, Point start, long seed) {
+    return order(stops, constraints, new Ends(start, Optional.empty()), seed);
+  }
+
+  /**
    * Orders stops.
    *
-   * @param start where the tool is before the first one; it stays wherever it ends
    * @param seed decides among chances, so that each panel has its own
    * @throws IllegalArgumentException if constraints go round in a circle or name no stop
    */
   public static List<Visit> order(
-      List<Stop> stops, List<Before> constraints, Point start, long seed) {
+      List<Stop> stops, List<Before> constraints, Ends ends, long seed) {
     List<BitSet> predecessors = predecessors(stops.size(), constraints);
     if (stops.isEmpty()) {
       return List.of();
     }
-    List<Visit> nearest = nearestNext(stops, predecessors, start);
-    List<Visit> best = new OrderAnnealing(stops, predecessors, start).improve(nearest, seed);
-    List<Visit> ordered = bestWays(stops, best, start);
-    List<Visit> plain = bestWays(stops, nearest, start);
-    return airMm(stops, ordered, start) <= airMm(stops, plain, start) ? ordered : plain;
+    List<Visit> nearest = nearestNext(stops, predecessors, ends.start());
+    List<Visit> best = new OrderAnnealing(stops, predecessors, ends).improve(nearest, seed);
+    List<Visit> ordered = bestWays(stops, best, ends);
+    List<Visit> plain = bestWays(stops, nearest, ends);
+    return airMm(stops, ordered, ends) <= airMm(stops, plain, ends) ? ordered : plain;
   }
 
   /** How far the tool travels through the air, in millimetres, from the start to the last stop. */
   public static double airMm(List<Stop> stops, List<Visit> visits, Point start) {
+    return airMm(stops, visits, new Ends(start, Optional.empty()));
+  }
+
+  /** How far the tool travels through the air, in millimetres, from the start to the end. */
+  public static double airMm(List<Stop> stops, List<Visit> visits, Ends ends) {
     double sum = 0;
-    Point at = start;
+    Point at = ends.start();
     for (Visit visit : visits) {
       Way way = stops.get(visit.stop()).ways().get(visit.way());
       sum += at.distance(way.from());
       at = way.to();
     }
-    return sum;
+    return sum + ends.homeMm(at);
   }
 
   private static List<BitSet> predecessors(int stops, List<Before> constraints) {
@@ -131,11 +158,11 @@ public final class CutOrder {
   }
 
   /** The best ways for a given order, by a dynamic program along it. */
-  private static List<Visit> bestWays(List<Stop> stops, List<Visit> order, Point start) {
+  private static List<Visit> bestWays(List<Stop> stops, List<Visit> order, Ends ends) {
     int n = order.size();
     int[][] came = new int[n][];
     double[] before = {0};
-    List<Way> from = List.of(new Way(start, start));
+    List<Way> from = List.of(new Way(ends.start(), ends.start()));
     for (int i = 0; i < n; i++) {
       List<Way> ways = stops.get(order.get(i).stop()).ways();
       double[] costs = new double[ways.size()];
@@ -154,8 +181,13 @@ public final class CutOrder {
       from = ways;
     }
     int way = 0;
-    for (int w = 1; w < before.length; w++) {
-      way = before[w] < before[way] ? w : way;
+    double least = Double.POSITIVE_INFINITY;
+    for (int w = 0; w < before.length; w++) {
+      double all = before[w] + ends.homeMm(from.get(w).to());
+      if (all < least) {
+        least = all;
+        way = w;
+      }
     }
     Visit[] result = new Visit[n];
     for (int i = n - 1; i >= 0; i--) {

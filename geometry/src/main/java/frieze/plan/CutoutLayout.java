@@ -56,6 +56,11 @@ final class CutoutLayout {
       finish = List.copyOf(finish);
     }
 
+    /** The same, begun at another place of the first track. */
+    Lap from(double startMm) {
+      return new Lap(rough.startingAt(startMm % rough.lengthMm()), finish);
+    }
+
     Lap placed(Affine map) {
       return new Lap(moved(rough, map), finish.stream().map(f -> moved(f, map)).toList());
     }
@@ -67,13 +72,13 @@ final class CutoutLayout {
   }
 
   /** The cuts of each outline. */
-  List<List<Cut>> blocks(Feeds feeds) {
-    List<List<Cut>> blocks = new ArrayList<>();
+  List<Block> blocks(Feeds feeds) {
+    List<Block> blocks = new ArrayList<>();
     Work.CutoutWay way = cutout.way();
     if (way.on().isEmpty()) {
       geometryCalls++;
       for (Lap lap : laps(design.panel().outline())) {
-        blocks.add(List.of(cut("cutout " + design.panel().name(), lap, feeds)));
+        blocks.add(Block.anyOf(ways("cutout " + design.panel().name(), lap, feeds)));
       }
       return blocks;
     }
@@ -86,13 +91,21 @@ final class CutoutLayout {
             this::laps,
             (laps, map) -> laps.stream().map(l -> l.placed(map)).toList());
     for (AreaLayout.Item<List<Lap>> item : layout.items()) {
-      List<Cut> cuts = item.result().stream().map(lap -> cut(item.name(), lap, feeds)).toList();
-      if (!cuts.isEmpty()) {
-        blocks.add(cuts);
-      }
+      block(item, feeds).ifPresent(blocks::add);
     }
     geometryCalls += layout.geometryCalls();
     return blocks;
+  }
+
+  /** All outlines of an area stay together; a single one may be entered at several places. */
+  private Optional<Block> block(AreaLayout.Item<List<Lap>> item, Feeds feeds) {
+    List<List<List<Cut>>> ways =
+        item.result().stream().map(lap -> ways(item.name(), lap, feeds)).toList();
+    if (ways.size() == 1) {
+      return Optional.of(Block.anyOf(ways.get(0)));
+    }
+    List<Cut> all = ways.stream().flatMap(w -> w.get(0).stream()).toList();
+    return all.isEmpty() ? Optional.empty() : Optional.of(Block.of(all));
   }
 
   private List<Lap> laps(Path outline) {
@@ -202,7 +215,8 @@ final class CutoutLayout {
     return true;
   }
 
-  private Cut cut(String origin, Lap lap, Feeds feeds) {
+  /** The cut along an outline, begun behind each of its tabs, or where it has none at several places. */
+  private List<List<Cut>> ways(String origin, Lap lap, Feeds feeds) {
     Tool tool = cutout.tool();
     double skin = cutout.way().skinMm();
     double depth =
@@ -224,7 +238,15 @@ final class CutoutLayout {
     CutoutPlanner.Passes passes =
         new CutoutPlanner.Passes(
             DepthPasses.depths(depth, limit), limit, zones, tabDepth, sloping.isPresent());
-    return new CutoutPlanner(tool, feeds, passes).cut(origin, lap);
+    List<Double> starts =
+        zones.isEmpty()
+            ? Entries.of(lap.rough(), tool.diameterMm())
+            : zones.stream().map(TabPlan.Zone::toMm).toList();
+    double round = lap.rough().lengthMm();
+    return starts.stream()
+        .map(s -> new CutoutPlanner(tool, feeds, passes.from(s, round)).cut(origin, lap.from(s)))
+        .map(List::of)
+        .toList();
   }
 
   private void upright(String origin) {

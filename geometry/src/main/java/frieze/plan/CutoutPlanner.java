@@ -8,6 +8,7 @@ import frieze.curve.Segment;
 import frieze.motion.Position;
 import frieze.shop.Tool;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -52,6 +53,18 @@ final class CutoutPlanner {
     Passes {
       depths = List.copyOf(depths);
       tabs = List.copyOf(tabs);
+    }
+
+    /** The same on the track begun at another place, which lies on no tab. */
+    Passes from(double startMm, double lapMm) {
+      List<TabPlan.Zone> there = new ArrayList<>();
+      for (TabPlan.Zone tab : tabs) {
+        double from = tab.fromMm() - startMm;
+        from -= Math.floor(from / lapMm) * lapMm;
+        there.add(new TabPlan.Zone(from, from + tab.lengthMm()));
+      }
+      there.sort(Comparator.comparingDouble(TabPlan.Zone::fromMm));
+      return new Passes(depths, limitMm, there, tabDepthMm, ramped);
     }
 
     /** How deep it goes before it has to mind the tabs; 0 if it has to at once. */

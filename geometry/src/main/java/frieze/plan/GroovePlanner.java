@@ -22,6 +22,10 @@ final class GroovePlanner {
       depths = List.copyOf(depths);
     }
 
+    Job along(Track other) {
+      return new Job(other, clearedMm, depths);
+    }
+
     double depthMm() {
       return depths.get(depths.size() - 1);
     }
@@ -45,6 +49,29 @@ final class GroovePlanner {
   static Point entry(Work.Groove groove, Path line) {
     boolean atEnd = groove.fade().map(f -> f.ends() == Fade.Ends.END).orElse(false);
     return atEnd ? line.end() : line.start();
+  }
+
+  /**
+   * The ways to cut a line: in at several places of a closed one, from both ends of an open one. A
+   * line that fades, or begins where a recess has cleared the way, is cut from its start.
+   */
+  static Block block(String origin, Job job, Work.Groove groove, Feeds feeds) {
+    Track line = job.line();
+    if (groove.fade().isPresent() || job.clearedMm() > 0) {
+      return Block.of(List.of(cut(origin, job, groove, feeds)));
+    }
+    if (!line.closed()) {
+      List<Cut> backwards = List.of(cut(origin, job.along(line.reversed()), groove, feeds));
+      return Block.anyOf(List.of(List.of(cut(origin, job, groove, feeds)), backwards));
+    }
+    if (!MoveBuilder.canSpiral(groove.tool(), line)) {
+      return Block.of(List.of(cut(origin, job, groove, feeds)));
+    }
+    List<Track> ways =
+        Entries.of(line, groove.tool().diameterMm()).stream().map(line::startingAt).toList();
+    return new Block(
+        ways.stream().map(w -> new CutOrder.Way(w.start(), w.start())).toList(),
+        k -> List.of(cut(origin, job.along(ways.get(k)), groove, feeds)));
   }
 
   /**

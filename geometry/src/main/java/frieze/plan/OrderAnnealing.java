@@ -33,7 +33,7 @@ final class OrderAnnealing {
 
   private final List<CutOrder.Stop> stops;
   private final List<BitSet> predecessors;
-  private final CutOrder.Way start;
+  private final CutOrder.Ends ends;
   private final Ways ways;
   private int[] order = {};
   private int[] position = {};
@@ -41,11 +41,11 @@ final class OrderAnnealing {
   /** For each stop the number of its way among all. */
   private int[] way = {};
 
-  OrderAnnealing(List<CutOrder.Stop> stops, List<BitSet> predecessors, Point start) {
+  OrderAnnealing(List<CutOrder.Stop> stops, List<BitSet> predecessors, CutOrder.Ends ends) {
     this.stops = stops;
     this.predecessors = predecessors;
-    this.start = new CutOrder.Way(start, start);
-    this.ways = new Ways(stops, start);
+    this.ends = ends;
+    this.ways = new Ways(stops, ends);
   }
 
   /** The ends of all ways of all stops, and of the start, as plain numbers. */
@@ -59,8 +59,11 @@ final class OrderAnnealing {
     private final double[] toY;
     private final Point start;
 
-    Ways(List<CutOrder.Stop> stops, Point start) {
-      this.start = start;
+    /** The air from each way to the end. */
+    private final double[] home;
+
+    Ways(List<CutOrder.Stop> stops, CutOrder.Ends ends) {
+      this.start = ends.start();
       first = new int[stops.size() + 1];
       for (int i = 0; i < stops.size(); i++) {
         first[i + 1] = first[i] + stops.get(i).ways().size();
@@ -70,6 +73,7 @@ final class OrderAnnealing {
       fromY = all.stream().mapToDouble(w -> w.from().y()).toArray();
       toX = all.stream().mapToDouble(w -> w.to().x()).toArray();
       toY = all.stream().mapToDouble(w -> w.to().y()).toArray();
+      home = all.stream().mapToDouble(w -> ends.homeMm(w.to())).toArray();
     }
 
     /** The air between the end of a way, or the start, and the beginning of another way. */
@@ -89,7 +93,7 @@ final class OrderAnnealing {
       way[from.get(i).stop()] = ways.first[from.get(i).stop()] + from.get(i).way();
       position[order[i]] = i;
     }
-    double length = CutOrder.airMm(stops, from, start.from());
+    double length = CutOrder.airMm(stops, from, ends);
     int[] bestOrder = order.clone();
     int[] bestWay = way.clone();
     double least = length;
@@ -187,9 +191,12 @@ final class OrderAnnealing {
     return index < 0 ? START : way[order[index]];
   }
 
-  /** The air from a way to the stop at an index; none behind the last one. */
+  /** The air from a way to the stop at an index; to the end behind the last one. */
   private double air(int from, int index) {
-    return index >= order.length ? 0 : ways.air(from, at(index));
+    if (index < order.length) {
+      return ways.air(from, at(index));
+    }
+    return from == START ? 0 : ways.home[from];
   }
 
   /** The best way of a stop between a way and the stop at an index. */

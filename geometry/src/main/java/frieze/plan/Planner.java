@@ -37,7 +37,7 @@ public final class Planner {
       lines.add(work.accept(planner));
     }
     found.throwIfErrors();
-    List<Cut> cuts = BatchOrder.cuts(lines);
+    List<Cut> cuts = BatchOrder.cuts(lines, BatchOrder.Home.of(setup));
     if (cuts.isEmpty()) {
       found.error(
           PlanCode.NOTHING_TO_CUT, SourceSpan.NONE, "nothing is left to cut on the panel", "");
@@ -58,12 +58,12 @@ public final class Planner {
   /**
    * The cuts that one tool makes for one line of the work list.
    *
-   * @param blocks cuts that stay together and in order; the blocks may change places
+   * @param blocks they may change places
    */
-  record Batch(Tool tool, Stage stage, List<List<Cut>> blocks) {
+  record Batch(Tool tool, Stage stage, List<Block> blocks) {
     /** The speed of the spindle. */
     double rpm() {
-      return blocks.get(0).get(0).spindleRpm();
+      return blocks.get(0).cuts().apply(0).get(0).spindleRpm();
     }
   }
 }

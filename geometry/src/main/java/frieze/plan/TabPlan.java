@@ -106,7 +106,7 @@ final class TabPlan {
         from = to;
       } else if (last
           || !isCalm(segments.get(i + 1), radiusMm)
-          || isCorner(segments.get(i), segments.get(i + 1))) {
+          || isCorner(segments.get(i).tangentAt(1), segments.get(i + 1).tangentAt(0))) {
         double keep = zoneMm / 2 + marginMm;
         if (to - from >= 2 * keep) {
           allowed.add(new Zone(from + keep, to - keep));
@@ -121,9 +121,8 @@ final class TabPlan {
     return !(segment instanceof Arc arc) || arc.radius() >= radiusMm;
   }
 
-  private static boolean isCorner(Segment before, Segment after) {
-    Point a = before.tangentAt(1);
-    Point b = after.tangentAt(0);
+  /** Whether a track turns at once from one direction to another. */
+  static boolean isCorner(Point a, Point b) {
     return Math.abs(StrictMath.atan2(a.cross(b), a.dot(b))) > SMOOTH_RAD;
   }
 

@@ -82,7 +82,7 @@ final class VGrooveWork {
                 .toList());
       }
     }
-    all.add(new Planner.Batch(work.tool(), Planner.Stage.GROOVE, blocks));
+    all.add(new Planner.Batch(work.tool(), Planner.Stage.GROOVE, Block.each(blocks)));
     return all;
   }
 
@@ -126,7 +126,7 @@ final class VGrooveWork {
                 "use a smaller tool, or one that cuts at its centre"));
       }
     }
-    return new Planner.Batch(tool, Planner.Stage.RECESS, blocks);
+    return new Planner.Batch(tool, Planner.Stage.RECESS, Block.each(blocks));
   }
 
   private Feeds feeds(Tool tool) {

@@ -79,12 +79,12 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
             tolerances,
             part -> made(recess, part, feeds, depths));
     boolean lastTool = RecessLayout.sameArea(design, recess).noneMatch(r -> isSmaller(r, recess));
-    List<List<Cut>> blocks = new ArrayList<>();
+    List<Block> blocks = new ArrayList<>();
     for (AreaLayout.Item<RecessCuts> item : layout.items()) {
       for (RecessCuts.Made part : item.result().parts(item.name())) {
         part.noRoom().forEach(at -> noRoom(recess, item.name(), at));
         if (!part.cuts().isEmpty()) {
-          blocks.add(part.cuts());
+          blocks.add(Block.of(part.cuts()));
         }
       }
       if (lastTool) {
@@ -180,7 +180,7 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
     geometryCalls++;
     Map<Path, Track> tracks = tracks(groove, motif);
     Map<Path, Double> widths = Selection.widthsMm(motif, groove.on());
-    List<List<Cut>> blocks = new ArrayList<>();
+    List<Block> blocks = new ArrayList<>();
     for (Placement placement : design.placementsOf(motif.name())) {
       String origin = Intents.name(groove, placement);
       Affine map = placement.map().affine();
@@ -193,7 +193,7 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
         if (GroovePlanner.canCut(groove, placed)) {
           Deep deep = deep(groove, line.getKey(), depth, cleared, map.scale());
           GroovePlanner.Job job = new GroovePlanner.Job(placed, deep.clearedMm(), deep.depths());
-          blocks.add(List.of(GroovePlanner.cut(origin, job, groove, feeds)));
+          blocks.add(GroovePlanner.block(origin, job, groove, feeds));
         } else {
           noRoom(groove, origin, placed.start());
         }
@@ -241,7 +241,7 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
       return List.of(new Planner.Batch(cutout.tool(), Planner.Stage.CUTOUT, List.of()));
     }
     CutoutLayout layout = new CutoutLayout(design, cutout, setup, tolerances, found);
-    List<List<Cut>> blocks = layout.blocks(feeds(cutout));
+    List<Block> blocks = layout.blocks(feeds(cutout));
     geometryCalls += layout.geometryCalls();
     boolean frees = cutout.way().on().isEmpty();
     return List.of(
@@ -251,7 +251,7 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
 
   @Override
   public List<Planner.Batch> bore(Work.Bore bore) {
-    List<List<Cut>> blocks = new BoreLayout(design, bore, setup, found).blocks(feeds(bore));
+    List<Block> blocks = new BoreLayout(design, bore, setup, found).blocks(feeds(bore));
     List<Planner.Batch> batches = new ArrayList<>();
     batches.add(new Planner.Batch(bore.tool(), Planner.Stage.BORE, blocks));
     for (BoreWay.Countersink sink : bore.way().countersink().stream().toList()) {

@@ -6,11 +6,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import frieze.curve.Point;
 import frieze.fixtures.Seeds;
 import frieze.plan.CutOrder.Before;
+import frieze.plan.CutOrder.Ends;
 import frieze.plan.CutOrder.Stop;
 import frieze.plan.CutOrder.Visit;
 import frieze.plan.CutOrder.Way;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -79,19 +81,21 @@ class CutOrderTest {
       int n = 2 + i % 5;
       List<Stop> stops = stops(random, n);
       List<Before> constraints = constraints(random, n, i % 4);
-      List<Visit> order = CutOrder.order(stops, constraints, Point.ORIGIN, i);
+      Optional<Point> end = i % 2 == 0 ? Optional.empty() : Optional.of(new Point(300, 0));
+      Ends ends = new Ends(Point.ORIGIN, end);
+      List<Visit> order = CutOrder.order(stops, constraints, ends, i);
       assertKept(order, n, constraints);
-      double least = best(stops, constraints, List.of(), Point.ORIGIN);
-      assertThat(CutOrder.airMm(stops, order, Point.ORIGIN))
+      double least = best(stops, constraints, List.of(), ends);
+      assertThat(CutOrder.airMm(stops, order, ends))
           .as("seed %d, %d", Seeds.seed(7702), i)
           .isBetween(least - 1e-9, least * 1.02);
     }
   }
 
   private static double best(
-      List<Stop> stops, List<Before> constraints, List<Integer> done, Point at) {
+      List<Stop> stops, List<Before> constraints, List<Integer> done, Ends ends) {
     if (done.size() == stops.size()) {
-      return 0;
+      return ends.homeMm(ends.start());
     }
     double least = Double.POSITIVE_INFINITY;
     for (int s = 0; s < stops.size(); s++) {
@@ -103,8 +107,8 @@ class CutOrderTest {
         List<Integer> longer = new ArrayList<>(done);
         longer.add(s);
         for (Way way : stops.get(s).ways()) {
-          double rest = best(stops, constraints, longer, way.to());
-          least = Math.min(least, at.distance(way.from()) + rest);
+          double rest = best(stops, constraints, longer, new Ends(way.to(), ends.end()));
+          least = Math.min(least, ends.start().distance(way.from()) + rest);
         }
       }
     }
