@@ -430,11 +430,31 @@ final class JobKeys {
             Types.count(1, 10),
             "1",
             "In how many laps that is taken, each a little nearer to the size.");
+    static final Key<Work.Corners> CORNERS =
+        Key.withDefault(
+            "corners",
+            new ChoiceType<>(
+                List.of(
+                    Word.of(Work.Corners.ROUND, "round"),
+                    Word.of(Work.Corners.EAR, "ear"),
+                    Word.of(Work.Corners.ALONG_SIDE, "along side"))),
+            "round",
+            "What becomes of inside corners: `round` as the tool leaves them, or relieved so that a"
+                + " square part seats, by an `ear` into the corner or by going on `along side`.");
     static final Section SECTION =
         new Section(
             "cutout",
             "The panel's outline cut through, or openings in the panel.",
-            List.of(Operation.TOOL, ON, Operation.PICK, SIDE, LEAVE, STEPS, HOLD, Operation.CUT));
+            List.of(
+                Operation.TOOL,
+                ON,
+                Operation.PICK,
+                SIDE,
+                CORNERS,
+                LEAVE,
+                STEPS,
+                HOLD,
+                Operation.CUT));
 
     private Cutout() {}
   }

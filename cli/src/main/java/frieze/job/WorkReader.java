@@ -213,7 +213,8 @@ final class WorkReader {
             v.find(JobKeys.Cutout.SIDE).orElse(usual),
             v.get(JobKeys.Cutout.LEAVE),
             v.get(JobKeys.Cutout.STEPS),
-            skin.orElse(0.0));
+            skin.orElse(0.0),
+            v.get(JobKeys.Cutout.CORNERS));
     return tool.map(t -> new Work.Cutout(t, tabs, v.get(JobKeys.Operation.CUT), way, v.where()));
   }
 

@@ -138,6 +138,21 @@ class CutsEndToEndTest {
     assertThat(tried).isEqualTo(15);
   }
 
+  /** Inside it are the shield's own corners, outside those of its window. */
+  @Test
+  void relieved_corners_pass_their_dry_run() {
+    for (Work.Side side : List.of(Work.Side.INSIDE, Work.Side.OUTSIDE)) {
+      for (Work.Corners kind : List.of(Work.Corners.EAR, Work.Corners.ALONG_SIDE)) {
+        Work.CutoutWay way =
+            new Work.CutoutWay(Optional.of(shield()), side, 0.3, 1, 0, kind);
+        Work cutout =
+            new Work.Cutout(
+                EIGHTH, Optional.of(new Work.Tabs(3, 4, 2)), Work.Milling.CLIMB, way, HERE);
+        assertSafe(dryRun(cutout), side + " " + kind);
+      }
+    }
+  }
+
   @Test
   void a_panel_with_openings_is_cut_out_with_a_finishing_pass_or_down_to_a_skin() {
     for (double skin : new double[] {0, 0.5}) {

@@ -144,7 +144,8 @@ public final class Intents {
     private Intent through(Work.Cutout cutout, String name, Region part) {
       Work.CutoutWay way = cutout.way();
       double slot = cutout.tool().diameterMm() + way.leaveMm();
-      return new Intent.Through(name, part, cutout.tool(), way.side(), slot, way.skinMm());
+      Region relieved = CornerRelief.relieved(part, cutout, flattenMm);
+      return new Intent.Through(name, relieved, cutout.tool(), way.side(), slot, way.skinMm());
     }
 
     @Override

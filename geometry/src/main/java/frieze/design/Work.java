@@ -241,6 +241,16 @@ public sealed interface Work {
     }
   }
 
+  /** What becomes of inside corners, in which a round tool leaves its radius. */
+  enum Corners {
+    /** They stay round. */
+    ROUND,
+    /** The tool goes straight into each until it touches the drawn corner. */
+    EAR,
+    /** The tool goes on along the longer side of each until it touches the drawn corner. */
+    ALONG_SIDE
+  }
+
   /** On which side of a line the tool runs. */
   enum Side {
     /** What the line encloses is kept. */
@@ -258,8 +268,15 @@ public sealed interface Work {
    * @param leaveMm what is left on the wall and taken last; 0 for no such pass
    * @param steps in how many laps that is taken, the last one at the wall
    * @param skinMm what is left at the stock's bottom all along the cut; 0 to cut through
+   * @param corners what becomes of inside corners
    */
-  record CutoutWay(Optional<Target> on, Side side, double leaveMm, int steps, double skinMm) {
+  record CutoutWay(
+      Optional<Target> on, Side side, double leaveMm, int steps, double skinMm, Corners corners) {
+    /** Inside corners stay round. */
+    public CutoutWay(Optional<Target> on, Side side, double leaveMm, int steps, double skinMm) {
+      this(on, side, leaveMm, steps, skinMm, Corners.ROUND);
+    }
+
     /** What is left on the wall is taken in one lap. */
     public CutoutWay(Optional<Target> on, Side side, double leaveMm, double skinMm) {
       this(on, side, leaveMm, 1, skinMm);

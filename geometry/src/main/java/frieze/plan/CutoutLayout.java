@@ -4,10 +4,12 @@ import frieze.curve.Affine;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
+import frieze.design.CornerRelief;
 import frieze.design.Design;
 import frieze.design.Work;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostics;
+import frieze.region.FillRule;
 import frieze.region.Offset;
 import frieze.region.Region;
 import frieze.region.Ring;
@@ -111,8 +113,7 @@ final class CutoutLayout {
   private List<Lap> laps(Path outline) {
     Work.CutoutWay way = cutout.way();
     if (way.side() == Work.Side.INSIDE) {
-      return laps(
-          Region.of(List.of(outline), frieze.region.FillRule.NONZERO, tolerances.flattenMm()));
+      return laps(Region.of(List.of(outline), FillRule.NONZERO, tolerances.flattenMm()));
     }
     if (way.side() == Work.Side.ON_LINE) {
       return Fitting.track(outline, tolerances).stream()
@@ -120,18 +121,47 @@ final class CutoutLayout {
           .toList();
     }
     double radius = cutout.tool().radiusMm() + setup.allowance().wallsMm();
-    Track wall = directed(Outline.outside(outline, radius, tolerances));
+    Region area = Region.of(List.of(outline), FillRule.NONZERO, tolerances.flattenMm());
+    tellLeftRound(area);
+    Track wall = outside(outline, area, radius);
     if (way.leaveMm() == 0) {
       return List.of(new Lap(wall, List.of()));
     }
     List<List<Track>> laps = new ArrayList<>();
     for (double left : left()) {
-      laps.add(List.of(directed(Outline.outside(outline, radius + left, tolerances))));
+      laps.add(List.of(outside(outline, area, radius + left)));
     }
     return List.of(paired(wall, laps));
   }
 
+  private Track outside(Path outline, Region area, double distanceMm) {
+    Track track = Outline.outside(outline, distanceMm, tolerances);
+    return directed(Reliefs.into(track, reliefs(area, distanceMm)));
+  }
+
+  private List<CornerRelief.Place> reliefs(Region area, double distanceMm) {
+    Work.CutoutWay way = cutout.way();
+    return CornerRelief.of(area, way.side(), way.corners(), distanceMm).places();
+  }
+
+  private void tellLeftRound(Region area) {
+    Work.CutoutWay way = cutout.way();
+    List<Point> round =
+        CornerRelief.of(area, way.side(), way.corners(), cutout.tool().radiusMm()).leftRound();
+    if (!round.isEmpty()) {
+      found.warning(
+          PlanCode.CORNERS_LEFT_ROUND,
+          cutout.where(),
+          round.size()
+              + " inside corners stay round, the first at "
+              + Amounts.place(round.get(0).x(), round.get(0).y())
+              + " of the outline",
+          "corners are relieved that turn 45 to 120 degrees between sides that the tool touches");
+    }
+  }
+
   private List<Lap> laps(Region area) {
+    tellLeftRound(area);
     Work.CutoutWay way = cutout.way();
     double sign =
         switch (way.side()) {
@@ -140,10 +170,10 @@ final class CutoutLayout {
           case ON_LINE -> 0;
         };
     double radius = cutout.tool().radiusMm() + setup.allowance().wallsMm();
-    List<Track> walls = tracks(Offset.offset(area, sign * radius, tolerances.offsetMm()));
+    List<Track> walls = tracks(area, sign, radius);
     List<List<Track>> laps = new ArrayList<>();
     for (double left : sign == 0 ? List.<Double>of() : left()) {
-      laps.add(tracks(Offset.offset(area, sign * (radius + left), tolerances.offsetMm())));
+      laps.add(tracks(area, sign, radius + left));
     }
     return walls.stream()
         .map(w -> laps.isEmpty() ? new Lap(w, List.of()) : paired(w, laps))
@@ -164,12 +194,15 @@ final class CutoutLayout {
   }
 
   /** The inner outlines come first, while what they are in is not yet free. */
-  private List<Track> tracks(Region region) {
+  private List<Track> tracks(Region area, double sign, double distanceMm) {
+    Region region = Offset.offset(area, sign * distanceMm, tolerances.offsetMm());
+    List<CornerRelief.Place> reliefs = reliefs(area, distanceMm);
     List<Track> tracks = new ArrayList<>();
     for (boolean holes : new boolean[] {true, false}) {
       for (Ring ring : region.rings()) {
         if (ring.hole() == holes) {
-          tracks.add(directed(new Track(Fitting.fit(ring.points(), true, tolerances))));
+          Track track = new Track(Fitting.fit(ring.points(), true, tolerances));
+          tracks.add(directed(Reliefs.into(track, reliefs)));
         }
       }
     }

@@ -41,7 +41,8 @@ public enum PlanCode implements Code {
   BAD_COUNTERSINK("PLAN-047", "a countersink that can't be cut as asked"),
   BAD_SLOT("PLAN-048", "a slot that is no longer than wide"),
   CHIP_THINNED("PLAN-049", "chips are thin because little of the tool is engaged"),
-  LINE_TOO_WIDE("PLAN-050", "a line is drawn wider than its groove can be");
+  LINE_TOO_WIDE("PLAN-050", "a line is drawn wider than its groove can be"),
+  CORNERS_LEFT_ROUND("PLAN-051", "inside corners that can't be relieved stay round");
 
   private final String id;
   private final String title;

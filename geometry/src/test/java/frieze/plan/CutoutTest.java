@@ -164,6 +164,10 @@ class CutoutTest {
     Work.CutoutWay way =
         new Work.CutoutWay(
             Optional.of(new Work.Target("window", Optional.empty())), side, leaveMm, steps, skinMm);
+    return window(tabs, way);
+  }
+
+  private static Plan window(Work.Tabs tabs, Work.CutoutWay way) {
     Work cutout =
         new Work.Cutout(FLAT_6, Optional.ofNullable(tabs), Work.Milling.CLIMB, way, Bench.WHERE);
     return Planner.plan(
@@ -194,6 +198,38 @@ class CutoutTest {
         assertThat(fromWindow(p.xy())).as("%s %s", side, p).isCloseTo(wanted, within(allowed));
       }
     }
+  }
+
+  @Test
+  void relieved_corners_are_touched_at_the_whole_depth_and_nothing_else_changes() {
+    for (Work.Corners kind : List.of(Work.Corners.EAR, Work.Corners.ALONG_SIDE)) {
+      Work.CutoutWay way =
+          new Work.CutoutWay(
+              Optional.of(new Work.Target("window", Optional.empty())),
+              Work.Side.INSIDE,
+              0,
+              1,
+              0,
+              kind);
+      List<Position> positions = RecessTest.positions(window(null, way).cuts());
+      for (Point corner : List.of(new Point(100, 40), new Point(160, 80))) {
+        double nearest =
+            positions.stream()
+                .filter(p -> p.z() == -19.7)
+                .mapToDouble(p -> p.xy().distance(corner))
+                .min()
+                .orElseThrow();
+        assertThat(nearest).as("%s", kind).isCloseTo(3, within(1e-9));
+      }
+      double allowed = 3 + Tolerances.DEFAULT.totalMm();
+      assertThat(positions)
+          .filteredOn(p -> Math.abs(fromWindow(p.xy()) + 3) > 0.02)
+          .allMatch(p -> fromCorners(p.xy()) < allowed);
+    }
+  }
+
+  private static double fromCorners(Point p) {
+    return new Point(Math.abs(p.x() - 130), Math.abs(p.y() - 60)).distance(new Point(30, 20));
   }
 
   @Test
