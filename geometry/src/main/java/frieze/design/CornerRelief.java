@@ -72,14 +72,17 @@ public final class CornerRelief {
    *
    * @param side the tool's: {@code INSIDE} relieves the area's own corners, {@code OUTSIDE} the
    *     notches in it
-   * @param distanceMm of the tool's axis from the outline
+   * @param radiusMm the tool's
+   * @param leftMm what stays on the wall, and then on that of the relief
    */
-  public static Result of(Region area, Work.Side side, Work.Corners kind, double distanceMm) {
+  public static Result of(
+      Region area, Work.Side side, Work.Corners kind, double radiusMm, double leftMm) {
     List<Place> places = new ArrayList<>();
     List<Point> leftRound = new ArrayList<>();
     if (kind == Work.Corners.ROUND || side == Work.Side.ON_LINE) {
       return new Result(places, leftRound);
     }
+    Lap lap = new Lap(kind, radiusMm, leftMm);
     double sign = side == Work.Side.INSIDE ? 1 : -1;
     for (Ring ring : area.rings()) {
       List<Point> points = ring.points();
@@ -91,10 +94,10 @@ public final class CornerRelief {
                 points.get((i + 1) % points.size()),
                 sign);
         if (corner.turnRad() > MOST_TURN_RAD
-            || corner.turnRad() >= LEAST_TURN_RAD && !corner.hasRoom(distanceMm)) {
+            || corner.turnRad() >= LEAST_TURN_RAD && !corner.hasRoom(lap.distanceMm())) {
           leftRound.add(corner.at);
         } else if (corner.turnRad() >= LEAST_TURN_RAD) {
-          places.add(corner.relief(kind, distanceMm));
+          places.add(corner.relief(lap));
         }
       }
     }
@@ -107,11 +110,27 @@ public final class CornerRelief {
     double radius = cutout.tool().radiusMm();
     Work.Side side = cutout.way().side();
     Region result = area;
-    for (Place place : of(area, side, cutout.way().corners(), radius).places()) {
+    for (Place place : of(area, side, cutout.way().corners(), radius, 0).places()) {
       Region cut = place.swept(radius, flattenMm);
       result = side == Work.Side.INSIDE ? result.union(cut) : result.minus(cut);
     }
     return result;
+  }
+
+  /** How a tool is led past the corners. */
+  private record Lap(Work.Corners kind, double radiusMm, double leftMm) {
+    /** From the outline to the tool's axis. */
+    double distanceMm() {
+      return radiusMm + leftMm;
+    }
+
+    /**
+     * How far before the corner a tool must stop that runs along a side with something left on it,
+     * so that it leaves the other side's notch no wider than the last lap makes it.
+     */
+    double shortMm() {
+      return Math.sqrt(Math.max(0, 2 * radiusMm * leftMm - leftMm * leftMm));
+    }
   }
 
   /** A corner of an outline, seen from the side on which the tool runs. */
@@ -143,17 +162,19 @@ public final class CornerRelief {
       return Math.min(inMm, outMm) >= touch - ROUNDING_MM;
     }
 
-    Place relief(Work.Corners kind, double distanceMm) {
+    Place relief(Lap lap) {
+      double distanceMm = lap.distanceMm();
       double inner = (Math.PI - turnRad()) / 2;
       Point middle = out.minus(in);
       middle = middle.times(1 / middle.norm());
       Point from = at.plus(middle.times(distanceMm / StrictMath.sin(inner)));
-      if (kind == Work.Corners.EAR) {
+      if (lap.kind() == Work.Corners.EAR) {
         return new Place(at, from, at.plus(middle.times(distanceMm)));
       }
       Point along = inMm >= outMm ? in : out;
       Point off = new Point(-along.y(), along.x()).times(sign * distanceMm);
-      return new Place(at, from, at.plus(off));
+      Point away = inMm >= outMm ? in.times(-1) : out;
+      return new Place(at, from, at.plus(off).plus(away.times(lap.shortMm())));
     }
   }
 }

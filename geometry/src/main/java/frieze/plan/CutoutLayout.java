@@ -141,13 +141,14 @@ final class CutoutLayout {
 
   private List<CornerRelief.Place> reliefs(Region area, double distanceMm) {
     Work.CutoutWay way = cutout.way();
-    return CornerRelief.of(area, way.side(), way.corners(), distanceMm).places();
+    double radius = cutout.tool().radiusMm();
+    return CornerRelief.of(area, way.side(), way.corners(), radius, distanceMm - radius).places();
   }
 
   private void tellLeftRound(Region area) {
     Work.CutoutWay way = cutout.way();
     List<Point> round =
-        CornerRelief.of(area, way.side(), way.corners(), cutout.tool().radiusMm()).leftRound();
+        CornerRelief.of(area, way.side(), way.corners(), cutout.tool().radiusMm(), 0).leftRound();
     if (!round.isEmpty()) {
       found.warning(
           PlanCode.CORNERS_LEFT_ROUND,

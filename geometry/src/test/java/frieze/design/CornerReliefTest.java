@@ -26,7 +26,7 @@ class CornerReliefTest {
   private static final Region WINDOW = region(0, 0, 40, 0, 40, 20, 0, 20);
 
   private static CornerRelief.Place at(Region area, Work.Side side, Work.Corners kind, Point p) {
-    return CornerRelief.of(area, side, kind, R).places().stream()
+    return CornerRelief.of(area, side, kind, R, 0).places().stream()
         .filter(place -> place.corner().distance(p) < EXACT)
         .findFirst()
         .orElseThrow();
@@ -51,11 +51,30 @@ class CornerReliefTest {
     }
   }
 
+  /** The lap before the last leaves something on the walls of the relief as well. */
+  @Test
+  void what_is_left_on_the_wall_is_left_in_the_relief() {
+    double left = 0.4;
+    for (Work.Corners kind : List.of(Work.Corners.EAR, Work.Corners.ALONG_SIDE)) {
+      Region last = WINDOW;
+      Region first = Region.EMPTY;
+      for (CornerRelief.Place p :
+          CornerRelief.of(WINDOW, Work.Side.INSIDE, kind, R, 0).places()) {
+        last = last.union(p.swept(R, 1e-4));
+      }
+      for (CornerRelief.Place p :
+          CornerRelief.of(WINDOW, Work.Side.INSIDE, kind, R, left).places()) {
+        first = first.union(p.swept(R, 1e-4));
+      }
+      assertThat(first.minus(last).area()).as("%s", kind).isLessThan(0.001);
+    }
+  }
+
   /** Of an L, only the notch is an inside corner of a part that is kept. */
   @Test
   void outside_a_part_its_notches_are_relieved() {
     Region ell = region(0, 0, 40, 0, 40, 15, 20, 15, 20, 40, 0, 40);
-    CornerRelief.Result result = CornerRelief.of(ell, Work.Side.OUTSIDE, Work.Corners.EAR, R);
+    CornerRelief.Result result = CornerRelief.of(ell, Work.Side.OUTSIDE, Work.Corners.EAR, R, 0);
     assertThat(result.places()).hasSize(1);
     CornerRelief.Place place = result.places().get(0);
     assertThat(place.corner()).isEqualTo(new Point(20, 15));
@@ -73,11 +92,11 @@ class CornerReliefTest {
     double ears = 0;
     double halves = 0;
     for (CornerRelief.Place p :
-        CornerRelief.of(WINDOW, Work.Side.INSIDE, Work.Corners.EAR, R).places()) {
+        CornerRelief.of(WINDOW, Work.Side.INSIDE, Work.Corners.EAR, R, 0).places()) {
       ears += p.swept(R, flat).minus(WINDOW).area();
     }
     for (CornerRelief.Place p :
-        CornerRelief.of(WINDOW, Work.Side.INSIDE, Work.Corners.ALONG_SIDE, R).places()) {
+        CornerRelief.of(WINDOW, Work.Side.INSIDE, Work.Corners.ALONG_SIDE, R, 0).places()) {
       halves += p.swept(R, flat).minus(WINDOW).area();
     }
     assertThat(ears).isCloseTo(4 * R * R * (Math.PI / 2 - 1), within(0.01));
@@ -87,14 +106,14 @@ class CornerReliefTest {
   @Test
   void blunt_corners_have_none_and_sharp_ones_and_short_sides_are_told() {
     Region blunt = region(0, 0, 20, 0, 30, 8, 20, 16, 0, 16, -10, 8);
-    assertThat(CornerRelief.of(blunt, Work.Side.INSIDE, Work.Corners.EAR, 1).leftRound())
+    assertThat(CornerRelief.of(blunt, Work.Side.INSIDE, Work.Corners.EAR, 1, 0).leftRound())
         .isEmpty();
     Region wedge = region(0, 0, 40, 0, 0, 20);
-    CornerRelief.Result result = CornerRelief.of(wedge, Work.Side.INSIDE, Work.Corners.EAR, 1);
+    CornerRelief.Result result = CornerRelief.of(wedge, Work.Side.INSIDE, Work.Corners.EAR, 1, 0);
     assertThat(result.places()).hasSize(2);
     assertThat(result.leftRound()).containsExactly(new Point(40, 0));
     Region slot = region(0, 0, 40, 0, 40, 5, 0, 5);
-    assertThat(CornerRelief.of(slot, Work.Side.INSIDE, Work.Corners.EAR, 5.5).leftRound())
+    assertThat(CornerRelief.of(slot, Work.Side.INSIDE, Work.Corners.EAR, 5.5, 0).leftRound())
         .hasSize(4);
   }
 }

@@ -221,10 +221,11 @@ class CutoutTest {
                 .orElseThrow();
         assertThat(nearest).as("%s", kind).isCloseTo(3, within(1e-9));
       }
-      double allowed = 3 + Tolerances.DEFAULT.totalMm();
+      double allowed = Tolerances.DEFAULT.totalMm();
       assertThat(positions)
           .filteredOn(p -> Math.abs(fromWindow(p.xy()) + 3) > 0.02)
-          .allMatch(p -> fromCorners(p.xy()) < allowed);
+          .allMatch(p -> fromCorners(p.xy()) > 3 - allowed)
+          .allMatch(p -> fromCorners(p.xy()) < 3 * Math.sqrt(2) + allowed);
     }
   }
 
