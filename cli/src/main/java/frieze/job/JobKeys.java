@@ -1,5 +1,6 @@
 package frieze.job;
 
+import frieze.design.Corners;
 import frieze.design.Fade;
 import frieze.design.Work;
 import frieze.job.ChoiceType.Word;
@@ -430,14 +431,14 @@ final class JobKeys {
             Types.count(1, 10),
             "1",
             "In how many laps that is taken, each a little nearer to the size.");
-    static final Key<Work.Corners> CORNERS =
+    static final Key<Corners> CORNERS =
         Key.withDefault(
             "corners",
             new ChoiceType<>(
                 List.of(
-                    Word.of(Work.Corners.ROUND, "round"),
-                    Word.of(Work.Corners.EAR, "ear"),
-                    Word.of(Work.Corners.ALONG_SIDE, "along side"))),
+                    Word.of(Corners.ROUND, "round"),
+                    Word.of(Corners.EAR, "ear"),
+                    Word.of(Corners.ALONG_SIDE, "along side"))),
             "round",
             "What becomes of inside corners: `round` as the tool leaves them, or relieved so that a"
                 + " square part seats, by an `ear` into the corner or by going on `along side`.");

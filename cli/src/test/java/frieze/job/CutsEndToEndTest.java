@@ -9,6 +9,7 @@ import frieze.curve.FrameMap;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.BoreWay;
+import frieze.design.Corners;
 import frieze.design.Design;
 import frieze.design.Intents;
 import frieze.design.Motif;
@@ -142,7 +143,7 @@ class CutsEndToEndTest {
   @Test
   void relieved_corners_pass_their_dry_run() {
     for (Work.Side side : List.of(Work.Side.INSIDE, Work.Side.OUTSIDE)) {
-      for (Work.Corners kind : List.of(Work.Corners.EAR, Work.Corners.ALONG_SIDE)) {
+      for (Corners kind : List.of(Corners.EAR, Corners.ALONG_SIDE)) {
         Work.CutoutWay way =
             new Work.CutoutWay(Optional.of(shield()), side, 0.3, 1, 0, kind);
         Work cutout =

@@ -76,10 +76,10 @@ public final class CornerRelief {
    * @param leftMm what stays on the wall, and then on that of the relief
    */
   public static Result of(
-      Region area, Work.Side side, Work.Corners kind, double radiusMm, double leftMm) {
+      Region area, Work.Side side, Corners kind, double radiusMm, double leftMm) {
     List<Place> places = new ArrayList<>();
     List<Point> leftRound = new ArrayList<>();
-    if (kind == Work.Corners.ROUND || side == Work.Side.ON_LINE) {
+    if (kind == Corners.ROUND || side == Work.Side.ON_LINE) {
       return new Result(places, leftRound);
     }
     Lap lap = new Lap(kind, radiusMm, leftMm);
@@ -118,7 +118,7 @@ public final class CornerRelief {
   }
 
   /** How a tool is led past the corners. */
-  private record Lap(Work.Corners kind, double radiusMm, double leftMm) {
+  private record Lap(Corners kind, double radiusMm, double leftMm) {
     /** From the outline to the tool's axis. */
     double distanceMm() {
       return radiusMm + leftMm;
@@ -168,7 +168,7 @@ public final class CornerRelief {
       Point middle = out.minus(in);
       middle = middle.times(1 / middle.norm());
       Point from = at.plus(middle.times(distanceMm / StrictMath.sin(inner)));
-      if (lap.kind() == Work.Corners.EAR) {
+      if (lap.kind() == Corners.EAR) {
         return new Place(at, from, at.plus(middle.times(distanceMm)));
       }
       Point along = inMm >= outMm ? in : out;

@@ -241,16 +241,6 @@ public sealed interface Work {
     }
   }
 
-  /** What becomes of inside corners, in which a round tool leaves its radius. */
-  enum Corners {
-    /** They stay round. */
-    ROUND,
-    /** The tool goes straight into each until it touches the drawn corner. */
-    EAR,
-    /** The tool goes on along the longer side of each until it touches the drawn corner. */
-    ALONG_SIDE
-  }
-
   /** On which side of a line the tool runs. */
   enum Side {
     /** What the line encloses is kept. */

@@ -25,7 +25,7 @@ class CornerReliefTest {
 
   private static final Region WINDOW = region(0, 0, 40, 0, 40, 20, 0, 20);
 
-  private static CornerRelief.Place at(Region area, Work.Side side, Work.Corners kind, Point p) {
+  private static CornerRelief.Place at(Region area, Work.Side side, Corners kind, Point p) {
     return CornerRelief.of(area, side, kind, R, 0).places().stream()
         .filter(place -> place.corner().distance(p) < EXACT)
         .findFirst()
@@ -35,7 +35,7 @@ class CornerReliefTest {
   @Test
   void an_ear_goes_along_the_bisector_until_the_edge_touches_the_corner() {
     CornerRelief.Place place =
-        at(WINDOW, Work.Side.INSIDE, Work.Corners.EAR, new Point(40, 20));
+        at(WINDOW, Work.Side.INSIDE, Corners.EAR, new Point(40, 20));
     assertThat(place.from().distance(new Point(37, 17))).isLessThan(EXACT);
     double c = R / Math.sqrt(2);
     assertThat(place.to().distance(new Point(40 - c, 20 - c))).isLessThan(EXACT);
@@ -45,7 +45,7 @@ class CornerReliefTest {
   void along_the_side_means_the_longer_one() {
     for (Point corner : List.of(new Point(0, 0), new Point(40, 20))) {
       CornerRelief.Place place =
-          at(WINDOW, Work.Side.INSIDE, Work.Corners.ALONG_SIDE, corner);
+          at(WINDOW, Work.Side.INSIDE, Corners.ALONG_SIDE, corner);
       double y = corner.y() == 0 ? R : 20 - R;
       assertThat(place.to().distance(new Point(corner.x(), y))).isLessThan(EXACT);
     }
@@ -55,7 +55,7 @@ class CornerReliefTest {
   @Test
   void what_is_left_on_the_wall_is_left_in_the_relief() {
     double left = 0.4;
-    for (Work.Corners kind : List.of(Work.Corners.EAR, Work.Corners.ALONG_SIDE)) {
+    for (Corners kind : List.of(Corners.EAR, Corners.ALONG_SIDE)) {
       Region last = WINDOW;
       Region first = Region.EMPTY;
       for (CornerRelief.Place p :
@@ -74,7 +74,7 @@ class CornerReliefTest {
   @Test
   void outside_a_part_its_notches_are_relieved() {
     Region ell = region(0, 0, 40, 0, 40, 15, 20, 15, 20, 40, 0, 40);
-    CornerRelief.Result result = CornerRelief.of(ell, Work.Side.OUTSIDE, Work.Corners.EAR, R, 0);
+    CornerRelief.Result result = CornerRelief.of(ell, Work.Side.OUTSIDE, Corners.EAR, R, 0);
     assertThat(result.places()).hasSize(1);
     CornerRelief.Place place = result.places().get(0);
     assertThat(place.corner()).isEqualTo(new Point(20, 15));
@@ -92,11 +92,11 @@ class CornerReliefTest {
     double ears = 0;
     double halves = 0;
     for (CornerRelief.Place p :
-        CornerRelief.of(WINDOW, Work.Side.INSIDE, Work.Corners.EAR, R, 0).places()) {
+        CornerRelief.of(WINDOW, Work.Side.INSIDE, Corners.EAR, R, 0).places()) {
       ears += p.swept(R, flat).minus(WINDOW).area();
     }
     for (CornerRelief.Place p :
-        CornerRelief.of(WINDOW, Work.Side.INSIDE, Work.Corners.ALONG_SIDE, R, 0).places()) {
+        CornerRelief.of(WINDOW, Work.Side.INSIDE, Corners.ALONG_SIDE, R, 0).places()) {
       halves += p.swept(R, flat).minus(WINDOW).area();
     }
     assertThat(ears).isCloseTo(4 * R * R * (Math.PI / 2 - 1), within(0.01));
@@ -106,14 +106,14 @@ class CornerReliefTest {
   @Test
   void blunt_corners_have_none_and_sharp_ones_and_short_sides_are_told() {
     Region blunt = region(0, 0, 20, 0, 30, 8, 20, 16, 0, 16, -10, 8);
-    assertThat(CornerRelief.of(blunt, Work.Side.INSIDE, Work.Corners.EAR, 1, 0).leftRound())
+    assertThat(CornerRelief.of(blunt, Work.Side.INSIDE, Corners.EAR, 1, 0).leftRound())
         .isEmpty();
     Region wedge = region(0, 0, 40, 0, 0, 20);
-    CornerRelief.Result result = CornerRelief.of(wedge, Work.Side.INSIDE, Work.Corners.EAR, 1, 0);
+    CornerRelief.Result result = CornerRelief.of(wedge, Work.Side.INSIDE, Corners.EAR, 1, 0);
     assertThat(result.places()).hasSize(2);
     assertThat(result.leftRound()).containsExactly(new Point(40, 0));
     Region slot = region(0, 0, 40, 0, 40, 5, 0, 5);
-    assertThat(CornerRelief.of(slot, Work.Side.INSIDE, Work.Corners.EAR, 5.5, 0).leftRound())
+    assertThat(CornerRelief.of(slot, Work.Side.INSIDE, Corners.EAR, 5.5, 0).leftRound())
         .hasSize(4);
   }
 }

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
+import frieze.design.Corners;
 import frieze.design.Design;
 import frieze.design.Work;
 import frieze.diagnostic.BadInputException;
@@ -202,7 +203,7 @@ class CutoutTest {
 
   @Test
   void relieved_corners_are_touched_at_the_whole_depth_and_nothing_else_changes() {
-    for (Work.Corners kind : List.of(Work.Corners.EAR, Work.Corners.ALONG_SIDE)) {
+    for (Corners kind : List.of(Corners.EAR, Corners.ALONG_SIDE)) {
       Work.CutoutWay way =
           new Work.CutoutWay(
               Optional.of(new Work.Target("window", Optional.empty())),
