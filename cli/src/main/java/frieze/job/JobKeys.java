@@ -366,8 +366,11 @@ final class JobKeys {
     static final Key<Integer> TABS =
         Key.withDefault("tabs", Types.count(1, 100), "4", "How many bridges, spread evenly.");
     static final Key<Double> WIDTH =
-        Key.withDefault(
-            "width", Types.length(Range.POSITIVE), "6 mm", "The length of each along the outline.");
+        Key.optional(
+            "width",
+            Types.length(Range.POSITIVE),
+            "the tool's diameter, 6 mm at least; twice that on edges along the grain",
+            "The length of each along the outline.");
     static final Key<Double> THICKNESS =
         Key.withDefault(
             "thickness",

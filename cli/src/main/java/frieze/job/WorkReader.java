@@ -18,6 +18,9 @@ import java.util.OptionalDouble;
 
 /** Turns the work list of one panel into {@link Work}. */
 final class WorkReader {
+  /** The least length of a bridge whose length is left to us; common practice. */
+  private static final double LEAST_TAB_MM = 6;
+
   private final Shop shop;
   private final Stock stock;
   private final Collection<String> placed;
@@ -201,8 +204,8 @@ final class WorkReader {
         v.find(JobKeys.Cutout.ON).flatMap(name -> target(v, name, JobKeys.Cutout.ON));
     Optional<Values> hold = v.find(JobKeys.Cutout.HOLD);
     Optional<Double> skin = hold.flatMap(h -> h.find(JobKeys.Hold.SKIN));
-    Optional<Work.Tabs> tabs = skin.isPresent() ? Optional.empty() : hold.flatMap(this::tabs);
-    boolean unheld = hold.isPresent() && skin.isEmpty() && tabs.isEmpty();
+    Optional<Work.Tabs> tabs = skin.isPresent() ? Optional.empty() : hold.flatMap(h -> tool.flatMap(t -> tabs(h, t)));
+    boolean unheld = tool.isPresent() && hold.isPresent() && skin.isEmpty() && tabs.isEmpty();
     if (unheld || (!ofPanel && on.isEmpty())) {
       return Optional.empty();
     }
@@ -218,7 +221,11 @@ final class WorkReader {
     return tool.map(t -> new Work.Cutout(t, tabs, v.get(JobKeys.Operation.CUT), way, v.where()));
   }
 
-  private Optional<Work.Tabs> tabs(Values v) {
+  /**
+   * Without a width a tab is as long as the tool is wide, because a larger one pulls harder, and
+   * twice that along the grain, where wood is about half as strong. Source: common practice.
+   */
+  private Optional<Work.Tabs> tabs(Values v, Tool tool) {
     double thicknessMm = v.get(JobKeys.Hold.THICKNESS);
     if (thicknessMm >= stock.thinnestMm()) {
       found.error(
@@ -232,10 +239,13 @@ final class WorkReader {
           "make them thinner than the stock");
       return Optional.empty();
     }
+    double width =
+        v.find(JobKeys.Hold.WIDTH).orElse(Math.max(LEAST_TAB_MM, tool.diameterMm()));
     return Optional.of(
         new Work.Tabs(
             v.get(JobKeys.Hold.TABS),
-            v.get(JobKeys.Hold.WIDTH),
+            width,
+            v.find(JobKeys.Hold.WIDTH).orElse(2 * width),
             thicknessMm,
             v.get(JobKeys.Hold.ENDS)));
   }

@@ -293,14 +293,29 @@ final class CutoutLayout {
 
   /** The zones of tabs, with room for a slope at both ends. */
   private Optional<List<TabPlan.Zone>> place(Work.Tabs tabs, Track track, double slopeMm) {
-    double zone = tabs.widthMm() + cutout.tool().diameterMm() + 2 * slopeMm;
     boolean grain = setup.stock().material().kind() != Material.Kind.SHEET;
-    return TabPlan.place(track, tabs.count(), zone, cutout.tool().diameterMm(), grain)
-        .map(
+    if (grain && tabs.alongGrainMm() > tabs.widthMm()) {
+      double longer = (tabs.alongGrainMm() - tabs.widthMm()) / 2;
+      Optional<List<TabPlan.Zone>> wide = place(tabs, track, slopeMm, longer);
+      if (wide.isPresent()) {
+        return wide.map(
             zones ->
                 zones.stream()
-                    .map(z -> new TabPlan.Zone(z.fromMm() + slopeMm, z.toMm() - slopeMm))
+                    .map(z -> TabPlan.isAlongGrain(track, z) ? z : z.shorter(longer))
                     .toList());
+      }
+    }
+    return place(tabs, track, slopeMm, 0);
+  }
+
+  /** Zones for tabs that are longer by so much at both ends. */
+  private Optional<List<TabPlan.Zone>> place(
+      Work.Tabs tabs, Track track, double slopeMm, double longerMm) {
+    boolean grain = setup.stock().material().kind() != Material.Kind.SHEET;
+    double diameter = cutout.tool().diameterMm();
+    double zone = tabs.widthMm() + diameter + 2 * slopeMm + 2 * longerMm;
+    return TabPlan.place(track, tabs.count(), zone, diameter, grain)
+        .map(zones -> zones.stream().map(z -> z.shorter(slopeMm)).toList());
   }
 
   private List<TabPlan.Zone> tabs(Work.Tabs tabs, Track track) {

@@ -52,6 +52,11 @@ final class TabPlan {
     double lengthMm() {
       return toMm - fromMm;
     }
+
+    /** Less at both ends. */
+    Zone shorter(double byMm) {
+      return new Zone(fromMm + byMm, toMm - byMm);
+    }
   }
 
   /**
@@ -168,8 +173,13 @@ final class TabPlan {
   }
 
   private boolean isAlongGrain(double middle) {
-    Point way = track.pointAt(middle + zoneMm / 2).minus(track.pointAt(middle - zoneMm / 2));
-    return grain && Math.abs(way.y()) < Math.abs(way.x()) * StrictMath.tan(ALONG_RAD);
+    return grain && isAlongGrain(track, new Zone(middle - zoneMm / 2, middle + zoneMm / 2));
+  }
+
+  /** Whether a stretch of a closed track runs along the grain, which is along X. */
+  static boolean isAlongGrain(Track track, Zone zone) {
+    Point way = track.pointAt(zone.toMm()).minus(track.pointAt(zone.fromMm()));
+    return Math.abs(way.y()) < Math.abs(way.x()) * StrictMath.tan(ALONG_RAD);
   }
 
   private static double nearest(List<Zone> allowed, double wanted) {

@@ -92,6 +92,28 @@ class CutoutTest {
     }
   }
 
+  /** On the long edges 12 mm, on the short ones 6, each with the bit's 6 mm in the zone. */
+  @Test
+  void tabs_along_the_grain_are_longer() {
+    Work.Tabs tabs = new Work.Tabs(6, 6, 12, 3, false);
+    Work cutout = new Work.Cutout(FLAT_6, Optional.of(tabs), Work.Milling.CLIMB, Bench.WHERE);
+    Design design = new Design(Bench.panel(), List.of(), List.of(), List.of(cutout));
+    Plan plan = Planner.plan(design, Bench.setup(), Tolerances.DEFAULT);
+    double onTabs = 0;
+    double alongGrain = 0;
+    for (Cut.Move move : RecessTest.moves(plan.cuts())) {
+      double lowest = Math.min(move.path().from().z(), move.path().to().z());
+      double highest = Math.max(move.path().from().z(), move.path().to().z());
+      if (Math.abs(lowest + 15.9) < 1e-9 && Math.abs(highest + 15.9) < 1e-9) {
+        double x = Math.abs(move.path().to().x() - move.path().from().x());
+        onTabs = Math.max(onTabs, move.path().lengthMm() - x);
+        alongGrain = Math.max(alongGrain, x);
+      }
+    }
+    assertThat(alongGrain).isCloseTo(18, within(1e-9));
+    assertThat(onTabs).isCloseTo(12, within(1e-9));
+  }
+
   @Test
   void a_round_panel_has_its_tabs_on_the_curve() {
     Track circle = new Track(frieze.curve.Path.circle(new Point(50, 50), 40));
