@@ -16,7 +16,8 @@ import java.util.Optional;
  * Makes the cut along an outline, leaving its tabs.
  *
  * <p>Above the tops of the tabs it sinks round and round without a stop. Below, it cuts the
- * stretches between the tabs, rises and travels over each tab at the height of its top. What was
+ * stretches between the tabs, rises and travels over each tab at the height of its top, and leaves
+ * along the cut while it rises. What was
  * left on the wall is taken last, in one lap or several at the whole depth, each entered and left
  * on arcs that touch its track, within the slot that is cut already.
  */
@@ -105,7 +106,17 @@ final class CutoutPlanner {
     for (Track wall : lap.finish()) {
       finish(moves, track, startMm, wall);
     }
+    if (lap.finish().isEmpty()) {
+      leave(moves, track, startMm);
+    }
     return moves.cut(origin);
+  }
+
+  /** Goes on along what is cut while rising, so that the tool never stands against the wall. */
+  private static void leave(MoveBuilder moves, Track track, double startMm) {
+    double rise = MoveBuilder.AIR_MM - moves.at().z();
+    double along = rise / StrictMath.tan(TAB_SLOPE_RAD);
+    moves.slope(track.slice(startMm, startMm + along), MoveBuilder.AIR_MM, TAB_SLOPE_RAD);
   }
 
   private void betweenTabs(MoveBuilder moves, Track track, double cutAlready, double depth) {

@@ -141,6 +141,26 @@ class CutoutTest {
     }
   }
 
+  /** It comes down to the wood and leaves it while it moves along the wall, with tabs and without. */
+  @Test
+  void the_tool_enters_and_leaves_along_the_wall() {
+    for (int tabs : new int[] {0, 6}) {
+      List<Cut.Move> moves = RecessTest.moves(plan(FLAT_6, tabs, Work.Milling.CLIMB).cuts());
+      Motion first = moves.get(0).path();
+      assertThat(first.from().z()).isEqualTo(MoveBuilder.AIR_MM);
+      assertThat(first.from().xy().distance(first.to().xy())).isGreaterThan(1);
+      assertThat(moves.get(moves.size() - 1).path().to().z()).isEqualTo(MoveBuilder.AIR_MM);
+      double rise = 0;
+      double way = 0;
+      for (int i = moves.size() - 1; moves.get(i).path().to().z() > moves.get(i).path().from().z(); i--) {
+        rise += moves.get(i).path().to().z() - moves.get(i).path().from().z();
+        way += moves.get(i).path().lengthMm();
+      }
+      assertThat(rise).isCloseTo(tabs == 0 ? 20.2 : 16.4, within(1e-9));
+      assertThat(rise / way).isCloseTo(StrictMath.sin(CutoutPlanner.TAB_SLOPE_RAD), within(1e-9));
+    }
+  }
+
   @Test
   void climb_goes_clockwise_around_the_part() {
     for (Work.Milling milling : Work.Milling.values()) {
