@@ -204,7 +204,8 @@ final class WorkReader {
         v.find(JobKeys.Cutout.ON).flatMap(name -> target(v, name, JobKeys.Cutout.ON));
     Optional<Values> hold = v.find(JobKeys.Cutout.HOLD);
     Optional<Double> skin = hold.flatMap(h -> h.find(JobKeys.Hold.SKIN));
-    Optional<Work.Tabs> tabs = skin.isPresent() ? Optional.empty() : hold.flatMap(h -> tool.flatMap(t -> tabs(h, t)));
+    Optional<Work.Tabs> tabs =
+        skin.isPresent() ? Optional.empty() : hold.flatMap(h -> tool.flatMap(t -> tabs(h, t)));
     boolean unheld = tool.isPresent() && hold.isPresent() && skin.isEmpty() && tabs.isEmpty();
     if (unheld || (!ofPanel && on.isEmpty())) {
       return Optional.empty();
@@ -239,8 +240,7 @@ final class WorkReader {
           "make them thinner than the stock");
       return Optional.empty();
     }
-    double width =
-        v.find(JobKeys.Hold.WIDTH).orElse(Math.max(LEAST_TAB_MM, tool.diameterMm()));
+    double width = v.find(JobKeys.Hold.WIDTH).orElse(Math.max(LEAST_TAB_MM, tool.diameterMm()));
     return Optional.of(
         new Work.Tabs(
             v.get(JobKeys.Hold.TABS),

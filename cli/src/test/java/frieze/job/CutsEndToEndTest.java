@@ -144,8 +144,7 @@ class CutsEndToEndTest {
   void relieved_corners_pass_their_dry_run() {
     for (Work.Side side : List.of(Work.Side.INSIDE, Work.Side.OUTSIDE)) {
       for (Corners kind : List.of(Corners.EAR, Corners.ALONG_SIDE)) {
-        Work.CutoutWay way =
-            new Work.CutoutWay(Optional.of(shield()), side, 0.3, 1, 0, kind);
+        Work.CutoutWay way = new Work.CutoutWay(Optional.of(shield()), side, 0.3, 1, 0, kind);
         Work cutout =
             new Work.Cutout(
                 EIGHTH, Optional.of(new Work.Tabs(3, 4, 2)), Work.Milling.CLIMB, way, HERE);

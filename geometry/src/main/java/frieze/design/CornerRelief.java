@@ -105,8 +105,7 @@ public final class CornerRelief {
   }
 
   /** An area with what is cut beyond its corners. */
-  public static Region relieved(
-      Region area, Work.Cutout cutout, double flattenMm) {
+  public static Region relieved(Region area, Work.Cutout cutout, double flattenMm) {
     double radius = cutout.tool().radiusMm();
     Work.Side side = cutout.way().side();
     Region result = area;

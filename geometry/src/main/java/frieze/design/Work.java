@@ -284,8 +284,7 @@ public sealed interface Work {
    * @param thicknessMm what stays above the stock's bottom
    * @param ramped whether their ends slope, instead of standing upright
    */
-  record Tabs(
-      int count, double widthMm, double alongGrainMm, double thicknessMm, boolean ramped) {
+  record Tabs(int count, double widthMm, double alongGrainMm, double thicknessMm, boolean ramped) {
     /** Tabs of one width. */
     public Tabs(int count, double widthMm, double thicknessMm, boolean ramped) {
       this(count, widthMm, widthMm, thicknessMm, ramped);

@@ -35,7 +35,6 @@ record Block(List<CutOrder.Way> ends, IntFunction<List<Cut>> cuts) {
 
   /** Where the tool comes down to the first of some cuts, and where it is raised from the last. */
   static CutOrder.Way ends(List<Cut> cuts) {
-    return new CutOrder.Way(
-        cuts.get(0).start().xy(), cuts.get(cuts.size() - 1).end().xy());
+    return new CutOrder.Way(cuts.get(0).start().xy(), cuts.get(cuts.size() - 1).end().xy());
   }
 }

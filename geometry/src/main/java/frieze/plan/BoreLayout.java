@@ -57,8 +57,7 @@ final class BoreLayout {
       String origin = "bore " + number;
       if (drills) {
         double depth = bore.depthMm().map(d -> d + point).orElse(through);
-        blocks.add(
-            Block.of(List.of(BorePlanner.drill(origin, centre, depth, bore.tool(), feeds))));
+        blocks.add(Block.of(List.of(BorePlanner.drill(origin, centre, depth, bore.tool(), feeds))));
       } else if (fits) {
         List<Double> depths = DepthPasses.depths(bore.depthMm().orElse(through), limit);
         BorePlanner.Place place = new BorePlanner.Place(origin, centre, 0);
@@ -86,8 +85,7 @@ final class BoreLayout {
       Point from = about.apply(cut.start().xy());
       ends.add(new CutOrder.Way(from, about.apply(cut.end().xy())));
     }
-    return new Block(
-        ends, k -> List.of(cut.moved(cut.origin(), about(QUARTERS.get(k), centre))));
+    return new Block(ends, k -> List.of(cut.moved(cut.origin(), about(QUARTERS.get(k), centre))));
   }
 
   private static Affine about(Affine turn, Point centre) {
@@ -102,8 +100,7 @@ final class BoreLayout {
     for (Point centre : bore.centres()) {
       String origin = "countersink " + (blocks.size() + 1);
       blocks.add(
-          Block.of(
-              List.of(BorePlanner.drill(origin, centre, sink.depthMm(), sink.tool(), feeds))));
+          Block.of(List.of(BorePlanner.drill(origin, centre, sink.depthMm(), sink.tool(), feeds))));
     }
     return blocks;
   }

@@ -249,7 +249,10 @@ final class CutoutLayout {
     return true;
   }
 
-  /** The cut along an outline, begun behind each of its tabs, or where it has none at several places. */
+  /**
+   * The cut along an outline, begun behind each of its tabs, or where it has none at several
+   * places.
+   */
   private List<List<Cut>> ways(String origin, Lap lap, Feeds feeds) {
     Tool tool = cutout.tool();
     double skin = cutout.way().skinMm();

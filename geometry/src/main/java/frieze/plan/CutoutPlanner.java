@@ -17,9 +17,9 @@ import java.util.Optional;
  *
  * <p>Above the tops of the tabs it sinks round and round without a stop. Below, it cuts the
  * stretches between the tabs, rises and travels over each tab at the height of its top, and leaves
- * along the cut while it rises. What was
- * left on the wall is taken last, in one lap or several at the whole depth, each entered and left
- * on arcs that touch its track, within the slot that is cut already.
+ * along the cut while it rises. What was left on the wall is taken last, in one lap or several at
+ * the whole depth, each entered and left on arcs that touch its track, within the slot that is cut
+ * already.
  */
 final class CutoutPlanner {
   /** The slope of a ramped tab's ends. */

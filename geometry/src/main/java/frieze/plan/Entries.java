@@ -40,8 +40,7 @@ final class Entries {
       boolean last = i + 1 == corners.size();
       double to = last ? corners.get(0) + loop.lengthMm() : corners.get(i + 1);
       double length = to - from;
-      int count =
-          (int) Math.min(MOST_EACH, Math.max(1, length / (DIAMETERS_APART * diameterMm)));
+      int count = (int) Math.min(MOST_EACH, Math.max(1, length / (DIAMETERS_APART * diameterMm)));
       for (int k = 0; k < count && length >= 2 * diameterMm && places.size() < MOST; k++) {
         places.add((from + length * (k + 0.5) / count) % loop.lengthMm());
       }

@@ -34,8 +34,7 @@ class CornerReliefTest {
 
   @Test
   void an_ear_goes_along_the_bisector_until_the_edge_touches_the_corner() {
-    CornerRelief.Place place =
-        at(WINDOW, Work.Side.INSIDE, Corners.EAR, new Point(40, 20));
+    CornerRelief.Place place = at(WINDOW, Work.Side.INSIDE, Corners.EAR, new Point(40, 20));
     assertThat(place.from().distance(new Point(37, 17))).isLessThan(EXACT);
     double c = R / Math.sqrt(2);
     assertThat(place.to().distance(new Point(40 - c, 20 - c))).isLessThan(EXACT);
@@ -44,8 +43,7 @@ class CornerReliefTest {
   @Test
   void along_the_side_means_the_longer_one() {
     for (Point corner : List.of(new Point(0, 0), new Point(40, 20))) {
-      CornerRelief.Place place =
-          at(WINDOW, Work.Side.INSIDE, Corners.ALONG_SIDE, corner);
+      CornerRelief.Place place = at(WINDOW, Work.Side.INSIDE, Corners.ALONG_SIDE, corner);
       double y = corner.y() == 0 ? R : 20 - R;
       assertThat(place.to().distance(new Point(corner.x(), y))).isLessThan(EXACT);
     }
@@ -58,8 +56,7 @@ class CornerReliefTest {
     for (Corners kind : List.of(Corners.EAR, Corners.ALONG_SIDE)) {
       Region last = WINDOW;
       Region first = Region.EMPTY;
-      for (CornerRelief.Place p :
-          CornerRelief.of(WINDOW, Work.Side.INSIDE, kind, R, 0).places()) {
+      for (CornerRelief.Place p : CornerRelief.of(WINDOW, Work.Side.INSIDE, kind, R, 0).places()) {
         last = last.union(p.swept(R, 1e-4));
       }
       for (CornerRelief.Place p :
@@ -106,14 +103,12 @@ class CornerReliefTest {
   @Test
   void blunt_corners_have_none_and_sharp_ones_and_short_sides_are_told() {
     Region blunt = region(0, 0, 20, 0, 30, 8, 20, 16, 0, 16, -10, 8);
-    assertThat(CornerRelief.of(blunt, Work.Side.INSIDE, Corners.EAR, 1, 0).leftRound())
-        .isEmpty();
+    assertThat(CornerRelief.of(blunt, Work.Side.INSIDE, Corners.EAR, 1, 0).leftRound()).isEmpty();
     Region wedge = region(0, 0, 40, 0, 0, 20);
     CornerRelief.Result result = CornerRelief.of(wedge, Work.Side.INSIDE, Corners.EAR, 1, 0);
     assertThat(result.places()).hasSize(2);
     assertThat(result.leftRound()).containsExactly(new Point(40, 0));
     Region slot = region(0, 0, 40, 0, 40, 5, 0, 5);
-    assertThat(CornerRelief.of(slot, Work.Side.INSIDE, Corners.EAR, 5.5, 0).leftRound())
-        .hasSize(4);
+    assertThat(CornerRelief.of(slot, Work.Side.INSIDE, Corners.EAR, 5.5, 0).leftRound()).hasSize(4);
   }
 }

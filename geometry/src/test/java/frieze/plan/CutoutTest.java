@@ -141,7 +141,9 @@ class CutoutTest {
     }
   }
 
-  /** It comes down to the wood and leaves it while it moves along the wall, with tabs and without. */
+  /**
+   * It comes down to the wood and leaves it while it moves along the wall, with tabs and without.
+   */
   @Test
   void the_tool_enters_and_leaves_along_the_wall() {
     for (int tabs : new int[] {0, 6}) {
@@ -152,7 +154,9 @@ class CutoutTest {
       assertThat(moves.get(moves.size() - 1).path().to().z()).isEqualTo(MoveBuilder.AIR_MM);
       double rise = 0;
       double way = 0;
-      for (int i = moves.size() - 1; moves.get(i).path().to().z() > moves.get(i).path().from().z(); i--) {
+      for (int i = moves.size() - 1;
+          moves.get(i).path().to().z() > moves.get(i).path().from().z();
+          i--) {
         rise += moves.get(i).path().to().z() - moves.get(i).path().from().z();
         way += moves.get(i).path().lengthMm();
       }

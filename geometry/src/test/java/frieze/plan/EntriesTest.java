@@ -11,7 +11,8 @@ class EntriesTest {
   @Test
   void a_rectangle_is_entered_in_the_middles_of_its_sides_and_between_on_long_ones() {
     Track loop = new Track(Bench.rectangle(0, 0, 60, 10));
-    // 60 mm hold two places 24 mm (8 diameters of 3 mm) apart; the corners lie at 60, 70, 130 and 140.
+    // 60 mm hold two places 24 mm (8 diameters of 3 mm) apart; the corners lie at 60, 70, 130 and
+    // 140.
     assertThat(Entries.of(loop, 3)).containsExactly(65.0, 85.0, 115.0, 135.0, 15.0, 45.0);
   }
 
