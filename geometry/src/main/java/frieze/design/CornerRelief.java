@@ -93,10 +93,11 @@ public final class CornerRelief {
                 points.get(i),
                 points.get((i + 1) % points.size()),
                 sign);
-        if (corner.turnRad() > MOST_TURN_RAD
-            || corner.turnRad() >= LEAST_TURN_RAD && !corner.hasRoom(lap.distanceMm())) {
+        boolean isMeant = corner.turnRad() >= LEAST_TURN_RAD;
+        boolean canBe = corner.turnRad() <= MOST_TURN_RAD && corner.hasRoom(lap.distanceMm());
+        if (isMeant && !canBe) {
           leftRound.add(corner.at);
-        } else if (corner.turnRad() >= LEAST_TURN_RAD) {
+        } else if (isMeant) {
           places.add(corner.relief(lap));
         }
       }
