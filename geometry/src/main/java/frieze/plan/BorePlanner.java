@@ -74,22 +74,32 @@ final class BorePlanner {
     List<Track> circles = loops(place.centre(), bore);
     Track inner = circles.get(0);
     double top = MoveBuilder.AIR_MM - place.doneMm();
-    MoveBuilder moves = new MoveBuilder(tool, feeds, new Position(inner.start(), top));
+    Feeds first = around(place, bore, inner, feeds);
+    MoveBuilder moves = new MoveBuilder(tool, first, new Position(inner.start(), top));
     List<Double> depths = DepthPasses.depths(depthMm - place.doneMm(), limitMm);
     if (circles.size() == 1) {
       moves.helix(inner, 0, -depthMm, depths.get(0));
     }
     for (double depth : circles.size() == 1 ? List.<Double>of() : depths) {
       double z = -place.doneMm() - depth;
+      moves.change(first);
       moves.linkTo(new Position(inner.start(), moves.at().z()));
       moves.helix(inner, 0, z, limitMm);
       for (Track circle : circles.subList(1, circles.size())) {
+        moves.change(around(place, bore, circle, feeds));
         moves.linkTo(new Position(circle.start(), z));
         moves.follow(circle.slice(0, circle.lengthMm()));
       }
     }
     moves.linkTo(new Position(place.centre().towards(moves.at().xy(), 0.5), moves.at().z()));
     return moves.cut(place.origin());
+  }
+
+  /** A circle is shorter than the wall it leaves; a slot is followed at the feed of its sides. */
+  private static Feeds around(Place place, Work.Bore bore, Track loop, Feeds feeds) {
+    return bore.way().slot().isPresent()
+        ? feeds
+        : feeds.insideOf(loop.start().distance(place.centre()), bore.tool().radiusMm());
   }
 
   /** Mills a slot of the tool's own width, to and fro along its middle, pass by pass. */

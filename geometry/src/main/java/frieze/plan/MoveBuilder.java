@@ -35,7 +35,7 @@ final class MoveBuilder {
   private static final double ROUNDING = 1e-9;
 
   private final Tool tool;
-  private final Feeds feeds;
+  private Feeds feeds;
   private final List<Cut.Move> moves = new ArrayList<>();
   private Position at;
 
@@ -70,6 +70,11 @@ final class MoveBuilder {
   /** Moves straight in the plane, through what is cut already or what this move may cut. */
   void linkTo(Position to) {
     straight(to, feeds.feedMmPerMin());
+  }
+
+  /** Goes on with other feeds. */
+  void change(Feeds next) {
+    feeds = next;
   }
 
   /** Moves straight down or up where nothing is in the way, at a feed that the Z axis has. */

@@ -14,6 +14,7 @@ import frieze.design.BoreWay;
 import frieze.design.Design;
 import frieze.design.Work;
 import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.SourceSpan;
 import frieze.motion.Motion;
 import frieze.shop.Tool;
 import frieze.shop.ToolShape;
@@ -66,6 +67,28 @@ class BoreTest {
           assertThat(turn.sweepRad()).isPositive();
         }
       }
+    }
+  }
+
+  /** On a circle inside, the side of the tool runs a longer way than its middle: D to D - d. */
+  @Test
+  void the_wall_of_a_milled_hole_passes_at_the_feed_of_a_straight_cut_at_most() {
+    double straight =
+        Feeds.choose(
+                SIDE_ONLY_6,
+                Bench.setup().stock().material(),
+                Bench.setup().machine(),
+                SourceSpan.file("bore"))
+            .feedMmPerMin();
+    for (double diameter : new double[] {6.5, 8, 14, 25}) {
+      double fastest = 0;
+      for (Cut.Move move : RecessTest.moves(plan(SIDE_ONLY_6, diameter, Optional.of(8.0)).cuts())) {
+        if (move.path() instanceof Motion.Turn turn) {
+          double wall = turn.radiusMm() + SIDE_ONLY_6.radiusMm();
+          fastest = Math.max(fastest, move.feedMmPerMin() * wall / turn.radiusMm());
+        }
+      }
+      assertThat(fastest).as("hole of %s mm", diameter).isCloseTo(straight, within(1e-6));
     }
   }
 
