@@ -26,6 +26,10 @@ import org.xml.sax.ext.DefaultHandler2;
 final class SvgParser extends DefaultHandler2 {
   private static final String SVG = "http://www.w3.org/2000/svg";
   private static final String XLINK = "http://www.w3.org/1999/xlink";
+  private static final String DECLARATIONS = "http://xml.org/sax/properties/declaration-handler";
+
+  /** A reader for the next file of each thread: to make one takes as long as to read an icon. */
+  private static final ThreadLocal<@Nullable XMLReader> READERS = new ThreadLocal<>();
 
   private final SourceText source;
   private @Nullable Locator locator;
@@ -46,12 +50,15 @@ final class SvgParser extends DefaultHandler2 {
   static SvgElement parse(SourceText source) {
     SvgParser handler = new SvgParser(source);
     try {
-      XMLReader reader = newReader();
+      XMLReader reader = READERS.get();
+      READERS.remove();
+      reader = reader == null ? newReader() : reader;
       reader.setContentHandler(handler);
       reader.setErrorHandler(handler);
       reader.setEntityResolver(handler);
-      reader.setProperty("http://xml.org/sax/properties/declaration-handler", handler);
+      reader.setProperty(DECLARATIONS, handler);
       reader.parse(new InputSource(new StringReader(source.text())));
+      keep(reader);
     } catch (SAXParseException e) {
       throw handler.notXml(e);
     } catch (SAXException | IOException | ParserConfigurationException e) {
@@ -63,6 +70,16 @@ final class SvgParser extends DefaultHandler2 {
       throw handler.notSvg(root);
     }
     return root;
+  }
+
+  /** Keeps a reader that has read to the end, without what it has read. */
+  private static void keep(XMLReader reader) throws SAXException {
+    DefaultHandler2 nobody = new DefaultHandler2();
+    reader.setContentHandler(nobody);
+    reader.setErrorHandler(nobody);
+    reader.setEntityResolver(nobody);
+    reader.setProperty(DECLARATIONS, nobody);
+    READERS.set(reader);
   }
 
   private static XMLReader newReader() throws ParserConfigurationException, SAXException {
