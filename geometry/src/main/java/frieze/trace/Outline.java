@@ -6,6 +6,7 @@ import frieze.curve.Point;
 import frieze.curve.Segment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One smoothed outline in pixels: closed and smooth, or in runs from corner to corner.
@@ -17,13 +18,17 @@ record Outline(List<List<Point>> runs, boolean smooth, double scatterPx) {
   private static final double STEP_PX = 0.7;
   private static final int FEWEST = 8;
 
-  /** How sharp a picture is: what smoothing needs to know. */
-  record Grain(double blurPx, double noisePx, double windowPx) {}
+  /**
+   * How sharp a picture is: what smoothing needs to know.
+   *
+   * @param profile reads tips from their ink, where noise hides how they end
+   */
+  record Grain(double blurPx, double noisePx, double windowPx, Optional<TipProfile> profile) {}
 
   static Outline of(List<Point> crossings, Grain grain) {
     List<Point> even = evenly(crossings);
     double step = length(even) / even.size();
-    Smoothing smoothing = new Smoothing(even, step, grain.blurPx(), grain.windowPx());
+    Smoothing smoothing = new Smoothing(even, step, grain);
     List<Integer> tips = smoothing.sharp(Corners.find(even, step, grain.blurPx(), grain.noisePx()));
     return tips.isEmpty()
         ? new Outline(List.of(smoothing.closed()), true, smoothing.scatterPx())

@@ -45,19 +45,26 @@ final class Smoothing {
   /** Wider corners are not looked at for a blunt tip: each of its two corners would hardly turn. */
   private static final double MOST_BLUNT_RAD = Math.toRadians(50);
 
+  /** A tip is blunt if so many standard deviations of its area are cut off. */
+  private static final double SURE = 2;
+
+  private static final double LEAST_CUT_PX = 0.7;
+
   private final List<Point> points;
   private final int n;
   private final double step;
   private final double sigma;
   private final int half;
   private final double scatter;
+  private final Optional<TipProfile> profile;
 
-  Smoothing(List<Point> points, double stepPx, double sigmaPx, double halfWindowPx) {
+  Smoothing(List<Point> points, double stepPx, Outline.Grain grain) {
     this.points = points;
     this.n = points.size();
     this.step = stepPx;
-    this.sigma = sigmaPx;
-    this.half = Math.max(2, (int) Math.round(halfWindowPx / stepPx));
+    this.sigma = grain.blurPx();
+    this.profile = grain.profile();
+    this.half = Math.max(2, (int) Math.round(grain.windowPx() / stepPx));
     this.scatter = scatter();
   }
 
@@ -113,8 +120,10 @@ final class Smoothing {
    */
   private Optional<Tip> corner(Run before, Run after, int tip) {
     Point met = meeting(before, after, tip);
-    Point in = end(before, false, before.to()).direction(0);
-    Point out = end(after, true, after.from()).direction(0);
+    Stretch first = end(before, false, before.to());
+    Stretch last = end(after, true, after.from());
+    Point in = first.direction(0);
+    Point out = last.direction(0);
     double half = (Math.PI - Math.abs(Corners.angle(in, out))) / 2;
     Wedge wedge = new Wedge(half);
     double expected = sigma * wedge.sharpSeenAt();
@@ -124,6 +133,13 @@ final class Smoothing {
       return Optional.empty();
     }
     double scatters = BLUNT_PX + BLUNT_SCATTER * scatter / StrictMath.sin(half);
+    if (profile.isPresent() && half <= MOST_BLUNT_RAD) {
+      boolean straight = first.isStraight() && last.isStraight();
+      Optional<Tip> read = read(profile.get(), new Sides(met, in, out, half), straight);
+      if (read.isPresent()) {
+        return read;
+      }
+    }
     boolean askew = expected > TIP_ROUND * away + slack; // the sides are not what they seem
     if (half > MOST_BLUNT_RAD || askew || Math.abs(away - expected) <= scatters) {
       return Optional.of(new Tip(met, met));
@@ -135,6 +151,42 @@ final class Smoothing {
     }
     double cut = sigma * wedge.cutFor(away / sigma) / StrictMath.cos(half);
     return Optional.of(new Tip(met.minus(in.times(cut)), met.plus(out.times(cut))));
+  }
+
+  /** Two sides of a tip: where they meet, their directions, and half of the angle between them. */
+  private record Sides(Point met, Point in, Point out, double half) {
+    Point outward() {
+      return in.minus(out).times(1 / in.minus(out).norm());
+    }
+  }
+
+  /**
+   * A corner from the ink along its middle; empty if that is not what blur and noise leave of two
+   * straight sides. How sides that bend run on to the tip is not known, so that for them a sharp
+   * tip of some other angle is tried before a blunt one.
+   */
+  private Optional<Tip> read(TipProfile ink, Sides sides, boolean straight) {
+    Wedge wedge = new Wedge(sides.half());
+    double slack = scatter / StrictMath.sin(sides.half());
+    TipProfile.Fit blunt = ink.blunt(sides.met(), sides.outward(), wedge, slack);
+    if (!straight || !ink.isGood(blunt)) {
+      TipProfile.Fit sharp = ink.sharp(sides.met(), sides.outward(), wedge, sigma);
+      if (ink.isGood(sharp) && sharp.left() <= blunt.left()) {
+        Point apex = sides.met().minus(sides.outward().times(sharp.apex() * sigma));
+        return Optional.of(new Tip(apex, apex));
+      }
+    }
+    if (!ink.isGood(blunt)) {
+      return Optional.empty();
+    }
+    Point apex = sides.met().minus(sides.outward().times(blunt.apex() * sigma));
+    double cutPx = Math.sqrt(blunt.shape()) * sigma;
+    if (blunt.shape() < SURE * blunt.deviation() || cutPx < LEAST_CUT_PX) {
+      return Optional.of(new Tip(apex, apex));
+    }
+    double along = cutPx / StrictMath.cos(sides.half());
+    return Optional.of(
+        new Tip(apex.minus(sides.in().times(along)), apex.plus(sides.out().times(along))));
   }
 
   /** The two corners of a blunt tip, in order; the same point twice for a sharp one. */

@@ -80,6 +80,11 @@ final class Stretch {
     return new Point(x[0] + u * (x[1] + u * x[2]), y[0] + u * (y[1] + u * y[2]));
   }
 
+  /** Whether it is a line. */
+  boolean isStraight() {
+    return x[2] == 0 && y[2] == 0;
+  }
+
   Point velocity(double u) {
     return new Point(x[1] + 2 * u * x[2], y[1] + 2 * u * y[2]);
   }

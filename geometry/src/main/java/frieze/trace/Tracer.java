@@ -13,6 +13,7 @@ import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -88,8 +89,7 @@ public final class Tracer {
           "take the picture in better light, or draw with a darker pen");
     }
     double noise = Edges.noise(ink.share());
-    boolean quiet = noise < QUIET;
-    if (quiet) {
+    if (noise < QUIET) {
       Ruling.remove(ink.share(), ink.contrast());
     }
     GreyImage soft = shifted(Blur.gaussian(ink.share(), BLUR_PX));
@@ -98,13 +98,23 @@ public final class Tracer {
     List<List<Point>> kept = withoutSpecks(lines, map);
     List<Outline> outlines = new ArrayList<>();
     for (List<Point> line : kept) {
-      double sigma = Edges.blurPx(soft, line);
-      double scatter = noise / (2 * Math.sqrt(Math.PI) * BLUR_PX) * Math.sqrt(2 * Math.PI) * sigma;
-      outlines.add(
-          Outline.of(
-              line, new Outline.Grain(sigma, scatter, quiet ? QUIET_WINDOW_PX : NOISY_WINDOW_PX)));
+      outlines.add(Outline.of(line, grain(soft, line, noise)));
     }
     return result(outlines, map, fitPx(outlines));
+  }
+
+  private Outline.Grain grain(GreyImage soft, List<Point> line, double noise) {
+    double sigma = Edges.blurPx(soft, line);
+    double left = noise / (2 * Math.sqrt(Math.PI) * BLUR_PX); // after the blur
+    double scatter = left * Math.sqrt(2 * Math.PI) * sigma;
+    if (noise < QUIET) {
+      return new Outline.Grain(sigma, scatter, QUIET_WINDOW_PX, Optional.empty());
+    }
+    Optional<TipProfile> tips =
+        settings.threshold() == HALF
+            ? Optional.of(new TipProfile(soft, sigma, left))
+            : Optional.empty();
+    return new Outline.Grain(sigma, scatter, NOISY_WINDOW_PX, tips);
   }
 
   private void tellBend() {

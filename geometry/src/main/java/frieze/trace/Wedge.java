@@ -25,8 +25,12 @@ final class Wedge {
     this.tangent = StrictMath.tan(halfAngleRad);
   }
 
+  double tangent() {
+    return tangent;
+  }
+
   /** The ink at a distance from where the sides meet, if the tip is cut off square. */
-  private double ink(double at, double cut) {
+  double ink(double at, double cut) {
     double from = Math.max(cut, at - REACH);
     double to = at + REACH;
     double step = (to - from) / STEPS;

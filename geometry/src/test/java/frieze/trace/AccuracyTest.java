@@ -62,6 +62,7 @@ class AccuracyTest {
     return switch (how) {
       case CLEAN, SHADOWED -> 0;
       case LENS_BENT, JPEG_60 -> 2;
+      case BLURRED_AND_NOISY -> 4;
       default -> 10;
     };
   }
