@@ -58,6 +58,9 @@ public final class ImageFile {
    * @throws BadInputException if it can't be read
    */
   public static GreyImage read(String name, byte[] content) {
+    if (content.length == 0) {
+      throw bad(ImageCode.NOT_A_PICTURE, name, "the file is empty", "copy or save it again");
+    }
     try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(content))) {
       Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
       if (!readers.hasNext()) {

@@ -65,14 +65,14 @@ class UntrustedPictureTest {
   @ParameterizedTest
   @ValueSource(strings = {"png", "jpg", "bmp", "gif", "tif"})
   void a_spoilt_picture_is_read_or_refused(String kind) {
-    mutate(kind, 40);
+    mutate(kind, kind.equals("png") ? 200 : 40);
   }
 
   @Tag("soak")
   @ParameterizedTest
   @ValueSource(strings = {"png", "jpg", "bmp", "gif", "tif"})
   void many_spoilt_pictures_are_read_or_refused(String kind) {
-    mutate(kind, 2_000);
+    mutate(kind, kind.equals("png") ? 10_000 : 2_000);
   }
 
   private static void mutate(String kind, int count) {

@@ -47,11 +47,21 @@ final class DxfEntity {
   }
 
   boolean has(int code) {
-    return tags.stream().anyMatch(t -> t.code() == code);
+    for (DxfTag tag : tags) {
+      if (tag.code() == code) {
+        return true;
+      }
+    }
+    return false;
   }
 
   Optional<String> text(int code) {
-    return tags.stream().filter(t -> t.code() == code).map(DxfTag::value).findFirst();
+    for (DxfTag tag : tags) {
+      if (tag.code() == code) {
+        return Optional.of(tag.value());
+      }
+    }
+    return Optional.empty();
   }
 
   /** The first number with a code. */

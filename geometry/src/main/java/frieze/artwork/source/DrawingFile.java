@@ -28,6 +28,9 @@ public final class DrawingFile {
   /** Bounds of what is clipped are found first with this share of the drawing as tolerance. */
   private static final double ROUGHLY = 1e-3;
 
+  /** Names that are listed where one is not found. */
+  private static final int MOST_NAMES = 12;
+
   private DrawingFile() {}
 
   /** Whether a file of that name can be read. */
@@ -131,9 +134,18 @@ public final class DrawingFile {
           drawn,
           ArtworkCode.NOTHING_PICKED,
           "nothing in the drawing has the id, class, colour or group \"" + word + "\"",
-          "without `pick`, all of the drawing is taken");
+          "without `pick`, all of the drawing is taken" + names(drawn));
     }
     return new Artwork(drawn.source(), pieces, drawn.sizeAssumed(), drawn.notes());
+  }
+
+  /** The groups and layers of a drawing, as far as they fit into a hint. */
+  private static String names(Artwork drawn) {
+    List<String> names =
+        drawn.pieces().stream().flatMap(p -> p.label().groups().stream()).distinct().toList();
+    String some = String.join(", ", names.subList(0, Math.min(MOST_NAMES, names.size())));
+    String more = names.size() > MOST_NAMES ? ", ..." : "";
+    return names.isEmpty() ? "" : "; its groups and layers are: " + some + more;
   }
 
   private static BadInputException bad(

@@ -268,6 +268,10 @@ class DxfEntitiesTest {
         .isCloseTo(4, within(EXACT));
     assertThatThrownBy(() -> DrawingFile.read("t.dxf", drawing, pick("vein")))
         .isInstanceOf(BadInputException.class)
-        .hasMessageContaining("vein");
+        .hasMessageContaining("vein")
+        .satisfies(
+            e ->
+                assertThat(((BadInputException) e).diagnostics().get(0).hint())
+                    .endsWith("its groups and layers are: leaf, hole, hinge"));
   }
 }
