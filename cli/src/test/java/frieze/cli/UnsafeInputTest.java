@@ -100,7 +100,9 @@ class UnsafeInputTest {
 
   @Test
   void an_empty_program_is_not_called_fine() throws IOException {
-    assertThat(dryRun("").out()).contains("DRY-019");
+    Shell.Result result = dryRun("");
+    assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT.number());
+    assertThat(result.out() + result.err()).contains("RS-023");
   }
 
   @Test

@@ -60,8 +60,8 @@ import org.junit.jupiter.api.Test;
 class IconsEndToEndTest {
   private static final double SIZE_MM = 60;
 
-  /** For the few of each build: less than half of the area, and of the time. */
-  private static final double MEDIUM_MM = 40;
+  /** For the few of each build: a quarter of the area, and less than half of the time. */
+  private static final double MEDIUM_MM = 30;
 
   /** As large as carved letters, which is quick. */
   private static final double SMALL_MM = 25;

@@ -35,8 +35,8 @@ class BatikRenderingTest {
 
   /**
    * How far the outline may be off all along, in pixels; the worst measured is 0.046, in a drawing
-   * of arcs. It is the renderer's own: against the closed form, circles of 20 to 400 pixels that the
-   * same rasteriser fills are off by up to 0.035, polygons of 360 sides by 0.0012.
+   * of arcs. It is the renderer's own: against the closed form, circles of 20 to 400 pixels that
+   * the same rasteriser fills are off by up to 0.035, polygons of 360 sides by 0.0012.
    */
   private static final double AREA_PX = 0.06;
 
