@@ -169,7 +169,7 @@ class IconsEndToEndTest {
 
   private static Work cutout() {
     return new Work.Cutout(
-        LARGE, Optional.of(new Work.Tabs(4, 5, 2)), Work.Milling.CONVENTIONAL, HERE);
+        LARGE, Optional.of(new Work.Tabs(2, 5, 2)), Work.Milling.CONVENTIONAL, HERE);
   }
 
   private static Sequence sequence(Design design, Setup setup) {

@@ -45,6 +45,11 @@ public record Feeds(
 
   private static final double ROUNDING = 1e-9;
 
+  /** A program's coarsest step, a ten-thousandth of an inch, rounded up. */
+  private static final double ROUNDED_MM = 0.003;
+
+  private static final double SAME_MM = 1e-6;
+
   public Feeds {
     notes = List.copyOf(notes);
   }
@@ -155,6 +160,15 @@ public record Feeds(
   double rampFeedMmPerMin(double slopeRad) {
     double sine = StrictMath.sin(slopeRad);
     return sine * feedMmPerMin <= plungeMmPerMin ? feedMmPerMin : plungeMmPerMin / sine;
+  }
+
+  /**
+   * The feed of a sloped move, taken for as much steeper as it may become when its ends are rounded
+   * in the program: a short one turns by some degrees, one of a micrometre may end up upright.
+   */
+  double roundedFeedMmPerMin(double dropMm, double lengthMm) {
+    double steeper = (Math.abs(dropMm) + ROUNDED_MM) / Math.max(SAME_MM, lengthMm - ROUNDED_MM);
+    return rampFeedMmPerMin(StrictMath.asin(Math.min(1, steeper)));
   }
 
   /**

@@ -31,6 +31,9 @@ final class MoveBuilder {
 
   private static final double SAME_MM = 1e-6;
 
+  /** A slope so short turns noticeably when its ends are rounded. */
+  private static final double SHORT_MM = 0.3;
+
   /** A count may be missed by this part before one more is made. */
   private static final double ROUNDING = 1e-9;
 
@@ -98,8 +101,15 @@ final class MoveBuilder {
     for (Segment piece : pieces) {
       done += length(piece);
       double z = done >= total ? zEnd : zStart + (zEnd - zStart) * done / total;
-      move(piece, z, feed);
+      move(piece, z, length(piece) < SHORT_MM ? slower(piece, z, feed) : feed);
     }
+  }
+
+  private double slower(Segment piece, double z, double feed) {
+    double drop = z - at.z();
+    return drop == 0
+        ? feed
+        : Math.min(feed, feeds.roundedFeedMmPerMin(drop, Math.hypot(length(piece), drop)));
   }
 
   private void move(Segment piece, double z, double feed) {

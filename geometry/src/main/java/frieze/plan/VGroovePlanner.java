@@ -26,9 +26,6 @@ final class VGroovePlanner {
 
   private static final double SAME_MM = 1e-6;
 
-  /** A program's coarsest step, a ten-thousandth of an inch, rounded up. */
-  private static final double ROUNDING_MM = 0.003;
-
   private final Feeds feeds;
   private final List<Cut.Move> moves = new ArrayList<>();
   private Position at;
@@ -150,7 +147,7 @@ final class VGroovePlanner {
       moves.add(
           new Cut.Move(
               new Motion.Turn(at, to, Plane.XY, centre.x(), centre.y(), arc.sweepRad()),
-              feedMmPerMin(z - at.z(), far)));
+              feeds.roundedFeedMmPerMin(z - at.z(), far)));
       at = to;
     } else {
       straight(to);
@@ -160,19 +157,10 @@ final class VGroovePlanner {
   private void straight(Position to) {
     double far = at.distance(to);
     if (far > SAME_MM) {
-      double feed = feedMmPerMin(to.z() - at.z(), far);
+      double feed = feeds.roundedFeedMmPerMin(to.z() - at.z(), far);
       moves.add(new Cut.Move(new Motion.Straight(at, to), feed));
       at = to;
     }
-  }
-
-  /**
-   * The feed of a move, taken for as much steeper as it may become when its ends are rounded: a
-   * short one turns by some degrees.
-   */
-  private double feedMmPerMin(double dropMm, double lengthMm) {
-    double steeper = (Math.abs(dropMm) + ROUNDING_MM) / Math.max(SAME_MM, lengthMm - ROUNDING_MM);
-    return feeds.rampFeedMmPerMin(StrictMath.asin(Math.min(1, steeper)));
   }
 
   private static double length(Segment path) {

@@ -57,4 +57,19 @@ class EntryMovesTest {
     assertThat(covered).isCloseTo(57.243410, within(1e-6));
     assertThat(lengthMm(down)).isCloseTo(Math.hypot(57.243410, 3), within(1e-6));
   }
+
+  /** A piece of half a micrometre may be written as an upright step of a micrometre. */
+  @Test
+  void a_piece_that_rounding_may_stand_upright_is_no_faster_than_a_plunge() {
+    List<Point> points = List.of(new Point(0, 0), new Point(0.0005, 0), new Point(90, 0));
+    Track line = new Track(Path.polyline(points, false));
+    MoveBuilder moves = new MoveBuilder(Bench.FLAT_6, FEEDS, new Position(line.start(), 0));
+    moves.enter(line, -3);
+    List<Cut.Move> made = moves.cut("groove").moves();
+    assertThat(made).anyMatch(m -> m.path().lengthMm() < 0.001);
+    for (Cut.Move move : made) {
+      double upright = move.path().lengthMm() < 0.001 ? FEEDS.plungeMmPerMin() : 1000;
+      assertThat(move.feedMmPerMin()).isLessThanOrEqualTo(upright + 1e-9);
+    }
+  }
 }
