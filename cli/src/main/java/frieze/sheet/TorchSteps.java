@@ -43,6 +43,12 @@ final class TorchSteps {
             + measures.one(row.cutHeightMm())
             + " and "
             + measures.feed(row.feedMmPerMin()));
+    out.element(
+        "li",
+        "If the torch feels for the sheet: its switch is taken to trip "
+            + measures.one(setup.machine().touchTravelMm())
+            + " late (\"touch travel\" in the shop file). Measure it: an error there is one of the cut"
+            + " height.");
     out.element("li", plan.pierces() + " pierces: look at the nozzle before and after.");
     if (!plan.joints().isEmpty()) {
       out.element(

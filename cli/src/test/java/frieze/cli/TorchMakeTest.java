@@ -78,6 +78,7 @@ class TorchMakeTest {
             "deepest cut",
             "down to");
     assertThat(sheet).contains("it burns eyes and skin", "metal fume").doesNotContain("collector");
+    assertThat(sheet).contains("taken to trip 0 mm late");
     assertThat(result.out() + sheet).doesNotContain("kerf and pierce time not checked");
     Shell.Result alone =
         new Shell(folder).run("dryrun", "--post", "plasma-touch", "steel/end/end-01.nc");
