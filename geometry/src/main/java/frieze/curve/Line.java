@@ -16,6 +16,18 @@ public record Line(Point start, Point end) implements Segment {
     return end.minus(start);
   }
 
+  /** Where the point nearest to a place lies: 0 for the start, 1 for the end; 0 on a point. */
+  public double nearestAt(Point place) {
+    Point along = end.minus(start);
+    double square = along.dot(along);
+    return square == 0 ? 0 : Math.max(0, Math.min(1, place.minus(start).dot(along) / square));
+  }
+
+  /** The distance of a place from the nearest point. */
+  public double distance(Point place) {
+    return place.distance(at(nearestAt(place)));
+  }
+
   @Override
   public Line reversed() {
     return new Line(end, start);

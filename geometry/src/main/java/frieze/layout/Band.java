@@ -2,6 +2,7 @@ package frieze.layout;
 
 import frieze.curve.Bounds;
 import frieze.curve.Flattener;
+import frieze.curve.Line;
 import frieze.curve.Point;
 import java.util.List;
 
@@ -73,8 +74,7 @@ final class Band {
     for (int i = 0; i < ring.size(); i++) {
       Point a = ring.get(i);
       Point b = ring.get((i + 1) % ring.size());
-      Point nearest = nearest(p, a, b);
-      if (nearest.distance(p) <= EQUAL_MM) {
+      if (new Line(a, b).distance(p) <= EQUAL_MM) {
         return true;
       }
       if ((a.y() > p.y()) != (b.y() > p.y())
@@ -83,12 +83,5 @@ final class Band {
       }
     }
     return inside;
-  }
-
-  private static Point nearest(Point p, Point a, Point b) {
-    Point side = b.minus(a);
-    double length2 = side.dot(side);
-    double share = length2 == 0 ? 0 : Math.max(0, Math.min(1, p.minus(a).dot(side) / length2));
-    return a.plus(side.times(share));
   }
 }

@@ -5,6 +5,7 @@ import frieze.artwork.Piece;
 import frieze.curve.Affine;
 import frieze.curve.Bounds;
 import frieze.curve.Flattener;
+import frieze.curve.Line;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import java.util.ArrayList;
@@ -162,16 +163,10 @@ public final class Hull {
     int n = other.points.size();
     for (Point p : points) {
       for (int i = 0; i < n; i++) {
-        least = Math.min(least, distance(p, other.points.get(i), other.points.get((i + 1) % n)));
+        Line side = new Line(other.points.get(i), other.points.get((i + 1) % n));
+        least = Math.min(least, side.distance(p));
       }
     }
     return least;
-  }
-
-  private static double distance(Point p, Point a, Point b) {
-    Point side = b.minus(a);
-    double length2 = side.dot(side);
-    double share = length2 == 0 ? 0 : Math.max(0, Math.min(1, p.minus(a).dot(side) / length2));
-    return p.distance(a.plus(side.times(share)));
   }
 }

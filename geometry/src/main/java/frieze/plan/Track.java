@@ -88,7 +88,7 @@ public final class Track {
     double begin = 0;
     for (int i = 0; i < ends.length; i++) {
       Segment segment = path.segments().get(i);
-      double t = segment instanceof Arc arc ? nearest(arc, p) : nearest((Line) segment, p);
+      double t = segment instanceof Arc arc ? nearest(arc, p) : ((Line) segment).nearestAt(p);
       double distance = segment.at(t).distance(p);
       if (distance < best) {
         best = distance;
@@ -97,12 +97,6 @@ public final class Track {
       begin = ends[i];
     }
     return at;
-  }
-
-  private static double nearest(Line line, Point p) {
-    Point along = line.end().minus(line.start());
-    double square = along.dot(along);
-    return square == 0 ? 0 : Math.max(0, Math.min(1, p.minus(line.start()).dot(along) / square));
   }
 
   private static double nearest(Arc arc, Point p) {

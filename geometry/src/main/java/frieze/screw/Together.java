@@ -1,6 +1,7 @@
 package frieze.screw;
 
 import frieze.curve.Flattener;
+import frieze.curve.Line;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
@@ -130,15 +131,10 @@ final class Together implements Intent.Visitor<Double> {
     double best = Double.POSITIVE_INFINITY;
     int count = line.closed() ? points.size() : points.size() - 1;
     for (int i = 0; i < count; i++) {
-      best = Math.min(best, distance(points.get(i), points.get((i + 1) % points.size())));
+      best =
+          Math.min(
+              best, new Line(points.get(i), points.get((i + 1) % points.size())).distance(axis));
     }
     return best;
-  }
-
-  private double distance(Point a, Point b) {
-    Point d = b.minus(a);
-    double square = d.dot(d);
-    double t = square == 0 ? 0 : Math.max(0, Math.min(1, axis.minus(a).dot(d) / square));
-    return axis.distance(a.towards(b, t));
   }
 }

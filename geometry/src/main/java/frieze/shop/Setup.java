@@ -60,17 +60,7 @@ public record Setup(
 
   /** The same with a panel of which something is taken off after it is cut. */
   public Setup allowing(FinishAllowance taken) {
-    return new Setup(
-        machine,
-        stock,
-        zero,
-        panelXMm,
-        panelYMm,
-        clearanceMm,
-        spoilboardMm,
-        keepOuts,
-        tools,
-        taken);
+    return with(machine, zero, taken);
   }
 
   public FrameMap<Frame.Panel, Frame.Stock> stockFromPanel() {
@@ -104,32 +94,26 @@ public record Setup(
 
   /** The same stock, pushed to the left under a zero that stays where it is on the machine. */
   public Setup pushed(double byMm) {
-    return new Setup(
-        machine,
-        stock,
-        zero.pushed(byMm),
-        panelXMm,
-        panelYMm,
-        clearanceMm,
-        spoilboardMm,
-        keepOuts,
-        tools,
-        allowance);
+    return with(machine, zero.pushed(byMm), allowance);
   }
 
   /** The same on another machine. */
   public Setup on(Machine other) {
+    return with(other, zero, allowance);
+  }
+
+  private Setup with(Machine onMachine, Zero at, FinishAllowance taken) {
     return new Setup(
-        other,
+        onMachine,
         stock,
-        zero,
+        at,
         panelXMm,
         panelYMm,
         clearanceMm,
         spoilboardMm,
         keepOuts,
         tools,
-        allowance);
+        taken);
   }
 
   public FrameMap<Frame.Panel, Frame.Program> programFromPanel() {
