@@ -7,6 +7,7 @@ import frieze.opening.Bead;
 import frieze.opening.FittedOpening;
 import frieze.opening.InsertFitter;
 import frieze.opening.InsertRequest;
+import frieze.opening.Lug;
 import frieze.opening.Measured;
 import frieze.opening.OpeningFitter;
 import frieze.opening.Sitting;
@@ -17,9 +18,11 @@ import frieze.wood.SideFit;
 import frieze.wood.Species;
 import frieze.wood.WoodCode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -82,6 +85,14 @@ final class FitCommand implements Callable<Integer> {
       names = "--into-bead",
       description = "the diagonals were taken into the bead, where a tape stops short")
   private boolean intoBead;
+
+  @Option(
+      names = "--lug",
+      paramLabel = "LUG",
+      description =
+          "something welded in: its side, how far its near edge is from the left or lower corner,"
+              + " its width and its depth (bottom, 75, 20, 15); may be given again")
+  private List<String> lugs = new ArrayList<>();
 
   @Option(
       names = "--tape",
@@ -193,11 +204,39 @@ final class FitCommand implements Callable<Integer> {
     Bead.Shape shape = bevelled ? Bead.Shape.BEVELLED : Bead.Shape.ROUND;
     return InsertFitter.fit(
         "panel",
-        fitted,
-        new Bead(shape, measured.beadRadiusMm()),
-        measured.tapeMm(),
+        new InsertFitter.Welded(
+            fitted, new Bead(shape, measured.beadRadiusMm()), welded(), measured.tapeMm()),
         asked,
         SourceSpan.NONE);
+  }
+
+  private List<Lug> welded() {
+    List<Lug> welded = new ArrayList<>();
+    for (String text : lugs) {
+      String[] parts = text.strip().split("\\s*,\\s*", 2);
+      Optional<Lug.Side> side =
+          Arrays.stream(Lug.Side.values()).filter(s -> s.toString().equals(parts[0])).findFirst();
+      if (side.isEmpty() || parts.length < 2) {
+        throw options()
+            .wrong(
+                "--lug",
+                "\"" + text + "\" must begin with bottom, right, top or left, and a comma");
+      }
+      List<Double> mm = options().lengthsMm("--lug", parts[1], 3);
+      if (mm.get(0) < 0 || mm.get(1) <= 0 || mm.get(2) <= 0) {
+        throw options().wrong("--lug", "its width and depth must be more than 0");
+      }
+      welded.add(
+          new Lug(
+              "lug " + (welded.size() + 1),
+              side.get(),
+              mm.get(0),
+              mm.get(1),
+              mm.get(2),
+              OptionalDouble.empty(),
+              SourceSpan.NONE));
+    }
+    return welded;
   }
 
   private Allowances allowances() {

@@ -5,6 +5,7 @@ import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.SourceSpan;
 import frieze.opening.FittedOpening;
 import frieze.opening.Measured;
+import frieze.opening.Notch;
 import frieze.opening.OpeningFitter;
 import frieze.opening.Sitting;
 import frieze.wood.SideFit;
@@ -111,13 +112,14 @@ final class FitReport {
   /** How the panel that follows the outline will sit. */
   void sitting(Sitting sitting) {
     Table table = new Table("gap at", "fitted now", "driest", "wettest");
-    for (Sitting.Gap gap : sitting.gaps()) {
+    for (Sitting.Gap gap : sitting.allGaps()) {
       table.row(
           List.of(gap.place(), text(gap.nowMm()), text(gap.driestMm()), text(gap.wettestMm())));
     }
     out.println();
     out.println("a panel that leans as the opening does, as in a job:");
     out.print(table);
+    notches(sitting);
     Sitting.Gap tight = sitting.tightestCorner();
     out.println(
         "tightest corner: "
@@ -127,6 +129,26 @@ final class FitReport {
             + " at the wettest, "
             + text(sitting.worstMm(tight))
             + " if the tape is off by its uncertainty");
+  }
+
+  private void notches(Sitting sitting) {
+    if (sitting.notches().isEmpty()) {
+      return;
+    }
+    Table table = new Table("notch for", "at the", "from the corner", "wide", "deep", "around it");
+    for (Notch n : sitting.notches()) {
+      table.row(
+          List.of(
+              n.lug().name(),
+              n.lug().side().toString(),
+              text(n.fromMm()),
+              text(n.widthMm()),
+              text(n.depthMm()),
+              text(n.clearanceMm())));
+    }
+    out.println();
+    out.print(table);
+    out.println("notches as cut, from the panel's own left or lower corner and its edge");
   }
 
   private String lean(double mm) {

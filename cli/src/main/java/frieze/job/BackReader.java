@@ -1,7 +1,6 @@
 package frieze.job;
 
 import frieze.curve.Affine;
-import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.design.BoreWay;
 import frieze.design.Work;
@@ -123,8 +122,6 @@ final class BackReader {
       List<Job.Placing> placings,
       List<Work> work) {
     Stock stock = face.stock();
-    Path outline =
-        panel.outline().transformed(flip.turned(panel.lengthMm(), panel.heightMm())).reversed();
     List<KeepOut> clamps =
         asked
             .flatMap(v -> v.find(BackKeys.CLAMPS))
@@ -132,7 +129,7 @@ final class BackReader {
             .orElseGet(() -> face.keepOuts().stream().map(k -> flip.turned(k, stock)).toList());
     return new Job.PanelJob(
         name(face),
-        Insert.shaped(outline),
+        Insert.shaped(panel.turned(flip.turned(panel.lengthMm(), panel.heightMm()))),
         stock,
         face.allowance().ofBack(),
         flip.turned(face.zero()),

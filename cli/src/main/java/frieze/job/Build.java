@@ -113,9 +113,9 @@ public final class Build {
   private static void checkFit(Job.PanelJob asked, Design design, Diagnostics notes) {
     Diagnostics found = new Diagnostics();
     asked.screws().ifPresent(s -> ScrewWork.check(s, asked, design, found));
-    asked
-        .insert()
-        .sitting()
+    Optional<Sitting> sitting = asked.insert().sitting();
+    sitting.ifPresent(s -> NotchCorners.check(s, asked.work(), found));
+    sitting
         .filter(Sitting::wood)
         .flatMap(s -> s.asked().moisture().beyondRule(asked.whereSize()))
         .ifPresent(found::add);

@@ -2,6 +2,7 @@ package frieze.job;
 
 import frieze.job.ChoiceType.Word;
 import frieze.opening.Bead;
+import frieze.opening.Lug;
 import frieze.wood.Sawn;
 import frieze.wood.Species;
 import java.util.List;
@@ -73,6 +74,43 @@ final class FitKeys {
     private Station() {}
   }
 
+  /** Something welded into the opening. */
+  static final class Welded {
+    static final Key<String> NAME =
+        Key.required("name", Types.TEXT, "what the papers call it, such as `lug 1`");
+    static final Key<Lug.Side> SIDE =
+        Key.required(
+            "side",
+            new ChoiceType<>(
+                List.of(
+                    Word.of(Lug.Side.BOTTOM, "bottom"),
+                    Word.of(Lug.Side.RIGHT, "right"),
+                    Word.of(Lug.Side.TOP, "top"),
+                    Word.of(Lug.Side.LEFT, "left"))),
+            "the side that it stands on, from the front");
+    static final Key<Double> FROM =
+        Key.required(
+            "from",
+            NOT_NEGATIVE,
+            "how far its near edge is from the left corner of that side, or from the lower one");
+    static final Key<Double> WIDTH = Key.required("width", POSITIVE, "its size along the side");
+    static final Key<Double> DEPTH =
+        Key.required("depth", POSITIVE, "how far it reaches into the opening");
+    static final Key<Double> CLEARANCE =
+        Key.optional(
+            "clearance",
+            NOT_NEGATIVE,
+            "what `play` and the wood need, at least the gap of its side",
+            "What is left around it, as cut.");
+    static final Section SECTION =
+        new Section(
+            "lug",
+            "Something welded into the opening that the panel goes around, with a notch.",
+            List.of(NAME, SIDE, FROM, WIDTH, DEPTH, CLEARANCE));
+
+    private Welded() {}
+  }
+
   /** The hole in the frame. */
   static final class Opening {
     static final Key<List<Double>> WIDTH =
@@ -126,6 +164,12 @@ final class FitKeys {
             new ListType<>(new SectionType(Station.SECTION), 3, 100, false),
             "the rails are taken for straight",
             "The height in three or more places; they tell how much welded rails bow.");
+    static final Key<List<Values>> LUGS =
+        Key.optional(
+            "lugs",
+            new ListType<>(new SectionType(Welded.SECTION), 1, 100, false),
+            "nothing is welded in",
+            "Lugs for screws, ends of bars and the like; the panel gets a notch for each.");
     static final Key<Double> TAPE =
         Key.withDefault(
             "tape",
@@ -138,7 +182,7 @@ final class FitKeys {
             "opening",
             "The opening in the frame, as measured from the front. The panel is smaller by the gap of"
                 + " `fit`.",
-            List.of(WIDTH, HEIGHT, CORNER, WELD, DIAGONALS, INTO_WELD, MARKS, HEIGHTS, TAPE));
+            List.of(WIDTH, HEIGHT, CORNER, WELD, DIAGONALS, INTO_WELD, MARKS, HEIGHTS, LUGS, TAPE));
 
     private Opening() {}
   }

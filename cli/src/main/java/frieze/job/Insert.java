@@ -1,7 +1,6 @@
 package frieze.job;
 
 import frieze.curve.Bounds;
-import frieze.curve.Path;
 import frieze.diagnostic.SourceSpan;
 import frieze.layout.Opening;
 import frieze.layout.Panel;
@@ -15,19 +14,19 @@ import java.util.Optional;
  *     upright one in an opening that was measured in more places
  * @param gapMm on each side; the least of them
  * @param sitting how the panel sits, where more than a rectangle and a gap is known
- * @param outline of the panel, where it is no rectangle
+ * @param shape of the panel, where it is no rectangle; its name does not count
  */
 public record Insert(
-    Opening opening, double gapMm, Optional<Sitting> sitting, Optional<Path> outline) {
+    Opening opening, double gapMm, Optional<Sitting> sitting, Optional<Panel> shape) {
   static Insert plain(Opening opening, double gapMm) {
     return new Insert(opening, gapMm, Optional.empty(), Optional.empty());
   }
 
   /** A panel of a shape of its own. */
-  static Insert shaped(Path outline) {
-    Bounds bounds = outline.bounds();
+  static Insert shaped(Panel panel) {
+    Bounds bounds = panel.outline().bounds();
     Opening box = new Opening(bounds.width(), bounds.height(), 0);
-    return new Insert(box, 0, Optional.empty(), Optional.of(outline));
+    return new Insert(box, 0, Optional.empty(), Optional.of(panel));
   }
 
   static Insert fitted(Sitting sitting) {
@@ -56,8 +55,8 @@ public record Insert(
    * @throws frieze.diagnostic.BadInputException if nothing is left of the opening
    */
   Panel panel(String name, SourceSpan where) {
-    return outline
-        .map(path -> new Panel(name, path))
+    return shape
+        .map(s -> new Panel(name, s.outline(), s.whole(), s.notches()))
         .or(() -> sitting.map(Sitting::panel))
         .orElseGet(() -> opening.panel(name, gapMm, where));
   }

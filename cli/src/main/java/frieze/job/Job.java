@@ -103,23 +103,31 @@ public record Job(
       Alternation turns =
           new Alternation(this.drawings, motifs.stream().map(m -> Hull.of(m.artwork())).toList());
       Hull hull = turns.together();
-      String name = String.join(" and ", this.drawings);
-      double inset = pattern.insetMm();
-      List<Placement> alike =
-          pattern
-              .resolved(other -> drawings.apply(other).artwork(), where)
-              .place(name, hull, panel, seed, where);
-      List<Placement> turned =
-          mirrored ? alike.stream().map(p -> mirrored(p, panel)).toList() : alike;
-      List<Placement> varied =
-          vary.map(v -> v.apply(turned, hull, panel, inset, seed)).orElse(turned);
+      List<Placement> placed = varied(panel, hull, drawings);
       List<Hull> places = new ArrayList<>();
       keptFree.forEach(b -> places.add(Avoidance.rectangle(b)));
       work.forEach(w -> places.addAll(holes(w)));
+      places.addAll(Avoidance.notches(panel));
       List<Placement> clear =
-          avoid.map(a -> a.within(panel, inset, varied, hull, places, where)).orElse(varied);
-      avoid.flatMap(a -> a.leftOut(varied, clear, hull, places, where)).ifPresent(notes::add);
+          avoid
+              .map(a -> a.within(panel, pattern.insetMm(), placed, hull, places, where))
+              .orElse(placed);
+      avoid.flatMap(a -> a.leftOut(placed, clear, hull, places, where)).ifPresent(notes::add);
       return turns.dealt(clear, pattern);
+    }
+
+    /** Places them as if nothing were in their way, unless they are not to avoid it. */
+    private List<Placement> varied(Panel panel, Hull hull, Function<String, Motif> drawings) {
+      boolean freely = avoid.isPresent() && !pattern.picksPlaces();
+      Panel shape = freely ? panel.withoutNotches() : panel;
+      String name = String.join(" and ", this.drawings);
+      List<Placement> alike =
+          pattern
+              .resolved(other -> drawings.apply(other).artwork(), where)
+              .place(name, hull, mirrored ? shape.mirrored() : shape, seed, where);
+      List<Placement> turned =
+          mirrored ? alike.stream().map(p -> mirrored(p, panel)).toList() : alike;
+      return vary.map(v -> v.apply(turned, hull, shape, pattern.insetMm(), seed)).orElse(turned);
     }
 
     /** The same on a panel. */

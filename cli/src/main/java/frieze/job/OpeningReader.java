@@ -6,6 +6,7 @@ import frieze.opening.Bead;
 import frieze.opening.FittedOpening;
 import frieze.opening.InsertFitter;
 import frieze.opening.InsertRequest;
+import frieze.opening.Lug;
 import frieze.opening.Measured;
 import frieze.opening.OpeningFitter;
 import frieze.opening.Sitting;
@@ -18,6 +19,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Reads an opening as it was measured, and fits a panel into it. */
 final class OpeningReader {
@@ -45,6 +47,7 @@ final class OpeningReader {
         && opening.get(FitKeys.Opening.WELD) == Bead.Shape.ROUND
         && !opening.has(FitKeys.Opening.DIAGONALS)
         && !opening.has(FitKeys.Opening.HEIGHTS)
+        && !opening.has(FitKeys.Opening.LUGS)
         && isOneGap(fit);
   }
 
@@ -69,15 +72,31 @@ final class OpeningReader {
       return Optional.of(
           InsertFitter.fit(
               panel,
-              outline.get(),
-              bead,
-              told ? opening.get(FitKeys.Opening.TAPE) : 0,
+              new InsertFitter.Welded(
+                  outline.get(), bead, lugs(opening), told ? opening.get(FitKeys.Opening.TAPE) : 0),
               request(fit, moisture.get()),
               fit.has(FitKeys.Fit.GAP) ? fit.where(FitKeys.Fit.GAP) : fit.where()));
     } catch (BadInputException e) {
       found.addAll(e.diagnostics());
       return Optional.empty();
     }
+  }
+
+  private static List<Lug> lugs(Values opening) {
+    return opening.find(FitKeys.Opening.LUGS).orElse(List.of()).stream()
+        .map(
+            v ->
+                new Lug(
+                    v.get(FitKeys.Welded.NAME),
+                    v.get(FitKeys.Welded.SIDE),
+                    v.get(FitKeys.Welded.FROM),
+                    v.get(FitKeys.Welded.WIDTH),
+                    v.get(FitKeys.Welded.DEPTH),
+                    v.find(FitKeys.Welded.CLEARANCE)
+                        .map(OptionalDouble::of)
+                        .orElse(OptionalDouble.empty()),
+                    v.where()))
+        .toList();
   }
 
   private static InsertRequest request(Values fit, Moisture moisture) {

@@ -7,6 +7,7 @@ import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostics;
 import frieze.layout.ArchedOutline;
 import frieze.layout.Opening;
+import frieze.layout.Panel;
 import frieze.screw.Screws;
 import frieze.shop.FinishAllowance;
 import frieze.shop.KeepOut;
@@ -165,7 +166,7 @@ final class PanelReader {
             size.get(FitKeys.Size.ARCHED_TOP),
             size.get(FitKeys.Size.ARCHED_BOTTOM));
     try {
-      return Optional.of(Insert.shaped(arched.path(size.where())));
+      return Optional.of(Insert.shaped(new Panel("", arched.path(size.where()))));
     } catch (BadInputException e) {
       found.addAll(e.diagnostics());
       return Optional.empty();

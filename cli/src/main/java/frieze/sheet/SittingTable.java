@@ -2,6 +2,7 @@ package frieze.sheet;
 
 import frieze.opening.FittedOpening;
 import frieze.opening.InsertRequest;
+import frieze.opening.Notch;
 import frieze.opening.OpeningFitter;
 import frieze.opening.Sitting;
 import frieze.wood.Moisture;
@@ -25,7 +26,7 @@ final class SittingTable {
     }
     out.open("table");
     row("th", "gap", "as cut", "driest", "wettest");
-    for (Sitting.Gap gap : sitting.gaps()) {
+    for (Sitting.Gap gap : sitting.allGaps()) {
       row(
           "td",
           gap.place(),
@@ -36,6 +37,30 @@ final class SittingTable {
     out.close().line();
     out.element("p", sums());
     out.element("p", worst());
+    notches();
+  }
+
+  private void notches() {
+    if (sitting.notches().isEmpty()) {
+      return;
+    }
+    out.open("table");
+    row("th", "notch for", "at the", "from the corner", "wide", "deep", "around the lug");
+    for (Notch notch : sitting.notches()) {
+      row(
+          "td",
+          notch.lug().name(),
+          notch.lug().side().toString(),
+          measures.one(notch.fromMm()),
+          measures.one(notch.widthMm()),
+          measures.one(notch.depthMm()),
+          measures.one(notch.clearanceMm()));
+    }
+    out.close().line();
+    out.element(
+        "p",
+        "Notches as cut, from the panel's own left or lower corner and its edge. At the driest and"
+            + " the wettest the panel has moved about its middle, the lugs have not.");
   }
 
   private void row(String tag, String... cells) {

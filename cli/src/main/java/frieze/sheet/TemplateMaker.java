@@ -24,9 +24,6 @@ import java.util.Optional;
 /**
  * Draws a design at full size: its outline, its drawings, its holes, the lines that rod can be bent
  * over, and two outlines to try in the frame.
- *
- * <p><em>Approximation:</em> coating and sanding widen and narrow the go outline along X and Y; at
- * corners that is as if their radius had been scaled.
  */
 public final class TemplateMaker {
   private static final double LENGTH_TOLERANCE_MM = 1e-3;
@@ -70,15 +67,15 @@ public final class TemplateMaker {
     marks.add(new Mark(panel, Pen.WIDE));
     notes.add(
         "Panel, wide line: " + measures.both(b.width()) + " by " + measures.both(b.height()) + ".");
-    sitting.ifPresent(s -> goOutline(s, panel));
+    sitting.ifPresent(this::goOutline);
     if (sitting.isEmpty()) {
       notes.add("Go: the panel's own outline, cut out, must go into the opening.");
     }
     beyond.ifPresent(this::noGoOutline);
   }
 
-  private void goOutline(Sitting sitting, Path panel) {
-    Path go = panel.transformed(largest(sitting, panel.bounds()));
+  private void goOutline(Sitting sitting) {
+    Path go = sitting.largest();
     Bounds b = go.bounds();
     marks.add(new Mark(go, Pen.NARROW));
     words.add(new Words(inside(b, 0), LETTERS_MM, "GO"));
@@ -88,22 +85,6 @@ public final class TemplateMaker {
             + " by "
             + measures.both(b.height())
             + ". Cut out, it must go into the bare opening.");
-  }
-
-  /** From the panel as cut to the largest that the opening must take. */
-  static Affine largest(Sitting sitting, Bounds panel) {
-    double more = sitting.asked().moisture().wettestPct() - sitting.asked().moisture().nowPct();
-    double coating = sitting.asked().allowances().coatingMm();
-    double sanded = sitting.asked().allowances().sandedMm();
-    double alongX = 1 + sitting.asked().alongPerPct() * more;
-    double alongY = 1 + sitting.asked().acrossPerPct() * more;
-    Point middle = panel.centre();
-    return Affine.translation(-middle.x(), -middle.y())
-        .then(
-            Affine.scaling(
-                ((panel.width() - 2 * sanded) * alongX + 2 * coating) / panel.width(),
-                ((panel.height() - 2 * sanded) * alongY + 2 * coating) / panel.height()))
-        .then(Affine.translation(middle.x(), middle.y()));
   }
 
   private void noGoOutline(Path beyond) {

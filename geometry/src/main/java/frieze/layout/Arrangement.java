@@ -4,8 +4,6 @@ import frieze.curve.Affine;
 import frieze.curve.Bounds;
 import frieze.curve.FrameMap;
 import frieze.diagnostic.Amounts;
-import frieze.diagnostic.BadInputException;
-import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
 import java.util.ArrayList;
@@ -67,13 +65,17 @@ public record Arrangement(
    * @throws frieze.diagnostic.BadInputException if it does not fit, saying by how much
    */
   public List<Placement> place(String motif, Bounds size, Panel panel, SourceSpan where) {
+    return place(motif, size, Lane.of(panel, insetMm), panel.heightMm(), where);
+  }
+
+  private List<Placement> place(
+      String motif, Bounds size, Lane lane, double heightMm, SourceSpan where) {
     Diagnostics found = new Diagnostics();
     boolean asManyAsFit = count == 0 && pitchMm.isPresent();
     if (!asManyAsFit && (count < 1 || count % group.rows() != 0)) {
       found.error(LayoutCode.BAD_COUNT, where, badCount(), "");
       found.throwIfErrors();
     }
-    Lane lane = Lane.of(panel, insetMm);
     Bounds band = lane.band();
     if (band.isEmpty()) {
       found.error(
@@ -82,7 +84,7 @@ public record Arrangement(
           "an inset of "
               + Amounts.length(insetMm)
               + " leaves no band on a panel "
-              + Amounts.length(panel.heightMm())
+              + Amounts.length(heightMm)
               + " high",
           "make the inset smaller");
       found.throwIfErrors();
@@ -101,28 +103,12 @@ public record Arrangement(
 
   @Override
   public List<Placement> place(String motif, Hull hull, Panel panel, long seed, SourceSpan where) {
-    List<Placement> placed = place(motif, hull.bounds(), panel, where);
-    if (Lane.of(panel, insetMm).leans()) {
-      Band band = Band.of(panel, insetMm);
-      placed.forEach(p -> checkInside(p, hull.transformed(p.map().affine()), band, where));
+    Lane lane = Lane.of(panel, insetMm);
+    List<Placement> placed = place(motif, hull.bounds(), lane, panel.heightMm(), where);
+    if (lane.leans() || !panel.notches().isEmpty()) {
+      Band.of(panel, insetMm).requireHeld(placed, hull, where);
     }
     return placed;
-  }
-
-  private void checkInside(Placement p, Hull hull, Band band, SourceSpan where) {
-    if (!band.holds(hull)) {
-      throw new BadInputException(
-          Diagnostic.error(
-              LayoutCode.BEYOND_BORDER,
-              where,
-              "motif "
-                  + p.motif()
-                  + " "
-                  + p.number()
-                  + " comes nearer to a side of this panel, which leans, than the inset of "
-                  + Amounts.length(insetMm),
-              "make the motif or the inset smaller"));
-    }
   }
 
   private List<Placement> placements(

@@ -4,6 +4,7 @@ import frieze.curve.Affine;
 import frieze.curve.Bounds;
 import frieze.curve.FrameMap;
 import frieze.curve.Point;
+import frieze.curve.Segment;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
@@ -52,6 +53,13 @@ public record Avoidance(double spaceMm, double mostMm) {
   /** An upright rectangle. */
   public static Hull rectangle(Bounds b) {
     return Hull.of(b.corners());
+  }
+
+  /** What is left out at the edges of a panel. */
+  public static List<Hull> notches(Panel panel) {
+    return panel.notches().stream()
+        .map(n -> Hull.of(n.segments().stream().map(Segment::start).toList()))
+        .toList();
   }
 
   /**

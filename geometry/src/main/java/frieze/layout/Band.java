@@ -4,6 +4,9 @@ import frieze.curve.Bounds;
 import frieze.curve.Flattener;
 import frieze.curve.Line;
 import frieze.curve.Point;
+import frieze.diagnostic.Amounts;
+import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.SourceSpan;
 import java.util.List;
 
 /**
@@ -26,17 +29,54 @@ final class Band {
 
   private final double insetMm;
 
-  private Band(List<Point> ring, Bounds bounds, double insetMm) {
+  /** How a motif may come to lie inside. */
+  private final String hint;
+
+  private Band(List<Point> ring, Bounds bounds, double insetMm, String hint) {
     this.ring = ring;
     this.bounds = bounds;
     this.insetMm = insetMm;
+    this.hint = hint;
   }
 
   static Band of(Panel panel, double insetMm) {
     return new Band(
         Flattener.flatten(panel.outline(), FLATTEN_MM),
         panel.outline().bounds().grown(-insetMm),
-        insetMm);
+        insetMm,
+        panel.notches().isEmpty()
+            ? "make the motif or the inset smaller"
+            : "say under `avoid` whether motifs that meet a notch are shifted or left out");
+  }
+
+  /**
+   * Requires that motifs lie inside.
+   *
+   * @param motif the hull of the drawing
+   * @param where the place in the job, for the diagnostics
+   * @throws BadInputException if one does not, with its number and place
+   */
+  void requireHeld(List<Placement> placed, Hull motif, SourceSpan where) {
+    for (Placement p : placed) {
+      Hull hull = motif.transformed(p.map().affine());
+      if (!holds(hull)) {
+        Point at = hull.bounds().centre();
+        throw BadInputException.of(
+            LayoutCode.BEYOND_BORDER,
+            where,
+            "motif "
+                + p.motif()
+                + " "
+                + p.number()
+                + " at "
+                + Amounts.place(at.x(), at.y())
+                + (insetMm == 0
+                    ? " reaches beyond the panel"
+                    : " comes nearer to the panel's outline than the inset of "
+                        + Amounts.length(insetMm)),
+            hint);
+      }
+    }
   }
 
   /** Whether a motif that is moved stays inside, or goes no farther out than it was. */

@@ -94,7 +94,6 @@ public record Border(
     int[] counts = {
       count(alongX, free[0], size.width(), where), count(alongY, free[1], size.width(), where)
     };
-    Band within = Band.of(panel, insetMm);
     List<Placement> result = new ArrayList<>();
     for (int side = 0; side < SIDES; side++) {
       int n = counts[side % 2];
@@ -107,9 +106,7 @@ public record Border(
                 .then(Affine.rotation(inwards ? 0 : Math.PI))
                 .then(Affine.translation(cornerSize + (i + 0.5) * pitch, size.height() / 2))
                 .then(toPanel(side, band));
-        Placement placed = new Placement(motif, result.size() + 1, new FrameMap<>(map));
-        checkInside(placed, hull.transformed(map), within, where);
-        result.add(placed);
+        result.add(new Placement(motif, result.size() + 1, new FrameMap<>(map)));
       }
     }
     if (result.isEmpty()) {
@@ -119,6 +116,7 @@ public record Border(
           "no motif " + motif + " fits between the corners",
           "make the motif or the corner smaller");
     }
+    Band.of(panel, insetMm).requireHeld(result, hull, where);
     return result;
   }
 
@@ -177,21 +175,6 @@ public record Border(
               + Amounts.length(freeMm)
               + " between two corners",
           "at most " + (int) Math.floor((freeMm + EQUAL_MM) / widthMm) + " fit there");
-    }
-  }
-
-  private void checkInside(Placement placed, Hull hull, Band within, SourceSpan where) {
-    if (!within.holds(hull)) {
-      throw BadInputException.of(
-          LayoutCode.BEYOND_BORDER,
-          where,
-          "motif "
-              + placed.motif()
-              + " "
-              + placed.number()
-              + " of the border comes nearer to the panel's outline than "
-              + Amounts.length(insetMm),
-          "make the inset larger: the panel is not a full rectangle there");
     }
   }
 }

@@ -127,9 +127,7 @@ public record Follow(
       columns--;
       placed = placements(motif, size, along, columns, pitch);
     }
-    for (Placement each : placed) {
-      checkInside(each, hull.transformed(each.map().affine()), band, where);
-    }
+    band.requireHeld(placed, hull, where);
     return placed;
   }
 
@@ -253,25 +251,6 @@ public record Follow(
               + " longer than the line of "
               + Amounts.length(length),
           "take fewer, or leave out `count`");
-    }
-  }
-
-  private void checkInside(Placement placed, Hull hull, Band band, SourceSpan where) {
-    if (!band.holds(hull)) {
-      Point at = hull.bounds().centre();
-      throw BadInputException.of(
-          LayoutCode.BEYOND_BORDER,
-          where,
-          "motif "
-              + placed.motif()
-              + " "
-              + placed.number()
-              + " at "
-              + Amounts.place(at.x(), at.y())
-              + (insetMm == 0
-                  ? " reaches beyond the panel"
-                  : " comes nearer to the border than the inset of " + Amounts.length(insetMm)),
-          "make the motif, the inset or the curve smaller");
     }
   }
 }

@@ -30,8 +30,8 @@ record Lane(Bounds band, Affine toPanel) {
   }
 
   static Lane of(Panel panel, double insetMm) {
-    Bounds bounds = panel.outline().bounds();
-    List<Point> ring = Flattener.flatten(panel.outline(), FLATTEN_MM);
+    Bounds bounds = panel.whole().bounds();
+    List<Point> ring = Flattener.flatten(panel.whole(), FLATTEN_MM);
     Span left = upAt(ring, bounds.minX() + NEAR_LEFT * bounds.width());
     Span right = upAt(ring, bounds.minX() + NEAR_RIGHT * bounds.width());
     Point from = left.middle();

@@ -16,6 +16,11 @@ public sealed interface Pattern
     return 1;
   }
 
+  /** Whether it sets only those motifs that lie inside the panel, instead of an exact number. */
+  default boolean picksPlaces() {
+    return false;
+  }
+
   /**
    * This pattern with what it needs of other drawings than its own.
    *

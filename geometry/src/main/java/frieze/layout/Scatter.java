@@ -44,6 +44,11 @@ public record Scatter(int count, double spaceMm, double insetMm, double turnRad)
   private record Thrown(Affine map, Hull hull, double distanceMm) {}
 
   @Override
+  public boolean picksPlaces() {
+    return true;
+  }
+
+  @Override
   public List<Placement> place(String motif, Hull hull, Panel panel, long seed, SourceSpan where) {
     Band band = Band.of(panel, insetMm);
     Bounds bounds = panel.outline().bounds().grown(-insetMm);

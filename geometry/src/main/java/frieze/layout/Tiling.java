@@ -53,6 +53,11 @@ public record Tiling(
   }
 
   @Override
+  public boolean picksPlaces() {
+    return true;
+  }
+
+  @Override
   public List<Placement> place(String motif, Hull hull, Panel panel, long seed, SourceSpan where) {
     Bounds band = panel.outline().bounds().grown(-insetMm);
     Diagnostics found = new Diagnostics();

@@ -49,18 +49,33 @@ public final class InsertFitter {
   private final FittedOpening opening;
   private final Bead bead;
   private final InsertRequest asked;
+  private final List<Lug> lugs;
   private final SourceSpan where;
   private final Diagnostics found = new Diagnostics();
 
-  private InsertFitter(FittedOpening opening, Bead bead, InsertRequest asked, SourceSpan where) {
-    this.opening = opening;
-    this.bead = bead;
+  private InsertFitter(Welded welded, InsertRequest asked, SourceSpan where) {
+    this.opening = welded.opening();
+    this.bead = welded.bead();
+    this.lugs = welded.lugs();
     this.asked = asked;
     this.where = where;
   }
 
   /**
-   * Fits a panel.
+   * An opening with all that is welded into it.
+   *
+   * @param bead in the corners
+   * @param lugs on the sides
+   * @param tapeMm the standard uncertainty of one measurement, for the worst case
+   */
+  public record Welded(FittedOpening opening, Bead bead, List<Lug> lugs, double tapeMm) {
+    public Welded {
+      lugs = List.copyOf(lugs);
+    }
+  }
+
+  /**
+   * Fits a panel into an opening without lugs.
    *
    * @param tapeMm the standard uncertainty of one measurement, for the worst case
    * @param where the place in the job, for the diagnostics
@@ -74,8 +89,18 @@ public final class InsertFitter {
       double tapeMm,
       InsertRequest asked,
       SourceSpan where) {
-    InsertFitter fitter = new InsertFitter(opening, bead, asked, where);
-    return fitter.sitting(name, tapeMm);
+    return fit(name, new Welded(opening, bead, List.of(), tapeMm), asked, where);
+  }
+
+  /**
+   * Fits a panel.
+   *
+   * @param where the place in the job, for the diagnostics
+   * @throws frieze.diagnostic.BadInputException if nothing is left of the opening, a lug cuts the
+   *     panel apart, or the panel would bind, saying where and by how much
+   */
+  public static Sitting fit(String name, Welded welded, InsertRequest asked, SourceSpan where) {
+    return new InsertFitter(welded, asked, where).sitting(name, welded.tapeMm());
   }
 
   private Sitting sitting(String name, double tapeMm) {
@@ -94,16 +119,47 @@ public final class InsertFitter {
           "the gap is the play on each side, between 0 and half of the opening");
       found.throwIfErrors();
     }
-    Path outline =
+    Path whole =
         cut.outline(sizes(cut, hole, gaps))
             .orElseThrow(() -> cornersMeet(Math.min(hole.length(1), hole.length(0))));
+    NotchFitter fitter = new NotchFitter(hole, asked, gaps);
+    List<Notch> notches = lugs.stream().map(fitter::fit).toList();
+    Path outline = notched(whole, notches);
     Bounds b = outline.bounds();
-    Panel panel = new Panel(name, outline.transformed(Affine.translation(-b.minX(), -b.minY())));
+    Affine toPanel = Affine.translation(-b.minX(), -b.minY());
+    List<Notch> moved = notches.stream().map(n -> n.moved(toPanel)).toList();
+    Panel panel =
+        new Panel(
+            name,
+            outline.transformed(toPanel),
+            whole.transformed(toPanel),
+            moved.stream().map(n -> Path.polyline(n.inPanel(), true)).toList());
     List<Sitting.Gap> all = gaps(hole, gaps);
     boolean wood = asked.alongPerPct() > 0 || asked.acrossPerPct() > 0;
-    Sitting sitting = new Sitting(panel, opening, bead, tapeMm, all, wood, asked);
+    Sitting sitting = new Sitting(panel, opening, bead, tapeMm, all, wood, asked, moved);
     refuseBinding(sitting);
     return sitting;
+  }
+
+  private static Path notched(Path whole, List<Notch> notches) {
+    Path left = whole;
+    for (Notch notch : notches) {
+      left =
+          BoxCut.of(left, notch.box())
+              .orElseThrow(
+                  () ->
+                      BadInputException.of(
+                          OpeningCode.LUG_PARTS_PANEL,
+                          notch.lug().where(),
+                          NotchFitter.name(notch.lug())
+                              + " cuts the panel apart: with its clearance it is "
+                              + Amounts.length(notch.widthMm())
+                              + " wide and reaches "
+                              + Amounts.length(notch.depthMm())
+                              + " into the panel",
+                          "measure it again; where a bar goes right across, make two panels"));
+    }
+    return left;
   }
 
   private BadInputException cornersMeet(double shortSideMm) {
@@ -198,22 +254,16 @@ public final class InsertFitter {
 
   private double[] gapsAt(
       Quadrilateral hole, Quadrilateral panel, List<Double> sizes, double moisturePct) {
-    double more = moisturePct - asked.moisture().nowPct();
     Bounds bounds = Bounds.EMPTY;
     for (Point p : panel.corners()) {
       bounds = bounds.with(p);
     }
-    Point middle = bounds.centre();
-    double alongX = 1 + asked.alongPerPct() * more;
-    double alongY = 1 + asked.acrossPerPct() * more;
+    Affine swelling = asked.swelling(bounds.centre(), moisturePct);
     double[] gaps = new double[8];
     Arrays.fill(gaps, Double.POSITIVE_INFINITY);
     for (int i = 0; i < 4; i++) {
       for (Point p : panel.samples(i, sizes.get(i))) {
-        Point moved =
-            new Point(
-                middle.x() + alongX * (p.x() - middle.x()),
-                middle.y() + alongY * (p.y() - middle.y()));
+        Point moved = swelling.apply(p);
         for (int side = 0; side < 4; side++) {
           gaps[side] = Math.min(gaps[side], hole.depth(side, moved));
         }
@@ -228,6 +278,8 @@ public final class InsertFitter {
 
   private void refuseBinding(Sitting sitting) {
     Sitting.Gap worst = sitting.tightest();
+    sitting.notches().forEach(n -> refuseBinding(sitting, n));
+    found.throwIfErrors();
     if (worst.wettestMm() < -ROUNDING_MM) {
       found.error(
           WoodCode.PANEL_BINDS,
@@ -245,6 +297,24 @@ public final class InsertFitter {
               + Amounts.length(asked.playMm() - worst.wettestMm())
               + " more of a gap, or leave out `gap` and let the play decide");
       found.throwIfErrors();
+    }
+  }
+
+  private void refuseBinding(Sitting sitting, Notch notch) {
+    if (notch.leastMm() < -ROUNDING_MM) {
+      found.error(
+          WoodCode.PANEL_BINDS,
+          notch.lug().where(),
+          "the panel \""
+              + sitting.panel().name()
+              + "\" binds on "
+              + NotchFitter.name(notch.lug())
+              + " by "
+              + Amounts.length(-notch.leastMm())
+              + " in the worst season",
+          "leave "
+              + Amounts.length(asked.playMm() - notch.leastMm())
+              + " more of a clearance, or leave out `clearance`");
     }
   }
 }

@@ -1,5 +1,7 @@
 package frieze.opening;
 
+import frieze.curve.Affine;
+import frieze.curve.Point;
 import frieze.wood.Allowances;
 import frieze.wood.Moisture;
 import java.util.List;
@@ -30,5 +32,13 @@ public record InsertRequest(
           "playMm, alongPerPct, acrossPerPct must be >= 0 but were "
               + (playMm + ", " + alongPerPct + ", " + acrossPerPct));
     }
+  }
+
+  /** How wood moves about a middle until it is as moist as this. */
+  Affine swelling(Point middle, double moisturePct) {
+    double more = moisturePct - moisture.nowPct();
+    return Affine.translation(-middle.x(), -middle.y())
+        .then(Affine.scaling(1 + alongPerPct * more, 1 + acrossPerPct * more))
+        .then(Affine.translation(middle.x(), middle.y()));
   }
 }

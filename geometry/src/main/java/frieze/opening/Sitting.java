@@ -1,7 +1,11 @@
 package frieze.opening;
 
+import frieze.curve.Affine;
+import frieze.curve.Bounds;
 import frieze.curve.Path;
+import frieze.curve.Point;
 import frieze.layout.Panel;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -16,6 +20,7 @@ import java.util.Optional;
  * @param gaps at the four sides (bottom, right, top, left), then at the four corners (lower left,
  *     lower right, upper right, upper left), with the panel in the middle
  * @param wood whether it moves with moisture
+ * @param notches what is left out for what is welded in
  */
 public record Sitting(
     Panel panel,
@@ -24,7 +29,8 @@ public record Sitting(
     double tapeMm,
     List<Gap> gaps,
     boolean wood,
-    InsertRequest asked) {
+    InsertRequest asked,
+    List<Notch> notches) {
   /**
    * The least gap at one place, after coating and sanding; below 0 the panel binds.
    *
@@ -34,6 +40,7 @@ public record Sitting(
 
   public Sitting {
     gaps = List.copyOf(gaps);
+    notches = List.copyOf(notches);
     if (gaps.size() != 8) {
       throw new IllegalArgumentException("gaps must be eight but were " + gaps.size());
     }
@@ -49,7 +56,14 @@ public record Sitting(
     return gaps.subList(4, 8);
   }
 
-  /** The place that is tightest at the wettest. */
+  /** The gaps at sides and corners, then those at lugs. */
+  public List<Gap> allGaps() {
+    List<Gap> all = new ArrayList<>(gaps);
+    notches.forEach(n -> all.add(n.gap()));
+    return all;
+  }
+
+  /** The place that is tightest at the wettest; lugs not counted. */
   public Gap tightest() {
     return gaps.stream().min(Comparator.comparingDouble(Gap::wettestMm)).orElseThrow();
   }
@@ -75,6 +89,48 @@ public record Sitting(
     double size = bead.sizeMm() == 0 ? 0 : bead.sizeMm() + more;
     return new Quadrilateral(opening.corners(), bead)
         .inset(Collections.nCopies(4, -tapeMm))
-        .outline(Collections.nCopies(4, size));
+        .outline(Collections.nCopies(4, size))
+        .flatMap(this::withoutLugs);
+  }
+
+  /** Lugs smaller on each side by the tape's uncertainty, as the opening is larger. */
+  private Optional<Path> withoutLugs(Path outline) {
+    Quadrilateral sides = new Quadrilateral(opening.corners(), bead);
+    Optional<Path> left = Optional.of(outline);
+    for (Notch notch : notches) {
+      Lug lug = notch.lug();
+      if (Math.min(lug.depthMm(), lug.widthMm() / 2) > tapeMm) {
+        List<Point> box = NotchFitter.box(sides, lug, -tapeMm);
+        left = left.flatMap(path -> BoxCut.of(path, box));
+      }
+    }
+    return left;
+  }
+
+  /**
+   * What the opening must let pass: the panel at its wettest with the frame's coating, about its
+   * own middle, in the panel frame.
+   *
+   * <p><em>Approximation:</em> coating and sanding widen and narrow it along X and Y; at round
+   * corners that is as if their radius had been scaled.
+   */
+  public Path largest() {
+    Bounds b = panel.whole().bounds();
+    double coating = asked.allowances().coatingMm();
+    double sanded = asked.allowances().sandedMm();
+    Affine swells = asked.swelling(b.centre(), asked.moisture().wettestPct());
+    Affine allowed =
+        Affine.translation(-b.centre().x(), -b.centre().y())
+            .then(
+                Affine.scaling(
+                    1 - 2 * (sanded - coating / swells.a()) / b.width(),
+                    1 - 2 * (sanded - coating / swells.d()) / b.height()))
+            .then(Affine.translation(b.centre().x(), b.centre().y()));
+    Path path = panel.whole().transformed(allowed.then(swells));
+    for (Notch notch : notches) {
+      List<Point> box = notch.grown(sanded - coating).stream().map(swells::apply).toList();
+      path = BoxCut.of(path, box).orElse(path);
+    }
+    return path;
   }
 }

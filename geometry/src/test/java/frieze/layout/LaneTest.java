@@ -95,6 +95,6 @@ class LaneTest {
     assertThatThrownBy(
             () -> new Arrangement(FriezeGroup.P1, 18, 0).place("leaf", SQUARE, panel, 0, NOWHERE))
         .hasMessageContaining("LAY-007")
-        .hasMessageContaining("motif leaf 1 comes nearer");
+        .hasMessageContaining("motif leaf 1 at x 20.6, y 15 mm reaches beyond the panel");
   }
 }

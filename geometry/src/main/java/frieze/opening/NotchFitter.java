@@ -1,0 +1,164 @@
+package frieze.opening;
+
+import frieze.curve.Affine;
+import frieze.curve.Bounds;
+import frieze.curve.Point;
+import frieze.diagnostic.Amounts;
+import frieze.diagnostic.BadInputException;
+import frieze.wood.Moisture;
+import java.util.List;
+
+/**
+ * Finds the notch that a panel needs for a lug, wide enough for its movement in the seasons.
+ *
+ * <p>The lug stays where it is while the wood moves about the panel's middle: when it swells, the
+ * floor and the flank on the middle's side come nearer to the lug, when it shrinks the other flank.
+ *
+ * <p><em>Guarantees:</em> without a given clearance, the play is left on all three sides of the lug
+ * in all seasons, and no less than the gap of its side is cut.
+ */
+final class NotchFitter {
+  /** Each look takes the error of the clearance down by the wood's movement, under 5 %. */
+  private static final int LOOKS = 4;
+
+  private static final double ROUNDING_MM = 1e-6;
+
+  private final Quadrilateral hole;
+  private final InsertRequest asked;
+  private final List<Double> gaps;
+  private final Quadrilateral cut;
+  private final Quadrilateral fitted;
+  private final Point middle;
+
+  /**
+   * Prepares.
+   *
+   * @param gaps with which the panel is cut
+   */
+  NotchFitter(Quadrilateral hole, InsertRequest asked, List<Double> gaps) {
+    this.hole = hole;
+    this.asked = asked;
+    this.gaps = gaps;
+    this.cut = hole.inset(gaps);
+    double sanded = asked.allowances().sandedMm();
+    this.fitted = hole.inset(gaps.stream().map(g -> g + sanded).toList());
+    Bounds bounds = Bounds.EMPTY;
+    for (Point p : fitted.corners()) {
+      bounds = bounds.with(p);
+    }
+    this.middle = bounds.centre();
+  }
+
+  /** The notch of a lug, in the frame of the opening. */
+  Notch fit(Lug lug) {
+    int side = lug.side().ordinal();
+    double length = hole.length(side);
+    double over = lug.fromMm() + lug.widthMm() - length;
+    if (over > ROUNDING_MM) {
+      throw BadInputException.of(
+          OpeningCode.LUG_BEYOND,
+          lug.where(),
+          name(lug) + " reaches " + Amounts.length(over) + " beyond the end of its side",
+          "the " + lug.side() + " is " + Amounts.length(length) + " between its corners");
+    }
+    double clearance = lug.clearanceMm().orElseGet(() -> needed(lug));
+    double start = lug.startMm(length) - clearance;
+    double deep = lug.depthMm() + clearance;
+    double wide = lug.widthMm() + 2 * clearance;
+    boolean forwards = lug.side() == Lug.Side.BOTTOM || lug.side() == Lug.Side.RIGHT;
+    Point near = at(side, forwards ? start : start + wide, gaps.get(side));
+    Point corner = cut.corner(forwards ? side : side + 1);
+    double from = near.minus(corner).dot(cut.along(side)) * (forwards ? 1 : -1);
+    return new Notch(
+        lug,
+        box(hole, lug, clearance),
+        wide,
+        deep - gaps.get(side),
+        Math.max(0, from),
+        clearance,
+        gap(lug, clearance));
+  }
+
+  /** How a message calls a lug. */
+  static String name(Lug lug) {
+    return "the lug \"" + lug.name() + "\" at the " + lug.side();
+  }
+
+  /** A lug grown by a clearance, from its floor out beyond the opening. */
+  static List<Point> box(Quadrilateral sides, Lug lug, double clearanceMm) {
+    int side = lug.side().ordinal();
+    double length = sides.length(side);
+    double from = lug.startMm(length) - clearanceMm;
+    double to = from + lug.widthMm() + 2 * clearanceMm;
+    double deep = lug.depthMm() + clearanceMm;
+    return List.of(
+        at(sides, side, to, -length),
+        at(sides, side, to, deep),
+        at(sides, side, from, deep),
+        at(sides, side, from, -length));
+  }
+
+  private Point at(int side, double alongMm, double deepMm) {
+    return at(hole, side, alongMm, deepMm);
+  }
+
+  private static Point at(Quadrilateral sides, int side, double alongMm, double deepMm) {
+    Point a = sides.along(side);
+    Point in = new Point(-a.y(), a.x());
+    return sides.corner(side).plus(a.times(alongMm)).plus(in.times(deepMm));
+  }
+
+  private double needed(Lug lug) {
+    double clearance = gaps.get(lug.side().ordinal());
+    for (int look = 0; look < LOOKS; look++) {
+      Sitting.Gap gap = gap(lug, clearance);
+      double least = Math.min(gap.nowMm(), Math.min(gap.driestMm(), gap.wettestMm()));
+      clearance += Math.max(0, asked.playMm() - least);
+    }
+    return clearance;
+  }
+
+  private Sitting.Gap gap(Lug lug, double clearanceMm) {
+    Moisture m = asked.moisture();
+    return new Sitting.Gap(
+        lug.name(),
+        least(lug, clearanceMm, m.nowPct()),
+        least(lug, clearanceMm, m.driestPct()),
+        least(lug, clearanceMm, m.wettestPct()));
+  }
+
+  /** The least gap between the lug and what of the notch's flanks and floor is in the panel. */
+  private double least(Lug lug, double clearanceMm, double moisturePct) {
+    int side = lug.side().ordinal();
+    double fittedMm = clearanceMm + asked.allowances().sandedMm();
+    double from = lug.startMm(hole.length(side));
+    double to = from + lug.widthMm();
+    double deep = lug.depthMm() + fittedMm;
+    Affine moves = asked.swelling(middle, moisturePct);
+    double least = Double.POSITIVE_INFINITY;
+    for (boolean first : List.of(true, false)) {
+      double u = first ? from - fittedMm : to + fittedMm;
+      if (isInside(at(side, u, deep))) {
+        for (double v : new double[] {0, deep}) {
+          double moved = alongOf(side, moves.apply(at(side, u, v)));
+          least = Math.min(least, first ? from - moved : moved - to);
+        }
+        least = Math.min(least, hole.depth(side, moves.apply(at(side, u, deep))) - lug.depthMm());
+      }
+    }
+    return least - asked.allowances().coatingMm();
+  }
+
+  private boolean isInside(Point p) {
+    for (int side = 0; side < 4; side++) {
+      if (fitted.depth(side, p) < 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private double alongOf(int side, Point p) {
+    return p.minus(hole.corner(side)).dot(hole.along(side));
+  }
+}
