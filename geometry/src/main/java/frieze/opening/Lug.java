@@ -25,10 +25,17 @@ public record Lug(
     SourceSpan where) {
   /** The side of the opening that it stands on; counter-clockwise, as sides are counted. */
   public enum Side {
-    BOTTOM,
-    RIGHT,
-    TOP,
-    LEFT;
+    BOTTOM(0),
+    RIGHT(1),
+    TOP(2),
+    LEFT(3);
+
+    /** As the sides of an opening are counted. */
+    final int number;
+
+    Side(int number) {
+      this.number = number;
+    }
 
     @Override
     public String toString() {

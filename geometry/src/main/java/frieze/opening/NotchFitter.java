@@ -51,7 +51,7 @@ final class NotchFitter {
 
   /** The notch of a lug, in the frame of the opening. */
   Notch fit(Lug lug) {
-    int side = lug.side().ordinal();
+    int side = lug.side().number;
     double length = hole.length(side);
     double over = lug.fromMm() + lug.widthMm() - length;
     if (over > ROUNDING_MM) {
@@ -86,7 +86,7 @@ final class NotchFitter {
 
   /** A lug grown by a clearance, from its floor out beyond the opening. */
   static List<Point> box(Quadrilateral sides, Lug lug, double clearanceMm) {
-    int side = lug.side().ordinal();
+    int side = lug.side().number;
     double length = sides.length(side);
     double from = lug.startMm(length) - clearanceMm;
     double to = from + lug.widthMm() + 2 * clearanceMm;
@@ -109,7 +109,7 @@ final class NotchFitter {
   }
 
   private double needed(Lug lug) {
-    double clearance = gaps.get(lug.side().ordinal());
+    double clearance = gaps.get(lug.side().number);
     for (int look = 0; look < LOOKS; look++) {
       Sitting.Gap gap = gap(lug, clearance);
       double least = Math.min(gap.nowMm(), Math.min(gap.driestMm(), gap.wettestMm()));
@@ -129,7 +129,7 @@ final class NotchFitter {
 
   /** The least gap between the lug and what of the notch's flanks and floor is in the panel. */
   private double least(Lug lug, double clearanceMm, double moisturePct) {
-    int side = lug.side().ordinal();
+    int side = lug.side().number;
     double fittedMm = clearanceMm + asked.allowances().sandedMm();
     double from = lug.startMm(hole.length(side));
     double to = from + lug.widthMm();
