@@ -57,6 +57,9 @@ class CutsEndToEndTest {
           + "<path d='M0 0 H60 V25 C60 40 45 50 30 50 S0 40 0 25 Z"
           + " M20 12 a4 4 0 0 1 4 -4 h12 a4 4 0 0 1 4 4 v8 h-20 z' fill-rule='evenodd'/></svg>";
 
+  /** Finer than an apron's, and less than half of the work that the usual cell here is. */
+  private static final double CELL_MM = 0.1;
+
   static DryRunResult dryRun(Work... work) {
     return dryRun(FinishAllowance.NONE, FinishAllowance.NONE, work);
   }
@@ -93,6 +96,7 @@ class CutsEndToEndTest {
     Plan plan = Planner.plan(design, setup.allowing(left), Tolerances.DEFAULT);
     Post post = Posts.find("rs274-full").orElseThrow();
     return DryRun.in(Surroundings.of(setup))
+        .withCell(CELL_MM)
         .comparedWith(setup.allowing(taken), Intents.of(design, Tolerances.DEFAULT.flattenMm()))
         .run(
             ReadBack.texts(

@@ -24,10 +24,6 @@ final class IntList {
     return size == 0;
   }
 
-  void clear() {
-    size = 0;
-  }
-
   int[] toArray() {
     return Arrays.copyOf(values, size);
   }

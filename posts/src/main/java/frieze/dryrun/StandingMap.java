@@ -1,9 +1,7 @@
 package frieze.dryrun;
 
 import frieze.field.StockField;
-import java.util.ArrayDeque;
 import java.util.Arrays;
-import java.util.Deque;
 
 /**
  * Which squares of the stock still stand above its underside, on a grid coarse enough to be looked
@@ -79,65 +77,7 @@ final class StandingMap {
    * along their sides.
    */
   int[] pieces() {
-    return pieces(stands, columns, rows);
-  }
-
-  /** The same for any grid. */
-  static int[] pieces(boolean[] stands, int columns, int rows) {
-    int[] piece = new int[stands.length];
-    int next = 0;
-    Deque<int[]> spans = new ArrayDeque<>();
-    for (int i = 0; i < stands.length; i++) {
-      if (stands[i] && piece[i] == 0) {
-        next++;
-        spans.push(new int[] {i});
-        while (!spans.isEmpty()) {
-          fill(spans.pop()[0], next, stands, piece, columns, rows, spans);
-        }
-      }
-    }
-    return piece;
-  }
-
-  /** Fills a run of a row and remembers where the rows above and below go on. */
-  private static void fill(
-      int start,
-      int number,
-      boolean[] stands,
-      int[] piece,
-      int columns,
-      int rows,
-      Deque<int[]> spans) {
-    if (piece[start] != 0) {
-      return;
-    }
-    int row = start / columns;
-    int left = start;
-    while (left > row * columns && stands[left - 1] && piece[left - 1] == 0) {
-      left--;
-    }
-    int right = left;
-    while (right < (row + 1) * columns && stands[right] && piece[right] == 0) {
-      piece[right] = number;
-      right++;
-    }
-    if (row > 0) {
-      seed(left - columns, right - columns, stands, piece, spans);
-    }
-    if (row + 1 < rows) {
-      seed(left + columns, right + columns, stands, piece, spans);
-    }
-  }
-
-  private static void seed(int from, int to, boolean[] stands, int[] piece, Deque<int[]> spans) {
-    boolean open = false;
-    for (int i = from; i < to; i++) {
-      boolean free = stands[i] && piece[i] == 0;
-      if (free && !open) {
-        spans.push(new int[] {i});
-      }
-      open = free;
-    }
+    return GridPieces.of(stands, columns, rows);
   }
 
   /** Whether each piece reaches the edge of the stock, by its number. */

@@ -92,7 +92,7 @@ final class ThinStripCheck implements Check {
   }
 
   private static double longest(boolean[] lost, int columns, int rows) {
-    int[] piece = StandingMap.pieces(lost, columns, rows);
+    int[] piece = GridPieces.of(lost, columns, rows);
     int count = Arrays.stream(piece).max().orElse(0);
     int[][] box = new int[count + 1][];
     double longest = 0;

@@ -29,7 +29,6 @@ final class TorchSheet {
   private final int columns;
   private final int rows;
   private final float[] away;
-  private final IntList waiting = new IntList();
 
   TorchSheet(List<Region> parts, List<TorchRun> runs, double kerfMm) {
     Bounds all = Bounds.EMPTY;
@@ -80,43 +79,12 @@ final class TorchSheet {
 
   /** The pieces that a kerf leaves: a number for each square, 0 for cut away, 1 for the sheet. */
   int[] pieces(double kerfMm) {
-    int[] piece = new int[away.length];
-    int next = 1;
-    for (int at = 0; at < piece.length; at++) {
-      if (piece[at] == 0 && away[at] > (float) (kerfMm / 2)) {
-        flood(at, next++, kerfMm, piece);
-      }
-    }
-    return piece;
-  }
-
-  private void flood(int start, int number, double kerfMm, int[] piece) {
     float half = (float) (kerfMm / 2);
-    waiting.clear();
-    mark(start, number, half, piece);
-    while (!waiting.isEmpty()) {
-      int at = waiting.removeLast();
-      int column = at % columns;
-      if (column > 0) {
-        mark(at - 1, number, half, piece);
-      }
-      if (column + 1 < columns) {
-        mark(at + 1, number, half, piece);
-      }
-      if (at >= columns) {
-        mark(at - columns, number, half, piece);
-      }
-      if (at + columns < piece.length) {
-        mark(at + columns, number, half, piece);
-      }
+    boolean[] stands = new boolean[away.length];
+    for (int at = 0; at < stands.length; at++) {
+      stands[at] = away[at] > half;
     }
-  }
-
-  private void mark(int at, int number, float half, int[] piece) {
-    if (piece[at] == 0 && away[at] > half) {
-      piece[at] = number;
-      waiting.add(at);
-    }
+    return GridPieces.of(stands, columns, rows);
   }
 
   /** The squares of an area, row by row, by crossing its edges (even-odd). */

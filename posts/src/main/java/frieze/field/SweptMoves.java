@@ -7,6 +7,7 @@ import frieze.motion.Motion;
 import frieze.motion.Position;
 import frieze.shop.ToolShape;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,7 +69,10 @@ public final class SweptMoves {
    * @param area the same as the window's
    */
   public void lower(Window window, Bounds area) {
-    sweepsNear(area).forEach(window::lower);
+    List<Sweep> sweeps = sweepsNear(area);
+    // The order does not matter to the heights. After the deepest, the others find little to do.
+    sweeps.sort(Comparator.comparingDouble(Sweep::lowestMm));
+    sweeps.forEach(window::lower);
   }
 
   /**

@@ -69,11 +69,23 @@ public final class Window {
     }
     int first = at.firstFrom(low);
     int end = at.endAt(high, columns);
+    if (!isAnyAbove(sweep.lowestMm(), row * columns + first, row * columns + end)) {
+      return;
+    }
     sweep.heights(minYMm + (row + 0.5) * cellMm, at, first, end, swept);
     for (int i = first; i < end; i++) {
       int cell = row * columns + i;
       heights[cell] = Math.min(heights[cell], swept[i]);
     }
+  }
+
+  private boolean isAnyAbove(double heightMm, int from, int end) {
+    for (int cell = from; cell < end; cell++) {
+      if (heights[cell] > heightMm) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The heights, row by row; not a copy. */

@@ -9,7 +9,7 @@ import frieze.region.Ring;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.function.IntPredicate;
 import org.jspecify.annotations.Nullable;
 
 /** Straight pieces of outlines or lines, and distances from them. */
@@ -108,14 +108,29 @@ final class Edges {
 
   /** The edges of which some point may lie within a distance of a rectangle. */
   Edges near(Bounds rectangle, double distanceMm) {
+    Bounds grown = rectangle.grown(distanceMm);
+    return only(
+        i ->
+            Math.max(ends[i], ends[i + 2]) >= grown.minX()
+                && Math.min(ends[i], ends[i + 2]) <= grown.maxX()
+                && Math.max(ends[i + 1], ends[i + 3]) >= grown.minY()
+                && Math.min(ends[i + 1], ends[i + 3]) <= grown.maxY());
+  }
+
+  /** The edges that reach into a band of levels. */
+  Edges between(double minY, double maxY) {
+    return only(
+        i ->
+            Math.max(ends[i + 1], ends[i + 3]) >= minY
+                && Math.min(ends[i + 1], ends[i + 3]) <= maxY);
+  }
+
+  /** Keeps edges, each asked about by the index of its first number. */
+  private Edges only(IntPredicate wanted) {
     double[] kept = new double[ends.length];
     int n = 0;
-    Bounds grown = rectangle.grown(distanceMm);
     for (int i = 0; i < ends.length; i += EACH) {
-      if (Math.max(ends[i], ends[i + 2]) >= grown.minX()
-          && Math.min(ends[i], ends[i + 2]) <= grown.maxX()
-          && Math.max(ends[i + 1], ends[i + 3]) >= grown.minY()
-          && Math.min(ends[i + 1], ends[i + 3]) <= grown.maxY()) {
+      if (wanted.test(i)) {
         System.arraycopy(ends, i, kept, n, EACH);
         n += EACH;
       }
@@ -128,15 +143,7 @@ final class Edges {
     Point centre = rectangle.centre();
     double reach = 2 * centre.distance(new Point(rectangle.minX(), rectangle.minY()));
     double most = distance(centre.x(), centre.y()) + reach;
-    double[] kept = new double[ends.length];
-    int n = 0;
-    for (int i = 0; i < ends.length; i += EACH) {
-      if (squaredDistance(i, centre.x(), centre.y()) <= most * most) {
-        System.arraycopy(ends, i, kept, n, EACH);
-        n += EACH;
-      }
-    }
-    return new Edges(Arrays.copyOf(kept, n), enclose);
+    return only(i -> squaredDistance(i, centre.x(), centre.y()) <= most * most);
   }
 
   /** The distance from the nearest edge, by trying them all; positive infinity without edges. */
@@ -199,11 +206,16 @@ final class Edges {
    * nowhere if they are lines.
    */
   double[] crossings(double y) {
-    return IntStream.range(0, enclose ? count() : 0)
-        .filter(e -> crosses(e, y))
-        .mapToDouble(e -> crossingX(e, y))
-        .sorted()
-        .toArray();
+    double[] found = new double[enclose ? count() : 0];
+    int n = 0;
+    for (int e = 0; e < found.length; e++) {
+      if (crosses(e, y)) {
+        found[n++] = crossingX(e, y);
+      }
+    }
+    double[] crossings = Arrays.copyOf(found, n);
+    Arrays.sort(crossings);
+    return crossings;
   }
 
   double lowY(int edge) {

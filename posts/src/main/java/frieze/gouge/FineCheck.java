@@ -7,6 +7,7 @@ import frieze.field.Window;
 import frieze.motion.Position;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Looks closely at places along the outlines: simulates a small window anew from the moves, and
@@ -18,6 +19,11 @@ final class FineCheck {
 
   /** Cells along each side of a window. */
   private static final int CELLS = 48;
+
+  /** Cells along each side of a block, for which the nearest edges are looked for together. */
+  private static final int BLOCK = 6;
+
+  private static final int BLOCKS = CELLS / BLOCK;
 
   /** A part of the length that no usual pattern repeats with: the golden section. */
   private static final double GOLDEN = 0.6180339887498949;
@@ -74,8 +80,8 @@ final class FineCheck {
     Stance stance = new Stance(wish, edges, wishes, moves, settings);
     Point axis = stance.axis(at, inward);
     boolean fits = wish.openingMm() > 0 && stance.isAsked(at, inward);
-    Worst deep = new Worst(Discrepancy.Kind.TOO_DEEP);
-    Worst left = new Worst(Discrepancy.Kind.LEFT);
+    Worst deep = new Worst(Discrepancy.Kind.TOO_DEEP, settings.depthMm());
+    Worst left = new Worst(Discrepancy.Kind.LEFT, settings.depthMm());
     for (int j = 0; j < CELLS; j++) {
       for (int i = 0; i < CELLS; i++) {
         Point q =
@@ -84,7 +90,7 @@ final class FineCheck {
         double most = 0;
         double least = fits ? wish.least().depthMm(q.distance(axis)) : 0;
         for (Near n : near) {
-          double signed = n.signed(q, j * CELLS + i);
+          double signed = n.signed(q, i, j);
           most = Math.max(most, n.wish.most().depthMm(signed));
           least = n.wish.openingMm() > 0 ? least : Math.max(least, n.wish.least().depthMm(signed));
         }
@@ -92,8 +98,8 @@ final class FineCheck {
         left.add(q, Math.min(least, thickness) - depth);
       }
     }
-    deep.report(wishes, settings.depthMm(), found);
-    left.report(wishes, settings.depthMm(), found);
+    deep.report(wishes, found);
+    left.report(wishes, found);
   }
 
   private float[] simulate(Bounds window) {
@@ -118,21 +124,42 @@ final class FineCheck {
   /** A wish, those of its edges that matter in a window, and which cells lie inside it. */
   private static final class Near {
     private final Wish wish;
-    private final Edges edges;
+
+    /** For each block of the window, row by row. */
+    private final List<Edges> edges;
+
     private final boolean[] inside;
 
-    private Near(Wish wish, Edges edges, boolean[] inside) {
+    private Near(Wish wish, List<Edges> edges, boolean[] inside) {
       this.wish = wish;
       this.edges = edges;
       this.inside = inside;
     }
 
     static Near of(Wish wish, Bounds window) {
-      Edges edges = wish.edges().near(window, wish.reachMm()).nearestOf(window);
+      return new Near(wish, edgesOfBlocks(wish, window), inside(wish, window));
+    }
+
+    private static List<Edges> edgesOfBlocks(Wish wish, Bounds window) {
+      Edges near = wish.edges().near(window, wish.reachMm()).nearestOf(window);
+      List<Edges> blocks = new ArrayList<>();
+      double side = BLOCK * CELL_MM;
+      for (int j = 0; j < BLOCKS; j++) {
+        for (int i = 0; i < BLOCKS; i++) {
+          double x = window.minX() + i * side;
+          double y = window.minY() + j * side;
+          blocks.add(near.nearestOf(new Bounds(x, y, x + side, y + side)));
+        }
+      }
+      return blocks;
+    }
+
+    private static boolean[] inside(Wish wish, Bounds window) {
       boolean[] inside = new boolean[CELLS * CELLS];
+      Edges band = wish.edges().between(window.minY(), window.maxY());
       for (int j = 0; j < CELLS; j++) {
         double y = window.minY() + (j + 0.5) * CELL_MM;
-        double[] crossings = wish.edges().crossings(y);
+        double[] crossings = band.crossings(y);
         for (int i = 0, passed = 0; i < CELLS; i++) {
           double x = window.minX() + (i + 0.5) * CELL_MM;
           while (passed < crossings.length && crossings[passed] <= x) {
@@ -141,49 +168,48 @@ final class FineCheck {
           inside[j * CELLS + i] = passed % 2 != 0;
         }
       }
-      return new Near(wish, edges, inside);
+      return inside;
     }
 
-    double signed(Point q, int cell) {
-      double distance = Math.min(wish.reachMm(), edges.distance(q.x(), q.y()));
-      return inside[cell] ? distance : -distance;
+    double signed(Point q, int column, int row) {
+      Edges block = edges.get(row / BLOCK * BLOCKS + column / BLOCK);
+      double distance = Math.min(wish.reachMm(), block.distance(q.x(), q.y()));
+      return inside[row * CELLS + column] ? distance : -distance;
     }
   }
 
-  /** The worst cell of a window and how many there are. */
+  /** The worst cell of a window, of those above what is tolerated, and how many there are. */
   private static final class Worst {
     private final Discrepancy.Kind kind;
-    private final List<Point> places = new ArrayList<>();
-    private final List<Double> amounts = new ArrayList<>();
+    private final double toleranceMm;
+    private int cells;
+    private double amountMm;
+    private @Nullable Point place;
 
-    Worst(Discrepancy.Kind kind) {
+    Worst(Discrepancy.Kind kind, double toleranceMm) {
       this.kind = kind;
+      this.toleranceMm = toleranceMm;
     }
 
-    void add(Point place, double amount) {
-      if (amount > 0) {
-        places.add(place);
-        amounts.add(amount);
-      }
-    }
-
-    void report(List<Wish> wishes, double toleranceMm, List<Discrepancy> found) {
-      int worst = -1;
-      int cells = 0;
-      for (int i = 0; i < amounts.size(); i++) {
-        if (amounts.get(i) > toleranceMm) {
-          cells++;
-          worst = worst < 0 || amounts.get(i) > amounts.get(worst) ? i : worst;
+    void add(Point at, double amount) {
+      if (amount > toleranceMm) {
+        cells++;
+        if (amount > amountMm) {
+          amountMm = amount;
+          place = at;
         }
       }
-      if (worst >= 0) {
-        Nearby nearby = Nearby.of(wishes, places.get(worst));
+    }
+
+    void report(List<Wish> wishes, List<Discrepancy> found) {
+      if (place != null) {
+        Nearby nearby = Nearby.of(wishes, place);
         found.add(
             new Discrepancy(
                 kind,
                 nearby.name(),
-                places.get(worst),
-                amounts.get(worst),
+                place,
+                amountMm,
                 cells * CELL_MM * CELL_MM,
                 kind == Discrepancy.Kind.TOO_DEEP ? nearby.sidewaysMm() : 0));
       }
