@@ -8,8 +8,10 @@ import java.util.Map;
 /** Straight pieces in a grid of squares, to ask which is nearest. */
 final class NearLines {
   private final double squareMm;
-  private final Map<Long, List<Integer>> squares = new HashMap<>();
+  private final Map<Square, List<Integer>> squares = new HashMap<>();
   private final List<double[]> lines;
+
+  private record Square(int column, int row) {}
 
   /** The nearest line and how far it is; index -1 if none is within the radius. */
   record Nearest(double distanceMm, int index) {}
@@ -23,26 +25,17 @@ final class NearLines {
     for (int i = 0; i < lines.size(); i++) {
       double[] l = lines.get(i);
       double length = Math.hypot(l[2] - l[0], l[3] - l[1]);
-      int steps = (int) Math.ceil(length / (squareMm / 2)) + 1;
-      long last = Long.MIN_VALUE;
+      int steps = (int) Math.ceil(length / squareMm) + 1;
       for (int k = 0; k <= steps; k++) {
         double x = l[0] + (l[2] - l[0]) * k / steps;
         double y = l[1] + (l[3] - l[1]) * k / steps;
-        long key = key(column(x), column(y));
-        if (key != last) {
-          squares.computeIfAbsent(key, s -> new ArrayList<>()).add(i);
-          last = key;
-        }
+        squares.computeIfAbsent(square(x, y), s -> new ArrayList<>()).add(i);
       }
     }
   }
 
-  private int column(double at) {
-    return (int) Math.floor(at / squareMm);
-  }
-
-  private static long key(int column, int row) {
-    return ((long) column << 32) ^ (row & 0xffffffffL);
+  private Square square(double x, double y) {
+    return new Square((int) Math.floor(x / squareMm), (int) Math.floor(y / squareMm));
   }
 
   /**
@@ -52,9 +45,10 @@ final class NearLines {
     double best = radiusMm;
     int index = -1;
     int reach = (int) Math.ceil(radiusMm / squareMm) + 1;
-    for (int c = column(x) - reach; c <= column(x) + reach; c++) {
-      for (int r = column(y) - reach; r <= column(y) + reach; r++) {
-        for (int i : squares.getOrDefault(key(c, r), List.of())) {
+    Square at = square(x, y);
+    for (int c = at.column() - reach; c <= at.column() + reach; c++) {
+      for (int r = at.row() - reach; r <= at.row() + reach; r++) {
+        for (int i : squares.getOrDefault(new Square(c, r), List.of())) {
           double d = distance(lines.get(i), x, y);
           if (d < best) {
             best = d;
