@@ -91,7 +91,8 @@ final class Clampings {
               steps.cuts().get(step),
               step == 0 ? plan.leftovers() : List.of(),
               step == 0 ? plan.after(found.sorted()).notes() : List.of(),
-              plan.geometryCalls());
+              plan.geometryCalls(),
+              step == 0 ? plan.rims() : List.of());
       clampings.add(clamping(setup, part, design, new StepPart(steps, step, false)));
     }
     return clampings;

@@ -205,7 +205,8 @@ final class ShopKeys {
             "engagement",
             Types.quantity(UnitKind.ANGLE, Range.RIM_ANGLE),
             "180 deg up to one diameter deep, 90 deg below; common practice",
-            "The most of its rim that may stand in material as it feeds along; 180 deg is a slot.");
+            "The most of its rim that may stand in material at its full feed; 180 deg is a slot. Where"
+                + " there is more it is slowed.");
     static final Key<Double> CHIP_LOAD =
         Key.optional(
             "chip load",

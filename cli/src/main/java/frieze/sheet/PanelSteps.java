@@ -1,6 +1,7 @@
 package frieze.sheet;
 
 import frieze.dryrun.ProgramReport;
+import frieze.plan.RimUse;
 import frieze.post.ProgramText;
 import frieze.shop.FinishAllowance;
 import frieze.shop.Machine;
@@ -212,6 +213,25 @@ final class PanelSteps {
       out.close();
     }
     out.close().line();
+    for (RimUse rim : panel.plan().rims()) {
+      out.element("p", rimText(rim));
+    }
+  }
+
+  /** How much of a tool's rim stands in material. */
+  private static String rimText(RimUse rim) {
+    String usual =
+        rim.tool().name()
+            + ", "
+            + rim.work()
+            + ": no more than "
+            + Math.round(Math.toDegrees(rim.usualRad()))
+            + "\u00b0 of the rim in material along half of the way, "
+            + Math.round(Math.toDegrees(rim.mostRad()))
+            + "\u00b0 at most";
+    return rim.beyondPart() == 0
+        ? usual + "."
+        : usual + "; slowed on " + Math.round(100 * rim.beyondPart()) + "% of it.";
   }
 
   private static String shape(ToolShape shape) {

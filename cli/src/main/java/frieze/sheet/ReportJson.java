@@ -12,6 +12,7 @@ import frieze.dryrun.ProgramReport;
 import frieze.dryrun.Range;
 import frieze.opening.Sitting;
 import frieze.plan.Leftover;
+import frieze.plan.RimUse;
 import frieze.post.ProgramText;
 import frieze.shop.Setup;
 import frieze.shop.ToolShape;
@@ -91,6 +92,7 @@ public final class ReportJson {
     findings(panel);
     notChecked(panel);
     leftovers(panel);
+    engagement(panel);
     json.writeEndObject();
   }
 
@@ -283,6 +285,20 @@ public final class ReportJson {
       json.writeStringField("work", l.work());
       number("areaMm2", l.area().area());
       json.writeNumberField("places", l.area().parts().size());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void engagement(PanelFacts panel) throws IOException {
+    json.writeArrayFieldStart("engagement");
+    for (RimUse rim : panel.plan().rims()) {
+      json.writeStartObject();
+      json.writeStringField("work", rim.work());
+      json.writeNumberField("tool", rim.tool().number());
+      number("usualDeg", Math.toDegrees(rim.usualRad()));
+      number("mostDeg", Math.toDegrees(rim.mostRad()));
+      number("slowedPart", rim.beyondPart());
       json.writeEndObject();
     }
     json.writeEndArray();

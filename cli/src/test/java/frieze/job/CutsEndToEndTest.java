@@ -69,6 +69,11 @@ class CutsEndToEndTest {
    * @param taken what the dry run is told of
    */
   private static DryRunResult dryRun(FinishAllowance left, FinishAllowance taken, Work... work) {
+    return dryRun(SHOP.tools(), left, taken, work);
+  }
+
+  private static DryRunResult dryRun(
+      List<Tool> tools, FinishAllowance left, FinishAllowance taken, Work... work) {
     Artwork art = new SvgReader().read("shield.svg", SHIELD.getBytes(StandardCharsets.UTF_8));
     Motif motif = new Motif("shield", art);
     Affine mirrored =
@@ -92,7 +97,7 @@ class CutsEndToEndTest {
             5,
             0.3,
             List.of(),
-            SHOP.tools());
+            tools);
     Plan plan = Planner.plan(design, setup.allowing(left), Tolerances.DEFAULT);
     Post post = Posts.find("rs274-full").orElseThrow();
     return DryRun.in(Surroundings.of(setup))
@@ -152,7 +157,9 @@ class CutsEndToEndTest {
         Work cutout =
             new Work.Cutout(
                 EIGHTH, Optional.of(new Work.Tabs(3, 4, 2)), Work.Milling.CLIMB, way, HERE);
-        assertSafe(dryRun(cutout), side + " " + kind);
+        DryRunResult result = dryRun(cutout);
+        assertSafe(result, side + " " + kind);
+        assertThat(engaged(result)).as("the finishing lap into a corner is slowed").isZero();
       }
     }
   }
@@ -195,6 +202,25 @@ class CutsEndToEndTest {
     BoreWay mills =
         new BoreWay(Optional.empty(), Optional.empty(), List.of(EIGHTH), Optional.empty());
     assertSafe(dryRun(bore(4, Optional.of(6.0), drill, mills)), "milled");
+  }
+
+  private static long engaged(DryRunResult result) {
+    return result.findings().stream().filter(f -> f.code() == FindingCode.ENGAGED_TOO_FAR).count();
+  }
+
+  /** A tool that may have 100 degrees: what the plan slows is what the dry run would object to. */
+  @Test
+  void moves_beyond_a_tools_limit_are_slowed_and_found_where_they_are_not() {
+    Tool limited = EIGHTH.withEngagement(Math.toRadians(100));
+    List<Tool> tools = SHOP.tools().stream().map(t -> t.equals(EIGHTH) ? limited : t).toList();
+    for (boolean slowed : new boolean[] {true, false}) {
+      Work recess =
+          new Work.Recess(
+              shield(), slowed ? limited : EIGHTH, 1.5, 1.4, Work.Milling.CONVENTIONAL, HERE);
+      DryRunResult result = dryRun(tools, FinishAllowance.NONE, FinishAllowance.NONE, recess);
+      assertSafe(result, "slowed " + slowed);
+      assertThat(engaged(result) == 0).as("slowed " + slowed).isEqualTo(slowed);
+    }
   }
 
   private static final FinishAllowance CHARRED = new FinishAllowance(0.6, 0.25);

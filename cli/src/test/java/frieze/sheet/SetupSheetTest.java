@@ -183,7 +183,8 @@ class SetupSheetTest {
             "time",
             "findings",
             "notChecked",
-            "leftUncut");
+            "leftUncut",
+            "engagement");
     assertThat(lines).isEqualTo(panel.programs().stream().mapToInt(p -> p.origins().size()).sum());
   }
 }

@@ -80,7 +80,7 @@ final class CutoutLayout {
     if (way.on().isEmpty()) {
       geometryCalls++;
       for (Lap lap : laps(design.panel().outline())) {
-        blocks.add(Block.anyOf(ways("cutout " + design.panel().name(), lap, feeds)));
+        blocks.add(block(ways("cutout " + design.panel().name(), lap, feeds), feeds));
       }
       return blocks;
     }
@@ -101,13 +101,34 @@ final class CutoutLayout {
 
   /** All outlines of an area stay together; a single one may be entered at several places. */
   private Optional<Block> block(AreaLayout.Item<List<Lap>> item, Feeds feeds) {
-    List<List<List<Cut>>> ways =
+    List<List<CutoutPlanner.Made>> ways =
         item.result().stream().map(lap -> ways(item.name(), lap, feeds)).toList();
     if (ways.size() == 1) {
-      return Optional.of(Block.anyOf(ways.get(0)));
+      return Optional.of(block(ways.get(0), feeds));
     }
-    List<Cut> all = ways.stream().flatMap(w -> w.get(0).stream()).toList();
-    return all.isEmpty() ? Optional.empty() : Optional.of(Block.of(all));
+    List<CutoutPlanner.Made> all = ways.stream().map(w -> w.get(0)).toList();
+    return all.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Easing.block(
+                List.of(all.stream().map(CutoutPlanner.Made::cut).toList()),
+                cuts -> all.stream().map(m -> eased(m, feeds)).toList()));
+  }
+
+  private Block block(List<CutoutPlanner.Made> ways, Feeds feeds) {
+    return new Block(
+        ways.stream().map(w -> Block.ends(List.of(w.cut()))).toList(),
+        way -> List.of(eased(ways.get(way), feeds)));
+  }
+
+  /** The cut slowed where its finishing laps or its slot take too much at once. */
+  private Cut eased(CutoutPlanner.Made made, Feeds feeds) {
+    Tool tool = cutout.tool();
+    double pass = DepthPasses.limitMm(tool, setup.stock().material());
+    double whole = -made.cut().moves().stream().mapToDouble(m -> m.path().to().z()).min().orElse(0);
+    boolean wallOnRight = cutout.milling() == Work.Milling.CLIMB;
+    return new Easing(tool, feeds, wallOnRight, new RimLoad(tool.radiusMm(), p -> true))
+        .eased(made.cut(), i -> i < made.roughMoves() ? pass : whole);
   }
 
   private List<Lap> laps(Path outline) {
@@ -253,7 +274,7 @@ final class CutoutLayout {
    * The cut along an outline, begun behind each of its tabs, or where it has none at several
    * places.
    */
-  private List<List<Cut>> ways(String origin, Lap lap, Feeds feeds) {
+  private List<CutoutPlanner.Made> ways(String origin, Lap lap, Feeds feeds) {
     Tool tool = cutout.tool();
     double skin = cutout.way().skinMm();
     double depth =
@@ -282,7 +303,6 @@ final class CutoutLayout {
     double round = lap.rough().lengthMm();
     return starts.stream()
         .map(s -> new CutoutPlanner(tool, feeds, passes.from(s, round)).cut(origin, lap.from(s)))
-        .map(List::of)
         .toList();
   }
 

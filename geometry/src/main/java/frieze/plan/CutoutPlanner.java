@@ -87,7 +87,14 @@ final class CutoutPlanner {
     }
   }
 
-  Cut cut(String origin, CutoutLayout.Lap lap) {
+  /**
+   * The cut along an outline.
+   *
+   * @param roughMoves how many of its first moves are not of the finishing laps
+   */
+  record Made(Cut cut, int roughMoves) {}
+
+  Made cut(String origin, CutoutLayout.Lap lap) {
     Track track = lap.rough();
     List<TabPlan.Zone> tabs = passes.tabs();
     double startMm = tabs.isEmpty() ? 0 : tabs.get(tabs.size() - 1).toMm();
@@ -103,13 +110,15 @@ final class CutoutPlanner {
         before = depth;
       }
     }
+    int rough = moves.count();
     for (Track wall : lap.finish()) {
       finish(moves, track, startMm, wall);
     }
     if (lap.finish().isEmpty()) {
       leave(moves, track, startMm);
+      rough = moves.count();
     }
-    return moves.cut(origin);
+    return new Made(moves.cut(origin), rough);
   }
 
   /** Goes on along what is cut while rising, so that the tool never stands against the wall. */

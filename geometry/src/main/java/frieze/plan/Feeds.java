@@ -181,7 +181,11 @@ public record Feeds(
    * @param pathRadiusMm of the circle, above 0
    */
   Feeds insideOf(double pathRadiusMm, double toolRadiusMm) {
-    double part = pathRadiusMm / (pathRadiusMm + toolRadiusMm);
+    return slowed(pathRadiusMm / (pathRadiusMm + toolRadiusMm));
+  }
+
+  /** A part of this feed at the same speed. */
+  Feeds slowed(double part) {
     return new Feeds(rpm, dial, part * feedMmPerMin, plungeMmPerMin, chipLoadMm, notes);
   }
 }

@@ -56,6 +56,11 @@ final class MoveBuilder {
     return moves.isEmpty();
   }
 
+  /** How many moves there are. */
+  int count() {
+    return moves.size();
+  }
+
   Cut cut(String origin) {
     return new Cut(origin, tool, feeds.rpm(), moves);
   }

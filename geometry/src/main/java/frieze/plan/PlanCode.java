@@ -42,7 +42,8 @@ public enum PlanCode implements Code {
   BAD_SLOT("PLAN-048", "a slot that is no longer than wide"),
   CHIP_THINNED("PLAN-049", "chips are thin because little of the tool is engaged"),
   LINE_TOO_WIDE("PLAN-050", "a line is drawn wider than its groove can be"),
-  CORNERS_LEFT_ROUND("PLAN-051", "inside corners that can't be relieved stay round");
+  CORNERS_LEFT_ROUND("PLAN-051", "inside corners that can't be relieved stay round"),
+  ENGAGED_AND_SLOWED("PLAN-052", "moves with too much of the rim in material are slowed");
 
   private final String id;
   private final String title;

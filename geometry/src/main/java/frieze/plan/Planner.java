@@ -43,7 +43,8 @@ public final class Planner {
           PlanCode.NOTHING_TO_CUT, SourceSpan.NONE, "nothing is left to cut on the panel", "");
       found.throwIfErrors();
     }
-    return new Plan(cuts, planner.leftovers(), found.sorted(), planner.geometryCalls());
+    return new Plan(
+        cuts, planner.leftovers(), found.sorted(), planner.geometryCalls(), planner.rims());
   }
 
   /** When a kind of work is done. */

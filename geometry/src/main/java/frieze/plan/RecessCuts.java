@@ -26,8 +26,9 @@ final class RecessCuts {
    * The cuts of one part of an area, in order.
    *
    * @param noRoom places that are not cut because the tool can't get down there
+   * @param rim how much of the tool's rim they engage
    */
-  record Made(List<Cut> cuts, List<Point> noRoom) {
+  record Made(List<Cut> cuts, List<Point> noRoom, RimUse.Tally rim) {
     Made {
       cuts = List.copyOf(cuts);
       noRoom = List.copyOf(noRoom);
@@ -36,7 +37,8 @@ final class RecessCuts {
     private Made moved(String name, Affine rigid) {
       return new Made(
           cuts.stream().map(c -> c.moved(name, rigid)).toList(),
-          noRoom.stream().map(rigid::apply).toList());
+          noRoom.stream().map(rigid::apply).toList(),
+          rim);
     }
   }
 

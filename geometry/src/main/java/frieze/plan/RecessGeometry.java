@@ -10,6 +10,8 @@ import frieze.region.Region;
 import frieze.region.Ring;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * The loops that clear an area with a round tool: successive offsets inward, cut from the inside
@@ -58,8 +60,9 @@ final class RecessGeometry {
    * What is cut one after the other: lines to and fro, then loops, then the laps at the wall.
    *
    * @param lines open
+   * @param before empty if nothing was cut
    */
-  record Part(List<Track> lines, List<Chain> chains, List<WallLap> walls) {
+  record Part(List<Track> lines, List<Chain> chains, List<WallLap> walls, Optional<Before> before) {
     Part {
       lines = List.copyOf(lines);
       chains = List.copyOf(chains);
@@ -70,7 +73,27 @@ final class RecessGeometry {
       return new Part(
           lines.stream().map(l -> l.transformed(map)).toList(),
           chains.stream().map(c -> c.placed(map)).toList(),
-          walls.stream().map(w -> w.placed(map)).toList());
+          walls.stream().map(w -> w.placed(map)).toList(),
+          before.map(b -> b.placed(map)));
+    }
+  }
+
+  /**
+   * What a larger tool has cut.
+   *
+   * @param area where it went
+   * @param left what it has left there
+   */
+  record Before(Region area, Region left) {
+    Before placed(Affine map) {
+      return new Before(area.transformed(map), left.transformed(map));
+    }
+
+    /** Tells whether a place still stands. */
+    Predicate<Point> standing() {
+      Region.Locator inside = area.locator();
+      Region.Locator uncut = left.locator();
+      return p -> uncut.contains(p) || !inside.contains(p);
     }
   }
 
@@ -130,8 +153,10 @@ final class RecessGeometry {
    */
   static Result of(Region area, Region todo, Cutter cutter, Tolerances t) {
     RecessGeometry geometry = new RecessGeometry(cutter, t);
+    Optional<Before> before =
+        todo.equals(area) ? Optional.empty() : Optional.of(new Before(area, todo));
     for (Node part : Node.nested(geometry.levels(area, todo))) {
-      geometry.clear(part);
+      geometry.clear(part, before);
     }
     return new Result(geometry.parts, leftover(area, cutter.radiusMm(), t));
   }
@@ -158,16 +183,13 @@ final class RecessGeometry {
   }
 
   /** Clears one connected part of the places where the tool's axis may go. */
-  private void clear(Node part) {
+  private void clear(Node part, Optional<Before> before) {
     Region allowed = Offset.offset(part.region(), LINK_TOLERANCES * t.offsetMm(), t.offsetMm());
     List<Ring> rings = new ArrayList<>();
     insideOut(part, rings);
     List<Chain> chains = chains(rings, allowed);
-    if (cutter.lines()) {
-      parts.add(new Part(LineSweep.of(part.region(), cutter, t), chains, List.of()));
-    } else {
-      chains.forEach(c -> parts.add(new Part(List.of(), List.of(c), List.of())));
-    }
+    List<Track> lines = cutter.lines() ? LineSweep.of(part.region(), cutter, t) : List.<Track>of();
+    parts.add(new Part(lines, chains, List.of(), before));
   }
 
   private List<Chain> chains(List<Ring> rings, Region allowed) {

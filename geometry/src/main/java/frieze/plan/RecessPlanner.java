@@ -4,14 +4,61 @@ import frieze.curve.Line;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Segment;
+import frieze.design.Work;
 import frieze.motion.Position;
 import frieze.shop.Tool;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** Makes the cuts that clear an area from its finished loops. */
 final class RecessPlanner {
   private RecessPlanner() {}
+
+  /** Makes the cuts of one part of an area. */
+  static RecessCuts.Made made(
+      Work.Recess recess, RecessGeometry.Part part, Feeds feeds, List<Double> depths) {
+    Tool tool = recess.tool();
+    String name = recess.operation();
+    List<Cut> cuts = new ArrayList<>();
+    List<Point> noRoom = new ArrayList<>();
+    Easing easing = easing(recess, part, feeds);
+    for (Track line : part.lines()) {
+      if (MoveBuilder.canEnter(tool, line.lengthMm())) {
+        cuts.add(easing.eased(along(name, line, tool, feeds, depths), depths.get(0)));
+      } else {
+        noRoom.add(line.start());
+      }
+    }
+    for (RecessGeometry.Chain chain : part.chains()) {
+      if (canCut(tool, chain)) {
+        cuts(name, chain, tool, feeds, depths)
+            .forEach(c -> cuts.add(easing.eased(c, depths.get(0))));
+      } else {
+        noRoom.add(chain.loops().get(0).start());
+      }
+    }
+    for (WallLap lap : part.walls()) {
+      cuts.add(easing.eased(lap.cut(name, tool, feeds, recess.depthMm()), recess.depthMm()));
+    }
+    return new RecessCuts.Made(cuts, noRoom, easing.tally());
+  }
+
+  private static Easing easing(Work.Recess recess, RecessGeometry.Part part, Feeds feeds) {
+    Predicate<Point> standing =
+        part.before().map(RecessGeometry.Before::standing).orElse(p -> true);
+    double radius = ClearedAreas.radiusBelow(recess.tool(), recess.depthMm());
+    boolean wallOnRight = recess.milling() == Work.Milling.CLIMB;
+    return new Easing(recess.tool(), feeds, wallOnRight, new RimLoad(radius, standing)).reporting();
+  }
+
+  /** Cuts of a floor, with their feeds lowered where that is asked for. */
+  static List<Cut> eased(List<Cut> cuts, Feeds feeds, List<Double> depths) {
+    Tool tool = cuts.get(0).tool();
+    RimLoad load = new RimLoad(tool.radiusMm(), p -> true);
+    Easing easing = new Easing(tool, feeds, true, load);
+    return cuts.stream().map(c -> easing.eased(c, depths.get(0))).toList();
+  }
 
   /** Whether a tool can get down somewhere along a chain. */
   static boolean canCut(Tool tool, RecessGeometry.Chain chain) {
@@ -43,7 +90,7 @@ final class RecessPlanner {
   }
 
   /** Clears along a line to and fro, pass by pass, without leaving it. */
-  static Cut along(String origin, Track line, Tool tool, Feeds feeds, List<Double> depths) {
+  private static Cut along(String origin, Track line, Tool tool, Feeds feeds, List<Double> depths) {
     MoveBuilder moves =
         new MoveBuilder(tool, feeds, new Position(line.start(), MoveBuilder.AIR_MM));
     Track run = line;

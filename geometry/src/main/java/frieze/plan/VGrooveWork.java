@@ -107,10 +107,11 @@ final class VGrooveWork {
         DepthPasses.depths(
             work.floorMm() + setup.allowance().faceMm(),
             DepthPasses.limitMm(tool, setup.stock().material()));
-    List<List<Cut>> blocks = new ArrayList<>();
+    List<Block> blocks = new ArrayList<>();
     for (FloorChain one : chains) {
       if (RecessPlanner.canCut(tool, one.chain())) {
-        blocks.add(RecessPlanner.cuts(one.name(), one.chain(), tool, feeds, depths));
+        List<Cut> cuts = RecessPlanner.cuts(one.name(), one.chain(), tool, feeds, depths);
+        blocks.add(Easing.block(List.of(cuts), c -> RecessPlanner.eased(c, feeds, depths)));
       } else {
         Point at = one.chain().loops().get(0).start();
         notes.add(
@@ -126,7 +127,7 @@ final class VGrooveWork {
                 "use a smaller tool, or one that cuts at its centre"));
       }
     }
-    return new Planner.Batch(tool, Planner.Stage.RECESS, Block.each(blocks));
+    return new Planner.Batch(tool, Planner.Stage.RECESS, blocks);
   }
 
   private Feeds feeds(Tool tool) {

@@ -55,8 +55,10 @@ final class WallFinish {
       }
     }
     List<Track> lines = cleared.parts().stream().flatMap(p -> p.lines().stream()).toList();
+    Optional<RecessGeometry.Before> before =
+        cleared.parts().stream().flatMap(p -> p.before().stream()).findFirst();
     return new RecessGeometry.Result(
-        List.of(new RecessGeometry.Part(lines, chains, laps)),
+        List.of(new RecessGeometry.Part(lines, chains, laps, before)),
         RecessGeometry.leftover(area, radius, t));
   }
 }

@@ -35,6 +35,7 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
   private final Tolerances tolerances;
   private final Diagnostics found;
   private final List<Leftover> leftovers = new ArrayList<>();
+  private final List<RimUse> rims = new ArrayList<>();
   private int geometryCalls;
 
   WorkPlanner(Design design, Setup setup, Tolerances tolerances, Diagnostics found) {
@@ -46,6 +47,10 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
 
   List<Leftover> leftovers() {
     return leftovers;
+  }
+
+  List<RimUse> rims() {
+    return rims;
   }
 
   int geometryCalls() {
@@ -60,6 +65,21 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
     Feeds feeds = Feeds.choose(tool, setup.stock().material(), setup.machine(), work.where());
     found.addAll(feeds.notes());
     return feeds;
+  }
+
+  /** The feeds of a tool in slots, with a note if they are lowered. */
+  private Feeds slots(Work work, Feeds full) {
+    double takes = DepthPasses.limitMm(work.tool(), setup.stock().material());
+    Easing.slotNote(work.operation(), work.tool(), takes)
+        .ifPresent(n -> found.note(PlanCode.ENGAGED_AND_SLOWED, work.where(), n));
+    return Easing.slots(work.tool(), full, takes);
+  }
+
+  /** The feeds of a hole or slot that is milled; a drilled one has no slot. */
+  private Feeds milling(Work.Bore bore, Feeds full) {
+    boolean drilled =
+        BorePlanner.drills(bore.tool(), bore.diameterMm()) && bore.way().slot().isEmpty();
+    return drilled ? full : slots(bore, full);
   }
 
   private List<Double> passes(Tool tool, double depthMm) {
@@ -77,12 +97,14 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
             recess,
             setup.allowance().wallsMm(),
             tolerances,
-            part -> made(recess, part, feeds, depths));
+            part -> RecessPlanner.made(recess, part, feeds, depths));
+    RimUse.Tally rim = new RimUse.Tally();
     boolean lastTool = RecessLayout.sameArea(design, recess).noneMatch(r -> isSmaller(r, recess));
     List<Block> blocks = new ArrayList<>();
     for (AreaLayout.Item<RecessCuts> item : layout.items()) {
       for (RecessCuts.Made part : item.result().parts(item.name())) {
         part.noRoom().forEach(at -> noRoom(recess, item.name(), at));
+        rim.add(part.rim());
         if (!part.cuts().isEmpty()) {
           blocks.add(Block.of(part.cuts()));
         }
@@ -92,32 +114,15 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
       }
     }
     geometryCalls += layout.geometryCalls();
+    report(recess, rim.of(recess.operation() + " " + recess.on().motif(), recess.tool()), depths);
     return List.of(new Planner.Batch(recess.tool(), Planner.Stage.RECESS, blocks));
   }
 
-  /** Makes the cuts of one part of an area. */
-  private static RecessCuts.Made made(
-      Work.Recess recess, RecessGeometry.Part part, Feeds feeds, List<Double> depths) {
-    Tool tool = recess.tool();
-    String name = recess.operation();
-    List<Cut> cuts = new ArrayList<>();
-    List<Point> noRoom = new ArrayList<>();
-    for (Track line : part.lines()) {
-      if (MoveBuilder.canEnter(tool, line.lengthMm())) {
-        cuts.add(RecessPlanner.along(name, line, tool, feeds, depths));
-      } else {
-        noRoom.add(line.start());
-      }
+  private void report(Work.Recess recess, RimUse rim, List<Double> depths) {
+    rims.add(rim);
+    if (rim.beyondPart() > 0) {
+      found.note(PlanCode.ENGAGED_AND_SLOWED, recess.where(), Easing.note(rim, depths.get(0)));
     }
-    for (RecessGeometry.Chain chain : part.chains()) {
-      if (RecessPlanner.canCut(tool, chain)) {
-        cuts.addAll(RecessPlanner.cuts(name, chain, tool, feeds, depths));
-      } else {
-        noRoom.add(chain.loops().get(0).start());
-      }
-    }
-    part.walls().forEach(w -> cuts.add(w.cut(name, tool, feeds, recess.depthMm())));
-    return new RecessCuts.Made(cuts, noRoom);
   }
 
   private static boolean isSmaller(Work.Recess a, Work.Recess b) {
@@ -175,7 +180,7 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
   @Override
   public List<Planner.Batch> groove(Work.Groove groove) {
     Motif motif = design.motif(groove.on().motif());
-    Feeds feeds = feeds(groove);
+    Feeds feeds = slots(groove, feeds(groove));
     ClearedAreas cleared = ClearedAreas.of(design, motif, setup.allowance().wallsMm(), tolerances);
     geometryCalls++;
     Map<Path, Track> tracks = tracks(groove, motif);
@@ -241,7 +246,9 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
       return List.of(new Planner.Batch(cutout.tool(), Planner.Stage.CUTOUT, List.of()));
     }
     CutoutLayout layout = new CutoutLayout(design, cutout, setup, tolerances, found);
-    List<Block> blocks = layout.blocks(feeds(cutout));
+    Feeds feeds = feeds(cutout);
+    slots(cutout, feeds); // only to tell: finishing laps keep their feed
+    List<Block> blocks = layout.blocks(feeds);
     geometryCalls += layout.geometryCalls();
     boolean frees = cutout.way().on().isEmpty();
     return List.of(
@@ -251,7 +258,8 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
 
   @Override
   public List<Planner.Batch> bore(Work.Bore bore) {
-    List<Block> blocks = new BoreLayout(design, bore, setup, found).blocks(feeds(bore));
+    List<Block> blocks =
+        new BoreLayout(design, bore, setup, found).blocks(milling(bore, feeds(bore)));
     List<Planner.Batch> batches = new ArrayList<>();
     batches.add(new Planner.Batch(bore.tool(), Planner.Stage.BORE, blocks));
     for (BoreWay.Countersink sink : bore.way().countersink().stream().toList()) {

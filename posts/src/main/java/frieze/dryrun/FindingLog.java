@@ -36,13 +36,23 @@ final class FindingLog {
     programs.add(name);
   }
 
+  /** Objects to a move of an earlier program. */
+  void addAt(int earlier, FindingCode code, Passage passage, Amount amount, String message) {
+    addAt(earlier, code, passage.span(), Words.of(passage.move()), amount, message);
+  }
+
   /** Objects to a line of an earlier program. */
   void addAt(int earlier, FindingCode code, SourceSpan span, Amount amount, String message) {
+    addAt(earlier, code, span, "", amount, message);
+  }
+
+  private void addAt(
+      int earlier, FindingCode code, SourceSpan span, String move, Amount amount, String message) {
     String current = program;
     int currentIndex = programIndex;
     program = programs.get(earlier);
     programIndex = earlier;
-    add(code, span, amount, message);
+    add(code, span, move, amount, message);
     program = current;
     programIndex = currentIndex;
   }

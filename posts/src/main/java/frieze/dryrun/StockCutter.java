@@ -31,6 +31,11 @@ final class StockCutter {
     this.engagement = new Engagement(field);
   }
 
+  /** The side of the cells in which the stock is kept. */
+  double cellMm() {
+    return field.cellMm();
+  }
+
   /**
    * Makes one for an uncut stock; empty if the stock or the zero on it is not known.
    *

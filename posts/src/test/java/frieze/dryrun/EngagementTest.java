@@ -184,4 +184,45 @@ class EngagementTest {
     assertThat(found.get(0).message()).contains("may have 70 deg");
     assertThat(found.get(0).amount().value()).isCloseTo(138.2 - 70, within(6.0));
   }
+
+  /** Half of what a slot removes at 90 deg: (1 - cos 90) / (1 - cos 180) = 1/2. */
+  @Test
+  void a_slot_at_half_the_feed_of_the_chip_load_is_as_good_as_a_cut_at_the_limit() {
+    OptionalDouble chip = OptionalDouble.of(0.05); // 2 flutes, 16000 turns: 1600 mm/min
+    Tool known =
+        new Tool(
+            "flat 6",
+            1,
+            new ToolShape.Flat(2 * R),
+            2,
+            22,
+            32,
+            true,
+            OptionalDouble.empty(),
+            chip,
+            20000,
+            2000,
+            400,
+            OptionalDouble.of(Math.PI / 2));
+    String slot = "G0 X50 Y50\nG1 Z-2 F300\nG1 X100 F%d\n";
+    assertThat(engaged(run(known, slot.formatted(800)))).isEmpty();
+    assertThat(engaged(run(known, slot.formatted(840))))
+        .singleElement()
+        .extracting(Finding::message)
+        .asString()
+        .contains("90 deg at 1600 mm/min, and this is 840 mm/min");
+  }
+
+  /** Without a chip load the tool's own cuts within the limit tell its full feed. */
+  @Test
+  void a_slot_is_compared_with_the_side_cuts_that_come_after_it() {
+    Tool limited = TOOL.withEngagement(Math.PI / 2);
+    String both =
+        "G0 X-10 Y50\nG1 Z-2 F300\nG1 X100 F%d\nG0 Z5\nG0 X-10 Y52\nG0 Z-2\nG1 X90 F900\n";
+    assertThat(engaged(run(limited, both.formatted(450)))).isEmpty();
+    assertThat(engaged(run(limited, both.formatted(500))))
+        .singleElement()
+        .extracting(Finding::line)
+        .isEqualTo(7);
+  }
 }
