@@ -1,8 +1,10 @@
 package frieze.job;
 
+import frieze.curve.Tolerances;
 import frieze.design.Design;
 import frieze.design.Intent;
 import frieze.design.Motif;
+import frieze.design.Variants;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.Diagnostics;
@@ -250,18 +252,20 @@ public final class Build {
   private Design design(Job.PanelJob asked, Panel panel, Diagnostics notes) {
     List<Placement> placements = new ArrayList<>();
     Map<String, Motif> used = new LinkedHashMap<>();
+    Variants variants = new Variants(Tolerances.DEFAULT);
     Diagnostics found = new Diagnostics();
     for (Job.Placing placing : asked.placings()) {
       List<Motif> turns = placing.drawings().stream().map(this::motif).toList();
       turns.forEach(motif -> used.put(motif.name(), motif));
       try {
-        placements.addAll(placing.place(this::motif, panel, asked.work(), notes));
+        placements.addAll(placing.place(this::motif, panel, asked.work(), variants, notes));
       } catch (BadInputException e) {
         found.addAll(e.diagnostics());
       }
     }
     found.throwIfErrors();
-    return new Design(panel, List.copyOf(used.values()), placements, asked.work());
+    List<Motif> shaped = used.values().stream().map(variants::with).toList();
+    return new Design(panel, shaped, placements, asked.work());
   }
 
   private Motif motif(String drawing) {

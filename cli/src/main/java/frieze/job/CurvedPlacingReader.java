@@ -105,6 +105,7 @@ final class CurvedPlacingReader {
                         v.get(PatternKeys.Along.INSET),
                         optional(v, PatternKeys.Border.CORNER_SIZE)),
                     false,
+                    OptionalDouble.empty(),
                     Optional.empty(),
                     Optional.empty(),
                     List.of(),

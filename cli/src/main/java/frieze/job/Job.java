@@ -3,19 +3,26 @@ package frieze.job;
 import frieze.artwork.source.DrawingRequest;
 import frieze.curve.Affine;
 import frieze.curve.Bounds;
-import frieze.curve.FrameMap;
 import frieze.curve.Point;
+import frieze.curve.Tolerances;
 import frieze.design.Motif;
+import frieze.design.Variants;
 import frieze.design.Work;
+import frieze.diagnostic.Amounts;
+import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
 import frieze.layout.Alternation;
 import frieze.layout.Avoidance;
 import frieze.layout.Hull;
+import frieze.layout.LayoutCode;
 import frieze.layout.Panel;
 import frieze.layout.Pattern;
 import frieze.layout.Placement;
 import frieze.layout.Variation;
+import frieze.region.FillRule;
+import frieze.region.Offset;
+import frieze.region.Region;
 import frieze.screw.Screws;
 import frieze.shop.FinishAllowance;
 import frieze.shop.Flip;
@@ -29,6 +36,7 @@ import frieze.trace.TraceSettings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /**
@@ -71,6 +79,8 @@ public record Job(
    *
    * @param drawings one, or several that take turns
    * @param mirrored whether the pattern is mirrored left for right
+   * @param clipMm how far from the panel's outline motifs are cut that reach over it; empty for
+   *     whole motifs only
    * @param vary the differences between its motifs, if there are any
    * @param avoid how they keep clear of holes and of what is kept free, if they do
    * @param keptFree what is kept free, beside holes
@@ -80,6 +90,7 @@ public record Job(
       List<String> drawings,
       Pattern pattern,
       boolean mirrored,
+      OptionalDouble clipMm,
       Optional<Variation> vary,
       Optional<Avoidance> avoid,
       List<Bounds> keptFree,
@@ -95,10 +106,15 @@ public record Job(
      *
      * @param drawings finds any drawing of the job by its name
      * @param work whose holes they keep clear of
+     * @param variants takes the shapes of motifs that are bent or cut
      * @param notes takes which motifs are left out
      */
     List<Placement> place(
-        Function<String, Motif> drawings, Panel panel, List<Work> work, Diagnostics notes) {
+        Function<String, Motif> drawings,
+        Panel panel,
+        List<Work> work,
+        Variants variants,
+        Diagnostics notes) {
       List<Motif> motifs = this.drawings.stream().map(drawings).toList();
       Alternation turns =
           new Alternation(this.drawings, motifs.stream().map(m -> Hull.of(m.artwork())).toList());
@@ -113,7 +129,37 @@ public record Job(
               .map(a -> a.within(panel, pattern.insetMm(), placed, hull, places, where))
               .orElse(placed);
       avoid.flatMap(a -> a.leftOut(placed, clear, hull, places, where)).ifPresent(notes::add);
-      return turns.dealt(clear, pattern);
+      List<Placement> shaped =
+          turns.dealt(clear, pattern).stream()
+              .map(p -> variants.bent(p, drawings.apply(p.motif())))
+              .toList();
+      return clipMm.isPresent() ? clipped(shaped, drawings, panel, variants) : shaped;
+    }
+
+    /** Cuts off what is nearer to the panel's outline than the margin, or beyond it. */
+    private List<Placement> clipped(
+        List<Placement> placed, Function<String, Motif> drawings, Panel panel, Variants variants) {
+      Region outline =
+          Region.of(List.of(panel.outline()), FillRule.NONZERO, Tolerances.DEFAULT.flattenMm());
+      double marginMm = clipMm.orElseThrow();
+      Region window =
+          marginMm == 0
+              ? outline
+              : Offset.offset(outline, -marginMm, Tolerances.DEFAULT.offsetMm());
+      List<Placement> left =
+          placed.stream()
+              .flatMap(p -> variants.cut(p, drawings.apply(p.motif()), window).stream())
+              .toList();
+      if (left.isEmpty()) {
+        throw BadInputException.of(
+            LayoutCode.NOTHING_PLACED,
+            where,
+            "no part of a motif lies "
+                + Amounts.length(marginMm)
+                + " or more inside the panel's outline",
+            "make the margin of `clip` smaller");
+      }
+      return left;
     }
 
     /** Places them as if nothing were in their way, unless they are not to avoid it. */
@@ -121,10 +167,12 @@ public record Job(
       boolean freely = avoid.isPresent() && !pattern.picksPlaces();
       Panel shape = freely ? panel.withoutNotches() : panel;
       String name = String.join(" and ", this.drawings);
+      Pattern resolved = pattern.resolved(other -> drawings.apply(other).artwork(), where);
+      Panel facing = mirrored ? shape.mirrored() : shape;
       List<Placement> alike =
-          pattern
-              .resolved(other -> drawings.apply(other).artwork(), where)
-              .place(name, hull, mirrored ? shape.mirrored() : shape, seed, where);
+          clipMm.isPresent()
+              ? resolved.reachingOver(name, hull, facing, where)
+              : resolved.place(name, hull, facing, seed, where);
       List<Placement> turned =
           mirrored ? alike.stream().map(p -> mirrored(p, panel)).toList() : alike;
       return vary.map(v -> v.apply(turned, hull, shape, pattern.insetMm(), seed)).orElse(turned);
@@ -132,7 +180,7 @@ public record Job(
 
     /** The same on a panel. */
     Placing on(boolean mirrorIt, List<Bounds> free, long seedOfItem) {
-      return new Placing(drawings, pattern, mirrorIt, vary, avoid, free, seedOfItem, where);
+      return new Placing(drawings, pattern, mirrorIt, clipMm, vary, avoid, free, seedOfItem, where);
     }
 
     private static List<Hull> holes(Work work) {
@@ -147,7 +195,7 @@ public record Job(
               .affine()
               .then(Affine.scaling(-1, 1))
               .then(Affine.translation(panel.lengthMm(), 0));
-      return new Placement(p.motif(), p.number(), new FrameMap<>(map));
+      return p.at(map);
     }
   }
 

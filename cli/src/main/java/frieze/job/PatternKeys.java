@@ -13,7 +13,6 @@ final class PatternKeys {
   private static final int MOST_CELLS = 200;
   private static final int MOST_THROWN = 500;
   private static final Range TURNS = new Range(0, true, Math.PI, "0 to 180 deg");
-  private static final Range SIZES = new Range(0, true, 0.5, "0 to 50%");
 
   private PatternKeys() {}
 
@@ -271,42 +270,6 @@ final class PatternKeys {
     private Scatter() {}
   }
 
-  /** Small differences. */
-  static final class Vary {
-    static final Key<Double> TURN =
-        Key.withDefault(
-            "turn",
-            Types.quantity(UnitKind.ANGLE, TURNS),
-            "0 deg",
-            "The most by which a motif is turned, either way.");
-    static final Key<Double> SIZE =
-        Key.withDefault(
-            "size",
-            Types.quantity(UnitKind.SHARE, SIZES),
-            "0%",
-            "The most by which it is made larger or smaller.");
-    static final Key<Double> PLACE =
-        Key.withDefault(
-            "place",
-            Types.length(Range.NOT_NEGATIVE),
-            "0 mm",
-            "The most by which it is moved, along X and along Y.");
-    static final Key<Double> SPACE =
-        Key.optional(
-            "space",
-            Types.length(Range.NOT_NEGATIVE),
-            "half of what it is without differences",
-            "The least distance between two motifs, taken between their convex hulls.");
-    static final Section SECTION =
-        new Section(
-            "vary",
-            "Small differences between the motifs, as if each had been drawn by hand. They follow from"
-                + " the job's `seed`.",
-            List.of(TURN, SIZE, PLACE, SPACE));
-
-    private Vary() {}
-  }
-
   /** What motifs keep clear of. */
   static final class Avoid {
     static final Key<Double> SPACE =
@@ -365,10 +328,17 @@ final class PatternKeys {
     static final Key<Values> OVER = way(Over.SECTION);
     static final Key<Values> RING = way(Ring.SECTION);
     static final Key<Values> SCATTER = way(Scatter.SECTION);
+    static final Key<Double> CLIP =
+        Key.optional(
+            "clip",
+            Types.length(Range.NOT_NEGATIVE),
+            "only whole motifs are placed",
+            "Motifs that reach over the border are cut there, this far from the panel's outline. For"
+                + " `along`, `follow`, `over` and `ring`.");
     static final Key<Values> VARY =
         Key.optional(
             "vary",
-            new SectionType(Vary.SECTION),
+            new SectionType(VaryKeys.SECTION),
             "all motifs are alike",
             "How much the motifs differ.");
     static final Key<Values> AVOID =
@@ -382,7 +352,7 @@ final class PatternKeys {
             "design",
             "A drawing and where it goes on the panel. Give one of `along`, `follow`,"
                 + " `border`, `over`, `ring`, `scatter`.",
-            List.of(PLACE, ALONG, FOLLOW, BORDER, OVER, RING, SCATTER, VARY, AVOID));
+            List.of(PLACE, ALONG, FOLLOW, BORDER, OVER, RING, SCATTER, CLIP, VARY, AVOID));
 
     private Design() {}
 

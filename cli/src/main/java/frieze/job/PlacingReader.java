@@ -80,6 +80,7 @@ final class PlacingReader {
       names.stream().filter(name -> !drawn.contains(name)).forEach(name -> unknown(name, v));
       way(v)
           .flatMap(way -> pattern(way, v).map(p -> placing(names, p, v, v.where(way))))
+          .filter(p -> isClippedWell(p, v))
           .map(p -> p.on(mirrored, keptFree, seedOf(panelName, before)))
           .ifPresent(placings::add);
       v.find(PatternKeys.Design.BORDER)
@@ -88,6 +89,18 @@ final class PlacingReader {
           .ifPresent(placings::add);
     }
     return placings;
+  }
+
+  private boolean isClippedWell(Job.Placing placing, Values design) {
+    if (placing.clipMm().isEmpty() || placing.pattern().mayReachOver()) {
+      return true;
+    }
+    found.error(
+        JobCode.KEYS_EXCLUDE,
+        design.where(PatternKeys.Design.CLIP),
+        "\"clip\" is for motifs that go on beyond the border",
+        "use it with `along`, `follow`, `over` or `ring`");
+    return false;
   }
 
   private void unknown(String name, Values design) {
@@ -126,6 +139,7 @@ final class PlacingReader {
         drawings,
         pattern,
         false,
+        optional(design, PatternKeys.Design.CLIP),
         design.find(PatternKeys.Design.VARY).map(PlacingReader::variation),
         design.find(PatternKeys.Design.AVOID).map(PlacingReader::avoidance),
         List.of(),
@@ -226,10 +240,11 @@ final class PlacingReader {
 
   private static Variation variation(Values v) {
     return new Variation(
-        v.get(PatternKeys.Vary.TURN),
-        v.get(PatternKeys.Vary.SIZE),
-        v.get(PatternKeys.Vary.PLACE),
-        optional(v, PatternKeys.Vary.SPACE));
+        v.get(VaryKeys.TURN),
+        v.get(VaryKeys.SIZE),
+        v.get(VaryKeys.PLACE),
+        v.get(VaryKeys.BEND),
+        optional(v, VaryKeys.SPACE));
   }
 
   private static OptionalDouble optional(Values v, Key<Double> key) {

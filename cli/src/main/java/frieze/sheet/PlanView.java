@@ -6,6 +6,7 @@ import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.design.Design;
 import frieze.design.Motif;
+import frieze.design.Selection;
 import frieze.design.Work;
 import frieze.layout.Placement;
 import frieze.shop.KeepOut;
@@ -149,16 +150,20 @@ final class PlanView implements Work.Visitor<Void> {
   }
 
   private void area(Work.Target on, double depthMm) {
+    design().shapesOf(on.motif()).values().forEach(alike -> area(on, alike, depthMm));
+  }
+
+  private void area(Work.Target on, List<Placement> alike, double depthMm) {
     List<Path> paths = new ArrayList<>();
     boolean evenOdd = false;
-    for (Piece piece : picked(on)) {
+    for (Piece piece : picked(design().motifAt(alike.get(0)), on)) {
       if (piece.fill().isPresent()) {
         paths.addAll(piece.paths());
         evenOdd |= piece.fill().get() == frieze.region.FillRule.EVEN_ODD;
       }
     }
     place(
-        on,
+        alike,
         paths,
         "fill",
         depths.tint(depthMm),
@@ -173,10 +178,15 @@ final class PlanView implements Work.Visitor<Void> {
   @Override
   @SuppressWarnings("NullAway") // a visit that only draws
   public Void groove(Work.Groove groove) {
-    Motif motif = design().motif(groove.on().motif());
-    List<Path> lines = frieze.design.Selection.lines(motif, groove.on());
+    for (List<Placement> alike : design().shapesOf(groove.on().motif()).values()) {
+      lines(alike, Selection.lines(design().motifAt(alike.get(0)), groove.on()));
+    }
+    return null;
+  }
+
+  private void lines(List<Placement> alike, List<Path> lines) {
     place(
-        groove.on(),
+        alike,
         lines,
         "fill",
         "none",
@@ -186,17 +196,14 @@ final class PlanView implements Work.Visitor<Void> {
         Ink.n(GROOVE_MM * sheet.scale()),
         "stroke-linecap",
         "round");
-    return null;
   }
 
-  private List<Piece> picked(Work.Target target) {
-    return design().motif(target.motif()).artwork().pieces().stream()
-        .filter(p -> frieze.design.Selection.isPicked(p, target))
-        .toList();
+  private static List<Piece> picked(Motif motif, Work.Target target) {
+    return motif.artwork().pieces().stream().filter(p -> Selection.isPicked(p, target)).toList();
   }
 
-  /** Draws one shape at every placement of its motif, by reference. */
-  private void place(Work.Target target, List<Path> paths, String... look) {
+  /** Draws one shape at all its placements, by reference. */
+  private void place(List<Placement> alike, List<Path> paths, String... look) {
     if (paths.isEmpty()) {
       return;
     }
@@ -209,7 +216,7 @@ final class PlanView implements Work.Visitor<Void> {
     System.arraycopy(look, 0, all, 4, look.length);
     out.open("defs").empty("path", all).close();
     out.open("g", "transform", sheet.matrix());
-    for (Placement placement : design().placementsOf(target.motif())) {
+    for (Placement placement : alike) {
       Affine map = placement.map().then(setup().stockFromPanel()).affine();
       out.empty("use", "href", "#" + id, "transform", matrix(map));
     }

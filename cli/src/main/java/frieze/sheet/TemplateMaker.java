@@ -110,7 +110,7 @@ public final class TemplateMaker {
 
   private void drawings() {
     for (Placement placement : design.placements()) {
-      Motif motif = design.motif(placement.motif());
+      Motif motif = design.motifAt(placement);
       for (Piece piece : motif.artwork().pieces()) {
         for (Path path : piece.paths()) {
           marks.add(new Mark(placement.map().apply(path), Pen.NARROW));
@@ -235,15 +235,17 @@ public final class TemplateMaker {
   /** Lists the lines of the drawings with the length of rod that each needs. */
   private void rods() {
     int number = 0;
-    for (Motif motif : design.motifs()) {
-      List<Placement> placed = design.placementsOf(motif.name());
-      for (Piece piece : motif.artwork().pieces()) {
-        if (piece.strokeWidthMm().isEmpty() || placed.isEmpty()) {
-          continue;
-        }
-        for (Path path : piece.paths()) {
-          number++;
-          rod(number, motif, piece, path, placed);
+    for (Motif drawn : design.motifs()) {
+      for (List<Placement> alike : design.shapesOf(drawn.name()).values()) {
+        Motif motif = design.motifAt(alike.get(0));
+        for (Piece piece : motif.artwork().pieces()) {
+          if (piece.strokeWidthMm().isEmpty()) {
+            continue;
+          }
+          for (Path path : piece.paths()) {
+            number++;
+            rod(number, motif, piece, path, alike);
+          }
         }
       }
     }

@@ -61,7 +61,7 @@ class PlacingReaderTest {
   @Test
   void differences_are_read_into_radians_and_millimetres() {
     Variation vary =
-        read(job("", ", vary: {turn: 9 deg, size: 5%, place: 1/4 in, space: 2}"))
+        read(job("", ", vary: {turn: 9 deg, size: 5%, place: 1/4 in, bend: 18 deg, space: 2}"))
             .get(0)
             .placings()
             .get(0)
@@ -70,6 +70,7 @@ class PlacingReaderTest {
     assertThat(vary.turnRad()).isCloseTo(Math.PI / 20, within(1e-12));
     assertThat(vary.size()).isCloseTo(0.05, within(1e-12));
     assertThat(vary.placeMm()).isCloseTo(6.35, within(1e-12));
+    assertThat(vary.bendRad()).isCloseTo(Math.PI / 10, within(1e-12));
     assertThat(vary.spaceMm().orElseThrow()).isEqualTo(2);
     assertThat(read(job("", "")).get(0).placings().get(0).vary()).isEmpty();
   }
@@ -91,7 +92,8 @@ class PlacingReaderTest {
   void differences_that_can_not_be_are_refused() {
     assertThat(failure(job("", ", vary: {size: 60%}"))).contains("JOB-009", "0 to 50%");
     assertThat(failure(job("", ", vary: {turn: 200 deg}"))).contains("JOB-009", "180 deg");
-    assertThat(failure(job("", ", vary: {bend: 2}"))).contains("JOB-002", "bend");
+    assertThat(failure(job("", ", vary: {bow: 2}"))).contains("JOB-002", "bow");
+    assertThat(failure(job("", ", vary: {bend: 100 deg}"))).contains("JOB-009", "90 deg");
     assertThat(failure(job("seed: -1", ""))).contains("JOB-009", "-1");
   }
 
@@ -161,5 +163,13 @@ class PlacingReaderTest {
         .contains("JOB-019", "one of them");
     assertThat(failure(good.replace("along: {count: 5}", "over: {group: p5, columns: 2}")))
         .contains("JOB-010");
+  }
+
+  @Test
+  void what_goes_on_beyond_the_border_can_be_clipped() {
+    assertThat(read(job("", ", clip: 1/4 in")).get(0).placings().get(0).clipMm().orElseThrow())
+        .isCloseTo(6.35, within(1e-12));
+    String thrown = job("", "").replace("along: {count: 5}", "scatter: {count: 5}, clip: 2");
+    assertThat(failure(thrown)).contains("job.yaml:11:50", "\"clip\" is for motifs that go on");
   }
 }

@@ -21,6 +21,11 @@ public record Artwork(
     notes = List.copyOf(notes);
   }
 
+  /** The same drawing with other pieces. */
+  public Artwork withPieces(List<Piece> others) {
+    return new Artwork(source, others, sizeAssumed, notes);
+  }
+
   /** The exact bounds of all paths, without the width of lines, cut by no clip. */
   public Bounds bounds() {
     Bounds bounds = Bounds.EMPTY;

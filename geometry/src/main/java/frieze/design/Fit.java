@@ -80,7 +80,7 @@ public final class Fit {
 
   private Bounds bounds(Placement placement) {
     Bounds bounds = Bounds.EMPTY;
-    for (Piece piece : design.motif(placement.motif()).artwork().pieces()) {
+    for (Piece piece : design.motifAt(placement).artwork().pieces()) {
       for (Path path : piece.paths()) {
         bounds = bounds.with(placement.map().apply(path).bounds());
       }
@@ -91,7 +91,7 @@ public final class Fit {
   private Region area(Placement placement) {
     Affine map = placement.map().affine();
     Region area = Region.EMPTY;
-    for (Piece piece : design.motif(placement.motif()).artwork().pieces()) {
+    for (Piece piece : design.motifAt(placement).artwork().pieces()) {
       if (piece.fill().isPresent()) {
         List<Path> paths = piece.paths().stream().map(p -> p.transformed(map)).toList();
         area = area.union(Region.of(paths, piece.fill().get(), flattenMm));

@@ -54,9 +54,9 @@ public final class Intents {
     @Override
     @SuppressWarnings("NullAway") // the result of a visit that only collects
     public Void groove(Work.Groove groove) {
-      List<Path> lines = Selection.lines(design.motif(groove.on().motif()), groove.on());
-      Map<Path, Double> widths = Selection.widthsMm(design.motif(groove.on().motif()), groove.on());
       for (Placement placement : design.placementsOf(groove.on().motif())) {
+        List<Path> lines = Selection.lines(design.motifAt(placement), groove.on());
+        Map<Path, Double> widths = Selection.widthsMm(design.motifAt(placement), groove.on());
         List<Path> placed = lines.stream().map(placement.map()::apply).toList();
         String name = name(groove, placement);
         if (groove.byWidth()) {
@@ -83,10 +83,9 @@ public final class Intents {
     @Override
     @SuppressWarnings("NullAway") // the result of a visit that only collects
     public Void recess(Work.Recess recess) {
-      Motif motif = design.motif(recess.on().motif());
-      for (Placement placement : design.placementsOf(motif.name())) {
+      for (Placement placement : design.placementsOf(recess.on().motif())) {
         Affine map = placement.map().affine();
-        Region region = Selection.area(motif, recess.on(), map, flattenMm);
+        Region region = Selection.area(design.motifAt(placement), recess.on(), map, flattenMm);
         intents.add(
             new Intent.Recess(name(recess, placement), region, recess.depthMm(), recess.tool()));
       }
@@ -96,10 +95,9 @@ public final class Intents {
     @Override
     @SuppressWarnings("NullAway") // the result of a visit that only collects
     public Void vgroove(Work.VGroove vgroove) {
-      Motif motif = design.motif(vgroove.on().motif());
-      for (Placement placement : design.placementsOf(motif.name())) {
+      for (Placement placement : design.placementsOf(vgroove.on().motif())) {
         Affine map = placement.map().affine();
-        Region region = Selection.area(motif, vgroove.on(), map, flattenMm);
+        Region region = Selection.area(design.motifAt(placement), vgroove.on(), map, flattenMm);
         intents.add(
             new Intent.VRecess(
                 name(vgroove, placement),
@@ -125,10 +123,9 @@ public final class Intents {
                 Region.of(List.of(design.panel().outline()), FillRule.NONZERO, flattenMm)));
         return null;
       }
-      Motif motif = design.motif(way.on().get().motif());
-      for (Placement placement : design.placementsOf(motif.name())) {
+      for (Placement placement : design.placementsOf(way.on().get().motif())) {
         Affine map = placement.map().affine();
-        Region area = Selection.area(motif, way.on().get(), map, flattenMm);
+        Region area = Selection.area(design.motifAt(placement), way.on().get(), map, flattenMm);
         intents.add(through(cutout, name(cutout, placement), area));
       }
       return null;

@@ -1,7 +1,6 @@
 package frieze.layout;
 
 import frieze.curve.Affine;
-import frieze.curve.FrameMap;
 import frieze.curve.Point;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,7 +47,7 @@ public record Alternation(List<String> motifs, List<Hull> hulls) {
     for (Placement p : placements) {
       int turn = (p.number() - 1) / pattern.alike() % motifs.size();
       Affine map = toMiddle(hulls.get(turn)).then(p.map().affine());
-      result.add(new Placement(motifs.get(turn), p.number(), new FrameMap<>(map)));
+      result.add(p.dealt(motifs.get(turn), map));
     }
     return result;
   }

@@ -71,13 +71,33 @@ public record Arrangement(
   private List<Placement> place(
       String motif, Bounds size, Lane lane, double heightMm, SourceSpan where) {
     Diagnostics found = new Diagnostics();
+    checkBand(lane, heightMm, where, found);
+    Bounds band = lane.band();
+    double rise = rise(lane);
+    int columns = columns(size, band);
+    if (pitchMm.isPresent()) {
+      checkPitch(motif, size, band, columns, where, found);
+    } else {
+      checkWidth(motif, size, band, where, found);
+    }
+    checkHeight(motif, size, band, rise, where, found);
+    checkMirror(motif, size, rise, where, found);
+    found.throwIfErrors();
+    return placements(motif, size, lane, columns, 0);
+  }
+
+  private double rise(Lane lane) {
+    return riseMm.orElse(group.rows() == 2 ? lane.band().height() / 4 : 0);
+  }
+
+  /** Checks the count first, then the band, and throws at the first mistake. */
+  private void checkBand(Lane lane, double heightMm, SourceSpan where, Diagnostics found) {
     boolean asManyAsFit = count == 0 && pitchMm.isPresent();
     if (!asManyAsFit && (count < 1 || count % group.rows() != 0)) {
       found.error(LayoutCode.BAD_COUNT, where, badCount(), "");
       found.throwIfErrors();
     }
-    Bounds band = lane.band();
-    if (band.isEmpty()) {
+    if (lane.band().isEmpty()) {
       found.error(
           LayoutCode.BAND_TOO_NARROW,
           where,
@@ -89,16 +109,31 @@ public record Arrangement(
           "make the inset smaller");
       found.throwIfErrors();
     }
-    double rise = riseMm.orElse(group.rows() == 2 ? band.height() / 4 : 0);
-    int columns = columns(size, band);
-    if (pitchMm.isPresent()) {
-      checkPitch(motif, size, band, columns, where, found);
-    } else {
-      checkWidth(motif, size, band, where, found);
-    }
-    checkHeight(motif, size, band, rise, where, found);
+  }
+
+  @Override
+  public boolean mayReachOver() {
+    return true;
+  }
+
+  @Override
+  public List<Placement> reachingOver(String motif, Hull hull, Panel panel, SourceSpan where) {
+    Lane lane = Lane.of(panel, insetMm);
+    Diagnostics found = new Diagnostics();
+    checkBand(lane, panel.heightMm(), where, found);
+    Bounds size = hull.bounds();
+    double rise = rise(lane);
+    checkMirror(motif, size, rise, where, found);
+    checkOverlap(motif, size, where, found);
     found.throwIfErrors();
-    return placements(motif, size, lane, rise, columns);
+    int columns = Math.max(1, columns(size, lane.band()));
+    int more = 0;
+    if (count == 0) {
+      double pitch = pitchMm.orElseThrow();
+      double reach = (lane.band().grown(insetMm).width() + size.width()) / 2;
+      more = Math.max(0, (int) Math.ceil((reach - columns * pitch / 2) / pitch));
+    }
+    return placements(motif, size, lane, columns, more);
   }
 
   @Override
@@ -111,14 +146,19 @@ public record Arrangement(
     return placed;
   }
 
-  private List<Placement> placements(
-      String motif, Bounds size, Lane lane, double rise, int columns) {
+  /**
+   * Fills the columns.
+   *
+   * @param more columns beyond either end
+   */
+  private List<Placement> placements(String motif, Bounds size, Lane lane, int columns, int more) {
+    double rise = rise(lane);
     Bounds band = lane.band();
     Affine toMiddle = Affine.translation(-size.centre().x(), -size.centre().y());
     double columnMm = pitchMm.orElse(band.width() / columns);
     double start = band.centre().x() - columns * columnMm / 2;
     List<Placement> result = new ArrayList<>();
-    for (int column = 0; column < columns; column++) {
+    for (int column = -more; column < columns + more; column++) {
       double x =
           pitchMm.isPresent()
               ? start + (column + 0.5) * columnMm
@@ -148,15 +188,8 @@ public record Arrangement(
   private void checkPitch(
       String motif, Bounds size, Bounds band, int columns, SourceSpan where, Diagnostics found) {
     double pitch = pitchMm.orElseThrow();
-    double overlap = size.width() - pitch;
+    checkOverlap(motif, size, where, found);
     double tooLong = (Math.max(1, columns) - 1) * pitch + size.width() - band.width();
-    if (overlap > EQUAL_MM) {
-      found.error(
-          LayoutCode.MOTIF_TOO_WIDE,
-          where,
-          "motif " + motif + " is " + Amounts.length(overlap) + " wider than its pitch",
-          "make the motif smaller, or the pitch larger");
-    }
     if (tooLong > EQUAL_MM) {
       found.error(
           LayoutCode.MOTIF_TOO_WIDE,
@@ -171,6 +204,17 @@ public record Arrangement(
               + " longer than the band of "
               + Amounts.length(band.width()),
           "take fewer, or leave out `count`");
+    }
+  }
+
+  private void checkOverlap(String motif, Bounds size, SourceSpan where, Diagnostics found) {
+    double overlap = size.width() - pitchMm.orElse(Double.POSITIVE_INFINITY);
+    if (overlap > EQUAL_MM) {
+      found.error(
+          LayoutCode.MOTIF_TOO_WIDE,
+          where,
+          "motif " + motif + " is " + Amounts.length(overlap) + " wider than its pitch",
+          "make the motif smaller, or the pitch larger");
     }
   }
 
@@ -212,7 +256,6 @@ public record Arrangement(
       String motif, Bounds size, Bounds band, double rise, SourceSpan where, Diagnostics found) {
     double half = size.height() / 2;
     double beyondBorder = Math.abs(rise) + half - band.height() / 2;
-    double beyondMirror = group.rows() == 2 ? half - Math.abs(rise) : 0;
     if (beyondBorder > EQUAL_MM) {
       found.error(
           LayoutCode.MOTIF_TOO_HIGH,
@@ -220,6 +263,11 @@ public record Arrangement(
           text(motif, size) + Amounts.length(beyondBorder) + " beyond the band's border",
           "make the motif smaller by twice that, or the inset smaller by that");
     }
+  }
+
+  private void checkMirror(
+      String motif, Bounds size, double rise, SourceSpan where, Diagnostics found) {
+    double beyondMirror = group.rows() == 2 ? size.height() / 2 - Math.abs(rise) : 0;
     if (beyondMirror > EQUAL_MM) {
       found.error(
           LayoutCode.MOTIF_TOO_HIGH,

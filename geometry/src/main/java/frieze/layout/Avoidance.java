@@ -2,7 +2,6 @@ package frieze.layout;
 
 import frieze.curve.Affine;
 import frieze.curve.Bounds;
-import frieze.curve.FrameMap;
 import frieze.curve.Point;
 import frieze.curve.Segment;
 import frieze.diagnostic.Amounts;
@@ -80,8 +79,7 @@ public record Avoidance(double spaceMm, double mostMm) {
       List<Hull> places,
       SourceSpan where) {
     Band band = Band.of(panel, insetMm);
-    List<Hull> now =
-        new ArrayList<>(placed.stream().map(p -> motif.transformed(p.map().affine())).toList());
+    List<Hull> now = new ArrayList<>(placed.stream().map(p -> p.hull(motif)).toList());
     List<Placement> result = new ArrayList<>();
     for (int i = 0; i < placed.size(); i++) {
       Placement p = placed.get(i);
@@ -90,8 +88,7 @@ public record Avoidance(double spaceMm, double mostMm) {
       } else if (mostMm > 0) {
         Affine shift = shift(i, now, places, band).orElseThrow(() -> noPlace(p, where));
         now.set(i, now.get(i).transformed(shift));
-        result.add(
-            new Placement(p.motif(), p.number(), new FrameMap<>(p.map().affine().then(shift))));
+        result.add(p.at(p.map().affine().then(shift)));
       }
     }
     if (result.isEmpty() && !placed.isEmpty()) {
@@ -122,7 +119,7 @@ public record Avoidance(double spaceMm, double mostMm) {
     List<String> gone =
         placed.stream()
             .filter(p -> !numbers.contains(p.number()))
-            .map(p -> p.number() + inTheWay(motif.transformed(p.map().affine()), places))
+            .map(p -> p.number() + inTheWay(p.hull(motif), places))
             .toList();
     return gone.isEmpty()
         ? Optional.empty()

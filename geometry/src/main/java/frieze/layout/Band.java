@@ -58,7 +58,7 @@ final class Band {
    */
   void requireHeld(List<Placement> placed, Hull motif, SourceSpan where) {
     for (Placement p : placed) {
-      Hull hull = motif.transformed(p.map().affine());
+      Hull hull = p.hull(motif);
       if (!holds(hull)) {
         Point at = hull.bounds().centre();
         throw BadInputException.of(

@@ -112,17 +112,39 @@ public record Follow(
   }
 
   @Override
+  public boolean mayReachOver() {
+    return true;
+  }
+
+  @Override
+  public List<Placement> reachingOver(String motif, Hull hull, Panel panel, SourceSpan where) {
+    Path line = line(panel, where);
+    ArcLength along = ArcLength.of(line);
+    // The middles of the first and the last may lie at the ends of the line.
+    int columns = columns(0, along.lengthMm(), line.closed(), where);
+    double pitch = pitch(along.lengthMm(), columns, line.closed());
+    return placements(motif, hull.bounds(), along, columns, pitch);
+  }
+
+  private boolean fills(boolean closed) {
+    return pitchMm.isEmpty() || stretched || (closed && count == 0);
+  }
+
+  private double pitch(double lengthMm, int columns, boolean closed) {
+    return fills(closed) ? lengthMm / columns : pitchMm.orElseThrow();
+  }
+
+  @Override
   public List<Placement> place(String motif, Hull hull, Panel panel, long seed, SourceSpan where) {
     Path line = line(panel, where);
     ArcLength along = ArcLength.of(line);
     Bounds size = hull.bounds();
     int columns = columns(size.width(), along.lengthMm(), line.closed(), where);
-    boolean fills = pitchMm.isEmpty() || stretched || (line.closed() && count == 0);
-    double pitch = fills ? along.lengthMm() / columns : pitchMm.orElseThrow();
+    double pitch = pitch(along.lengthMm(), columns, line.closed());
     checkWidth(motif, size.width(), pitch, columns, along.lengthMm(), where);
     Band band = Band.of(panel, insetMm);
     List<Placement> placed = placements(motif, size, along, columns, pitch);
-    boolean mayBeFewer = count == 0 && !fills;
+    boolean mayBeFewer = count == 0 && !fills(line.closed());
     while (mayBeFewer && placed.size() > group.rows() && !areInside(placed, hull, band)) {
       columns--;
       placed = placements(motif, size, along, columns, pitch);
@@ -153,7 +175,7 @@ public record Follow(
   }
 
   private static boolean areInside(List<Placement> placed, Hull hull, Band band) {
-    return placed.stream().allMatch(p -> band.holds(hull.transformed(p.map().affine())));
+    return placed.stream().allMatch(p -> band.holds(p.hull(hull)));
   }
 
   private Path line(Panel panel, SourceSpan where) {

@@ -81,7 +81,8 @@ public final class Hull {
     return b.minus(a).cross(p.minus(b)) > 0;
   }
 
-  List<Point> points() {
+  /** Its corners, counter-clockwise. */
+  public List<Point> points() {
     return points;
   }
 

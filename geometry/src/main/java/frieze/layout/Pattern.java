@@ -40,4 +40,20 @@ public sealed interface Pattern
    * @throws frieze.diagnostic.BadInputException if it does not fit
    */
   List<Placement> place(String motif, Hull hull, Panel panel, long seed, SourceSpan where);
+
+  /** Whether {@link #reachingOver} can be asked. */
+  default boolean mayReachOver() {
+    return false;
+  }
+
+  /**
+   * Places a motif as if the panel went on beyond its border, wherever part of it may lie on the
+   * panel; what lies beyond is to be cut off.
+   *
+   * @throws frieze.diagnostic.BadInputException if the motif does not suit the pattern
+   * @throws IllegalStateException if the pattern has a place for each motif inside the panel
+   */
+  default List<Placement> reachingOver(String motif, Hull hull, Panel panel, SourceSpan where) {
+    throw new IllegalStateException("motifs of this pattern do not reach over the border");
+  }
 }

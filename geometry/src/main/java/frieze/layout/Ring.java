@@ -34,6 +34,16 @@ public record Ring(
   }
 
   @Override
+  public boolean mayReachOver() {
+    return true;
+  }
+
+  @Override
+  public List<Placement> reachingOver(String motif, Hull hull, Panel panel, SourceSpan where) {
+    return place(motif, hull, panel, 0, where);
+  }
+
+  @Override
   public List<Placement> place(String motif, Hull hull, Panel panel, long seed, SourceSpan where) {
     if (mirrored && count % 2 != 0) {
       Diagnostics found = new Diagnostics();

@@ -13,13 +13,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Predicate;
 
 /**
  * A motif repeated over a panel by one of the seventeen wallpaper groups.
  *
  * <p>The cells are as wide as a whole number of them fills the band. One cell's lower left corner
  * lies such that the band's middle is a corner or the middle of a cell. Only whole motifs are
- * placed: one that would reach over the band's border is left out.
+ * placed, one that would reach over the band's border is left out; or all that touch the panel, to
+ * be cut at a border.
  *
  * <p><em>Guarantees:</em> every operation of the group takes each placed motif to a placed motif,
  * or to one that is left out at the border.
@@ -58,7 +60,34 @@ public record Tiling(
   }
 
   @Override
+  public boolean mayReachOver() {
+    return true;
+  }
+
+  @Override
+  public List<Placement> reachingOver(String motif, Hull hull, Panel panel, SourceSpan where) {
+    Bounds all = panel.outline().bounds();
+    return placed(motif, hull, panel, all, h -> touch(h.bounds(), all), where);
+  }
+
+  private static boolean touch(Bounds a, Bounds b) {
+    return a.minX() < b.maxX() && a.maxX() > b.minX() && a.minY() < b.maxY() && a.maxY() > b.minY();
+  }
+
+  @Override
   public List<Placement> place(String motif, Hull hull, Panel panel, long seed, SourceSpan where) {
+    Band within = Band.of(panel, insetMm);
+    Bounds band = panel.outline().bounds().grown(-insetMm);
+    return placed(motif, hull, panel, band, within::holds, where);
+  }
+
+  /**
+   * Places the motifs that are kept.
+   *
+   * @param reach where their middles lie
+   */
+  private List<Placement> placed(
+      String motif, Hull hull, Panel panel, Bounds reach, Predicate<Hull> kept, SourceSpan where) {
     Bounds band = panel.outline().bounds().grown(-insetMm);
     Diagnostics found = new Diagnostics();
     if (band.isEmpty()) {
@@ -73,10 +102,9 @@ public record Tiling(
     Affine drawn = drawn(hull);
     Hull shape = hull.transformed(drawn);
     Point place = at.orElseGet(() -> farthestApart(shape, basis));
-    Band within = Band.of(panel, insetMm);
     List<Placement> result = new ArrayList<>();
-    for (Affine map : maps(basis, place, band)) {
-      if (within.holds(shape.transformed(map))) {
+    for (Affine map : maps(basis, place, reach)) {
+      if (kept.test(shape.transformed(map))) {
         FrameMap<Frame.Artwork, Frame.Panel> whole = new FrameMap<>(drawn.then(map));
         result.add(new Placement(motif, result.size() + 1, whole));
       }

@@ -2,7 +2,6 @@ package frieze.layout;
 
 import frieze.curve.Affine;
 import frieze.curve.Bounds;
-import frieze.curve.FrameMap;
 import frieze.curve.Point;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,9 +11,9 @@ import java.util.SplittableRandom;
 /**
  * Small differences between repeated motifs, as if each had been drawn by hand.
  *
- * <p>Each motif is turned, sized and moved by amounts of its own, at most the given ones; small
- * amounts are likelier than large ones (the sum of two even ones). Where a difference would bring a
- * motif too near to another, or over the border, it is halved until it does not.
+ * <p>Each motif is turned, sized, bent and moved by amounts of its own, at most the given ones;
+ * small amounts are likelier than large ones (the sum of two even ones). Where a difference would
+ * bring a motif too near to another, or over the border, it is halved until it does not.
  *
  * <p><em>Guarantees:</em> the same seed gives the same placements. No pair of motifs comes nearer
  * than the least space, or than it was where it was nearer. A motif that was inside the band stays
@@ -23,12 +22,14 @@ import java.util.SplittableRandom;
  * @param turnRad at most, either way
  * @param size at most, as a share, larger or smaller
  * @param placeMm at most, along each axis
+ * @param bendRad at most, from one end of its upright axis to the other
  * @param spaceMm the least distance between the hulls of two motifs; empty for half of what it was
  */
-public record Variation(double turnRad, double size, double placeMm, OptionalDouble spaceMm) {
+public record Variation(
+    double turnRad, double size, double placeMm, double bendRad, OptionalDouble spaceMm) {
   private static final int MOST_HALVINGS = 6;
 
-  /** Sizes come in this many steps, so that many motifs need few plans. */
+  /** Sizes come in this many steps, so that many motifs need few plans; bends too. */
   private static final int SIZE_STEPS = 8;
 
   private static final double ROUNDING_MM = 1e-9;
@@ -39,12 +40,23 @@ public record Variation(double turnRad, double size, double placeMm, OptionalDou
           "turnRad must be in 0 .. pi, size in 0 .. 1, placeMm >= 0 but were "
               + (turnRad + ", " + size + ", " + placeMm));
     }
+    if (!(bendRad >= 0 && bendRad <= Math.PI)) {
+      throw new IllegalArgumentException("bendRad must be in 0 .. pi but was " + bendRad);
+    }
   }
 
-  private record Difference(double turnRad, double size, double x, double y) {
+  /** Differences without a bend. */
+  public Variation(double turnRad, double size, double placeMm, OptionalDouble spaceMm) {
+    this(turnRad, size, placeMm, 0, spaceMm);
+  }
+
+  private record Difference(double turnRad, double size, double x, double y, double bend) {
     Difference halved() {
-      return new Difference(
-          turnRad / 2, Math.rint(size * SIZE_STEPS / 2) / SIZE_STEPS, x / 2, y / 2);
+      return new Difference(turnRad / 2, stepped(size / 2), x / 2, y / 2, stepped(bend / 2));
+    }
+
+    static double stepped(double share) {
+      return Math.rint(share * SIZE_STEPS) / SIZE_STEPS;
     }
   }
 
@@ -60,32 +72,44 @@ public record Variation(double turnRad, double size, double placeMm, OptionalDou
     Band band = Band.of(panel, insetMm);
     List<Hull> before = new ArrayList<>();
     for (Placement placement : placements) {
-      before.add(motif.transformed(placement.map().affine()));
+      before.add(placement.hull(motif));
     }
     Neighbours neighbours = new Neighbours(before, reach(motif));
     List<Hull> now = new ArrayList<>(before);
     List<Placement> result = new ArrayList<>();
     for (int i = 0; i < placements.size(); i++) {
       Placement placement = placements.get(i);
-      Affine map = varied(i, placement.map().affine(), motif, band, seed, neighbours, now);
-      now.set(i, motif.transformed(map));
-      result.add(new Placement(placement.motif(), placement.number(), new FrameMap<>(map)));
+      Placement varied = varied(i, placement, motif, band, seed, neighbours, now);
+      now.set(i, varied.hull(motif));
+      result.add(varied);
     }
     return result;
   }
 
-  private Affine varied(
-      int i, Affine map, Hull motif, Band band, long seed, Neighbours neighbours, List<Hull> now) {
+  private Placement varied(
+      int i,
+      Placement placement,
+      Hull motif,
+      Band band,
+      long seed,
+      Neighbours neighbours,
+      List<Hull> now) {
     Difference difference = draw(new SplittableRandom(mixed(seed, i)));
     for (int halvings = 0; halvings <= MOST_HALVINGS; halvings++) {
-      Affine tried = applied(map, neighbours.before.get(i).bounds().centre(), difference);
-      Hull hull = motif.transformed(tried);
-      if (band.keeps(neighbours.before.get(i), hull) && keepsApart(i, hull, neighbours, now)) {
+      Point centre = neighbours.before.get(i).bounds().centre();
+      Placement tried =
+          placement
+              .at(applied(placement.map().affine(), centre, difference))
+              .bent(bendRad * difference.bend() / motif.bounds().height());
+      Hull hull = tried.hull(motif);
+      if (Bend.suits(motif.bounds(), tried.bendPerMm())
+          && band.keeps(neighbours.before.get(i), hull)
+          && keepsApart(i, hull, neighbours, now)) {
         return tried;
       }
       difference = difference.halved();
     }
-    return map;
+    return placement;
   }
 
   private static long mixed(long seed, int i) {
@@ -95,9 +119,10 @@ public record Variation(double turnRad, double size, double placeMm, OptionalDou
   private static Difference draw(SplittableRandom random) {
     return new Difference(
         likelySmall(random),
-        Math.rint(likelySmall(random) * SIZE_STEPS) / SIZE_STEPS,
+        Difference.stepped(likelySmall(random)),
         likelySmall(random),
-        likelySmall(random));
+        likelySmall(random),
+        Difference.stepped(likelySmall(random)));
   }
 
   /** From -1 to 1. */
@@ -128,7 +153,7 @@ public record Variation(double turnRad, double size, double placeMm, OptionalDou
   private double reach(Hull motif) {
     Bounds b = motif.bounds();
     double radius = Math.hypot(b.width(), b.height());
-    return radius * (turnRad + size) + Math.sqrt(2) * placeMm;
+    return radius * (turnRad + size + bendRad) + Math.sqrt(2) * placeMm;
   }
 
   /** Who may come too near to whom. */

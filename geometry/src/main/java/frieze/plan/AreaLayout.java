@@ -32,14 +32,17 @@ final class AreaLayout<R> {
   private final Motif motif;
   private final Function<Region, R> geometry;
   private final BiFunction<R, Affine, R> placing;
-  private final Map<Affine, Region> areas = new HashMap<>();
-  private final Map<Affine, R> results = new HashMap<>();
+  private final Map<Shape, Region> areas = new HashMap<>();
+  private final Map<Shape, R> results = new HashMap<>();
   private boolean mirrorsApart;
   private boolean turnsApart;
   private int geometryCalls;
 
   /** What comes of one placement, or of several that overlap, in the panel frame. */
   record Item<R>(String name, R result) {}
+
+  /** What is worked out once: a variant of the motif under a map. */
+  private record Shape(int variant, Affine map) {}
 
   /** A placement, its bounds on the panel, and the group it belongs to. */
   private static final class Placed {
@@ -116,12 +119,18 @@ final class AreaLayout<R> {
   }
 
   /** The area in the shape of a placement, at the origin. */
-  private Region area(Affine shape) {
-    return areas.computeIfAbsent(shape, s -> Selection.area(motif, on, s, tolerances.flattenMm()));
+  private Region area(Shape shape) {
+    return areas.computeIfAbsent(
+        shape,
+        s -> Selection.area(motif.variant(s.variant()), on, s.map(), tolerances.flattenMm()));
+  }
+
+  private Shape shape(Placement placement) {
+    return new Shape(placement.variant(), inShape(placement));
   }
 
   /** What of a placement's map is done before the area is worked out. */
-  private Affine shape(Placement placement) {
+  private Affine inShape(Placement placement) {
     Affine map = placement.map().affine();
     if (turnsApart) {
       return new Affine(map.a(), map.b(), map.c(), map.d(), 0, 0);
@@ -133,7 +142,9 @@ final class AreaLayout<R> {
   /** What is left of a placement's map to be done afterwards. */
   private Affine rigid(Placement placement) {
     Affine map = placement.map().affine();
-    return turnsApart ? Affine.translation(map.e(), map.f()) : shape(placement).inverse().then(map);
+    return turnsApart
+        ? Affine.translation(map.e(), map.f())
+        : inShape(placement).inverse().then(map);
   }
 
   private Region placedArea(Placement placement) {

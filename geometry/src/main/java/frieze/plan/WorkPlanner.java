@@ -17,6 +17,7 @@ import frieze.region.Region;
 import frieze.shop.Setup;
 import frieze.shop.Tool;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -179,24 +180,24 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
 
   @Override
   public List<Planner.Batch> groove(Work.Groove groove) {
-    Motif motif = design.motif(groove.on().motif());
     Feeds feeds = slots(groove, feeds(groove));
-    ClearedAreas cleared = ClearedAreas.of(design, motif, setup.allowance().wallsMm(), tolerances);
-    geometryCalls++;
-    Map<Path, Track> tracks = tracks(groove, motif);
-    Map<Path, Double> widths = Selection.widthsMm(motif, groove.on());
+    Map<Integer, GrooveLines> shapes = new HashMap<>();
     List<Block> blocks = new ArrayList<>();
-    for (Placement placement : design.placementsOf(motif.name())) {
+    for (Placement placement : design.placementsOf(groove.on().motif())) {
+      GrooveLines lines =
+          shapes.computeIfAbsent(
+              placement.variant(), v -> grooveLines(groove, design.motifAt(placement)));
       String origin = Intents.name(groove, placement);
       Affine map = placement.map().affine();
-      for (Map.Entry<Path, Track> line : tracks.entrySet()) {
+      for (Map.Entry<Path, Track> line : lines.tracks().entrySet()) {
         Track placed = line.getValue().transformed(map);
-        double depth = groove.depthMm(widths.getOrDefault(line.getKey(), 0.0) * map.scale());
+        double depth =
+            groove.depthMm(lines.widthsMm().getOrDefault(line.getKey(), 0.0) * map.scale());
         if (depth <= 0) {
           continue; // thinner than the tip, which the check has told
         }
         if (GroovePlanner.canCut(groove, placed)) {
-          Deep deep = deep(groove, line.getKey(), depth, cleared, map.scale());
+          Deep deep = deep(groove, line.getKey(), depth, lines.cleared(), map.scale());
           GroovePlanner.Job job = new GroovePlanner.Job(placed, deep.clearedMm(), deep.depths());
           blocks.add(GroovePlanner.block(origin, job, groove, feeds));
         } else {
@@ -205,6 +206,18 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
       }
     }
     return List.of(new Planner.Batch(groove.tool(), Planner.Stage.GROOVE, blocks));
+  }
+
+  /** What is worked out once for the lines of a shape. */
+  private record GrooveLines(
+      Map<Path, Track> tracks, Map<Path, Double> widthsMm, ClearedAreas cleared) {}
+
+  private GrooveLines grooveLines(Work.Groove groove, Motif motif) {
+    geometryCalls++;
+    return new GrooveLines(
+        tracks(groove, motif),
+        Selection.widthsMm(motif, groove.on()),
+        ClearedAreas.of(design, motif, setup.allowance().wallsMm(), tolerances));
   }
 
   /** The lines of a motif that have a length, each fitted by lines and arcs. */

@@ -104,14 +104,12 @@ final class Material {
   Bridged tied(Region material) {
     List<RepeatedBridges.Cutting> cuttings = new ArrayList<>();
     for (Work.Target target : work.on()) {
-      Region drawn =
-          Selection.area(
-              design.motif(target.motif()), target, Affine.IDENTITY, tolerances.flattenMm());
-      List<Affine> maps =
-          design.placementsOf(target.motif()).stream().map(p -> p.map().affine()).toList();
-      cuttings.add(
-          new RepeatedBridges.Cutting(
-              target.motif(), drawn, veins(design.motif(target.motif())), maps));
+      for (List<Placement> alike : design.shapesOf(target.motif()).values()) {
+        Motif motif = design.motifAt(alike.get(0));
+        Region drawn = Selection.area(motif, target, Affine.IDENTITY, tolerances.flattenMm());
+        List<Affine> maps = alike.stream().map(p -> p.map().affine()).toList();
+        cuttings.add(new RepeatedBridges.Cutting(target.motif(), drawn, veins(motif), maps));
+      }
     }
     BridgeRules usual = BridgeRules.usual(work.torch().thicknessMm());
     TorchWay.Bridging asked = work.way().bridges();
@@ -136,7 +134,7 @@ final class Material {
       for (Placement placement : design.placementsOf(target.motif())) {
         Affine map = placement.map().affine();
         Region area =
-            Selection.area(design.motif(target.motif()), target, map, tolerances.flattenMm());
+            Selection.area(design.motifAt(placement), target, map, tolerances.flattenMm());
         sum += area.area();
         if (all.intersection(area).area() > TOUCH_MM) {
           found.warning(
