@@ -1,0 +1,101 @@
+package frieze.dryrun;
+
+import frieze.diagnostic.SourceSpan;
+import frieze.motion.Executed;
+import frieze.motion.Executed.KnownAxes;
+import frieze.motion.Executed.MachinePosition;
+import frieze.motion.Motion;
+import frieze.motion.Position;
+import frieze.shop.Tool;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Single moves, and the passages that checks see, without a text. */
+final class Moves {
+  private static final Executed.State STATE =
+      new Executed.State(
+          Optional.empty(), Executed.Rotation.CLOCKWISE, OptionalDouble.of(16000), false);
+
+  private final Surroundings known;
+  private Optional<Tool> tool = Optional.empty();
+  private KnownAxes from = KnownAxes.ALL;
+  private KnownAxes to = KnownAxes.ALL;
+  private MachinePosition machineTo = MachinePosition.UNKNOWN;
+  private SourceSpan span = SourceSpan.NONE;
+
+  private Moves(Surroundings known) {
+    this.known = known;
+  }
+
+  static Moves in(Surroundings known) {
+    return new Moves(known);
+  }
+
+  /** A log that has a program. */
+  static FindingLog log() {
+    FindingLog log = new FindingLog();
+    log.startProgram("p.nc");
+    return log;
+  }
+
+  static SourceSpan line(int number) {
+    return new SourceSpan("p.nc", number, 1, 1);
+  }
+
+  Moves with(Tool inSpindle) {
+    tool = Optional.of(inSpindle);
+    return this;
+  }
+
+  Moves known(KnownAxes atStart, KnownAxes atEnd) {
+    from = atStart;
+    to = atEnd;
+    return this;
+  }
+
+  Moves machine(MachinePosition end) {
+    machineTo = end;
+    return this;
+  }
+
+  Moves at(int line) {
+    span = line(line);
+    return this;
+  }
+
+  /** From three coordinates to three. */
+  Passage rapid(double... ends) {
+    return passage(Executed.Kind.RAPID, straight(ends));
+  }
+
+  Passage feed(double... ends) {
+    return passage(Executed.Kind.FEED, straight(ends));
+  }
+
+  Passage feed(Motion path) {
+    return passage(Executed.Kind.FEED, path);
+  }
+
+  private Passage passage(Executed.Kind kind, Motion path) {
+    return new Passage(
+        move(kind, path), tool.map(Tool::number), tool, StockBox.of(known));
+  }
+
+  private Executed.Move move(Executed.Kind kind, Motion path) {
+    return new Executed.Move(
+        kind,
+        path,
+        from,
+        to,
+        machineTo,
+        OptionalDouble.of(1200),
+        OptionalDouble.empty(),
+        STATE,
+        span);
+  }
+
+  static Motion straight(double... ends) {
+    return new Motion.Straight(
+        new Position(ends[0], ends[1], ends[2]), new Position(ends[3], ends[4], ends[5]));
+  }
+}
