@@ -15,7 +15,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** Takes the events of a setup's programs in running order and hands them to all that look on. */
+/**
+ * Takes the events of a setup's programs in running order and hands them to all that look on.
+ *
+ * <p>As a visitor it tells whether the checks are to see the event itself: of a move they see the
+ * passages that it is made of.
+ */
 final class DryRunPass implements Executed.Visitor<Boolean> {
   private final Surroundings known;
   private final Optional<StockBox> stock;
@@ -85,7 +90,10 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
 
   /** An event of the program. */
   void accept(Executed event) {
-    event.accept(this);
+    boolean isForChecks = event.accept(this);
+    if (isForChecks) {
+      checks.event(event, log);
+    }
   }
 
   /** The program's text has ended. */
@@ -145,7 +153,7 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
     } else {
       pass(whole);
     }
-    return true;
+    return false;
   }
 
   private void pass(Passage passage) {
@@ -157,7 +165,7 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
   @Override
   public Boolean dwell(Executed.Dwell dwell) {
     clock.dwell(dwell.seconds(), account());
-    return other(dwell);
+    return true;
   }
 
   @Override
@@ -167,7 +175,7 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
     if (!tool.number().equals(before)) {
       clock.toolChange(account());
     }
-    return other(change);
+    return true;
   }
 
   @Override
@@ -176,7 +184,7 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
       clock.spindleUp(account());
     }
     rotation = change.rotation();
-    return other(change);
+    return true;
   }
 
   @Override
@@ -186,13 +194,13 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
     } else if (!stop.optional()) {
       clock.operatorStop(account());
     }
-    return other(stop);
+    return true;
   }
 
   @Override
   public Boolean torch(Executed.Torch torch) {
     clock.stop();
-    return other(torch);
+    return true;
   }
 
   @Override
@@ -203,17 +211,11 @@ final class DryRunPass implements Executed.Visitor<Boolean> {
       case "path exact", "path continuous" -> clock.setExactStop(false);
       default -> {}
     }
-    return other((Executed) other);
+    return true;
   }
 
   @Override
   public Boolean end(Executed.End end) {
-    clock.stop();
-    return other(end);
-  }
-
-  private Boolean other(Executed event) {
-    checks.event(event, log);
     return true;
   }
 

@@ -54,8 +54,7 @@ class KeepOutTest {
     assertThat(meets(bit().feed(near, 10, 1, near, 40, 1))).isEmpty();
     double less = Math.nextDown(near);
     assertThat(meets(bit().feed(less, 10, 1, less, 40, 1))).hasSize(1);
-    Finding finding =
-        only(meets(bit().feed(1, 10, 1, 1, 40, 1)), FindingCode.HITS_KEEP_OUT);
+    Finding finding = only(meets(bit().feed(1, 10, 1, 1, 40, 1)), FindingCode.HITS_KEEP_OUT);
     assertThat(finding.amount().value()).isCloseTo(RADIUS - 1, within(1e-12));
     assertThat(finding.message()).isEqualTo("the tool runs into clamp");
   }
@@ -102,8 +101,7 @@ class KeepOutTest {
   void a_holder_hits_what_the_bit_clears() {
     double height = 3 - 32 - Slack.LENGTH_MM;
     assertThat(meets(bit().feed(20, 10, height, 20, 40, height))).isEmpty();
-    Finding finding =
-        only(meets(bit().feed(20, 10, -30, 20, 40, -30)), FindingCode.HITS_KEEP_OUT);
+    Finding finding = only(meets(bit().feed(20, 10, -30, 20, 40, -30)), FindingCode.HITS_KEEP_OUT);
     assertThat(finding.amount().value()).isCloseTo(5, within(1e-12));
     assertThat(finding.message()).contains("the holder, taken as 50 mm across, runs into clamp");
     assertThat(meets(bit().feed(25, 10, -30, 25, 40, -30))).isEmpty();
@@ -113,7 +111,7 @@ class KeepOutTest {
   @Test
   void a_rapid_that_hits_is_not_told_twice() {
     only(meets(bit().rapid(1, 10, 1, 1, 40, 1)), FindingCode.HITS_KEEP_OUT);
-    only(meets(bit().rapid(20, 10, -30, 20, 40, -30)), FindingCode.HITS_KEEP_OUT);
+    only(meets(bit().rapid(-30, 18, -30, 30, 60, -30)), FindingCode.HITS_KEEP_OUT);
   }
 
   @Test
@@ -122,8 +120,7 @@ class KeepOutTest {
         KNOWN.withStock(
             Bench.STOCK, new Zero(Zero.AlongX.CENTRE, Zero.AlongY.BACK, Zero.AlongZ.BED));
     // The corner lies at X-150 Y-150, the top at Z19.1.
-    Passage through =
-        Moves.in(centred).with(Bench.FLAT).feed(-152, -145, 22, -152, -100, 22);
+    Passage through = Moves.in(centred).with(Bench.FLAT).feed(-152, -145, 22, -152, -100, 22);
     assertThat(meets(centred, STRAIGHT, through)).hasSize(1);
     Passage beside = Moves.in(centred).with(Bench.FLAT).feed(-140, -145, 22, -140, -100, 22);
     assertThat(meets(centred, STRAIGHT, beside)).isEmpty();
@@ -133,6 +130,30 @@ class KeepOutTest {
             meets(centred, new Paths(Rapids.UNSAID, OptionalDouble.empty()), bent),
             FindingCode.DOGLEG_MAY_HIT);
     assertThat(finding.amount().value()).isCloseTo(1.1, within(1e-9));
+  }
+
+  /** Along each side of the clamp, at 2 mm and at 4 mm: placed, and from an unknown height. */
+  @Test
+  void each_side_of_a_clamp_has_its_place() {
+    Surroundings centred =
+        KNOWN.withStock(
+            Bench.STOCK, new Zero(Zero.AlongX.CENTRE, Zero.AlongY.CENTRE, Zero.AlongZ.TOP));
+    double[] box = {-154, -55, -150, -49};
+    for (double off : new double[] {2, 4}) {
+      double[][] ways = {
+        {box[0] - off, box[1], box[0] - off, box[3]},
+        {box[2] + off, box[1], box[2] + off, box[3]},
+        {box[0], box[1] - off, box[2], box[1] - off},
+        {box[0], box[3] + off, box[2], box[3] + off}
+      };
+      for (double[] w : ways) {
+        Moves moves = Moves.in(centred).with(Bench.FLAT);
+        Passage placed = moves.feed(w[0], w[1], 1, w[2], w[3], 1);
+        assertThat(meets(centred, STRAIGHT, placed)).hasSize(off < RADIUS ? 1 : 0);
+        Passage bent = moves.known(XY, KnownAxes.ALL).rapid(w[0], w[1], 9, w[2], w[3], 1);
+        assertThat(meets(centred, EACH_AXIS, bent)).hasSize(off < RADIUS ? 1 : 0);
+      }
+    }
   }
 
   /** From X-30 Y18 to X30 Y60 the straight way passes the clamp at a distance, a bent one not. */

@@ -109,8 +109,7 @@ class LowTravelTest {
     KnownAxes x = new KnownAxes(true, false, false);
     KnownAxes y = new KnownAxes(false, true, false);
     for (KnownAxes first : List.of(x, y)) {
-      Passage passage =
-          Moves.in(Bench.KNOWN).known(KnownAxes.NONE, first).rapid(9, 9, 0, 9, 9, 0);
+      Passage passage = Moves.in(Bench.KNOWN).known(KnownAxes.NONE, first).rapid(9, 9, 0, 9, 9, 0);
       assertThat(after(new LowTravelCheck(Bench.KNOWN), passage)).isPresent();
     }
     Passage known = Moves.in(Bench.KNOWN).known(XY, XY).rapid(9, 9, 0, 9, 9, 0);

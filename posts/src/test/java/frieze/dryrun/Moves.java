@@ -77,8 +77,7 @@ final class Moves {
   }
 
   private Passage passage(Executed.Kind kind, Motion path) {
-    return new Passage(
-        move(kind, path), tool.map(Tool::number), tool, StockBox.of(known));
+    return new Passage(move(kind, path), tool.map(Tool::number), tool, StockBox.of(known));
   }
 
   private Executed.Move move(Executed.Kind kind, Motion path) {

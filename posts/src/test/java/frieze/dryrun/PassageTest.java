@@ -40,8 +40,7 @@ class PassageTest {
         .isEqualTo(new Box(1, 2, 6, 4, 5, 6));
     assertThat(ends(KnownAxes.ALL, XY).feed(4, 5, 3, 1, 2, 6).box())
         .isEqualTo(new Box(1, 2, 3, 4, 5, 3));
-    assertThat(ends(XY, XY).feed(4, 5, 3, 1, 2, 6).box())
-        .isEqualTo(new Box(1, 2, INF, 4, 5, -INF));
+    assertThat(ends(XY, XY).feed(4, 5, 3, 1, 2, 6).box()).isEqualTo(new Box(1, 2, INF, 4, 5, -INF));
     assertThat(ends(XY, XY).feed(4, 5, 3, 1, 2, 6).lowZ()).isEmpty();
     assertThat(ends(XY, KnownAxes.ALL).feed(4, 5, 3, 1, 2, 6).lowZ()).hasValue(6);
   }
@@ -52,12 +51,7 @@ class PassageTest {
     double half = 10 * Math.sqrt(0.5);
     Motion arc =
         new Motion.Turn(
-            new Position(half, -half, 1),
-            new Position(half, half, 1),
-            Plane.XY,
-            0,
-            0,
-            Math.PI / 2);
+            new Position(half, -half, 1), new Position(half, half, 1), Plane.XY, 0, 0, Math.PI / 2);
     Box box = ends(XY, XY).feed(arc).box();
     assertThat(box.maxX()).isCloseTo(10, within(1e-12));
     assertThat(box.minX()).isEqualTo(half);
@@ -88,7 +82,6 @@ class PassageTest {
             seconds,
             m.state(),
             m.span());
-    return new Passage(timed, Optional.empty(), Optional.empty(), Optional.empty())
-        .feedMmPerMin();
+    return new Passage(timed, Optional.empty(), Optional.empty(), Optional.empty()).feedMmPerMin();
   }
 }

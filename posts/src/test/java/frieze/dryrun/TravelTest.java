@@ -17,7 +17,8 @@ class TravelTest {
   private final FindingLog log = Moves.log();
 
   private void adrift(int line, double... ends) {
-    check.move(Moves.in(Bench.KNOWN).at(line).known(KnownAxes.NONE, KnownAxes.NONE).rapid(ends), log);
+    check.move(
+        Moves.in(Bench.KNOWN).at(line).known(KnownAxes.NONE, KnownAxes.NONE).rapid(ends), log);
   }
 
   /** A move whose coordinates on the machine are those of the program. */
