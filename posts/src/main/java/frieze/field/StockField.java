@@ -148,8 +148,10 @@ public final class StockField {
   }
 
   private void close(Optional<Point> onward) {
-    open.ifPresent(o -> pending.add(o.ending(onward)));
-    open = Optional.empty();
+    if (open.isPresent()) {
+      pending.add(open.get().ending(onward));
+      open = Optional.empty();
+    }
   }
 
   /** Cuts a move at once and tells what it took. */

@@ -40,13 +40,23 @@ final class RandomArcs {
   /** How far, in last digits at the rim, each end of an arc may turn. */
   private static final double RIM_TICKS = 3;
 
+  /** Of so many arcs one climbs, or lies in another plane. */
+  private static final int SOME = 20;
+
+  /** The same where each such arc takes hundreds of lines. */
+  private static final int FEW = 100;
+
   private final boolean draws;
+  private final int oneClimbsOf;
+  private final int oneLiesOtherwiseOf;
   private final double largestMm;
   private final List<Motion.Turn> turns = new ArrayList<>();
 
   RandomArcs(Capabilities capabilities, int from, int count) {
     Capabilities.Arcs arcs = capabilities.arcs();
     this.draws = arcs.format() != Capabilities.ArcFormat.NONE;
+    this.oneClimbsOf = !draws || arcs.helices() ? 3 : FEW;
+    this.oneLiesOtherwiseOf = !draws ? 2 : arcs.planes().size() > 1 ? SOME : FEW;
     this.largestMm = draws ? Math.min(1.5 * arcs.maxRadiusMm(), 10_000) : 4;
     SplittableRandom random = new SplittableRandom(Seeds.seed(SEED) + from);
     for (int i = 0; i < count; i++) {
@@ -56,7 +66,9 @@ final class RandomArcs {
 
   private Motion.Turn turn(SplittableRandom random) {
     Plane plane =
-        random.nextInt(draws ? 20 : 2) == 0 ? PLANES.get(random.nextInt(PLANES.size())) : Plane.XY;
+        random.nextInt(oneLiesOtherwiseOf) == 0
+            ? PLANES.get(random.nextInt(PLANES.size()))
+            : Plane.XY;
     double radius = SMALLEST_MM * StrictMath.pow(largestMm / SMALLEST_MM, random.nextDouble());
     double sweep = sweep(random, radius);
     double angle = random.nextDouble(2 * Math.PI);
@@ -65,7 +77,7 @@ final class RandomArcs {
     double centreU = startU - radius * StrictMath.cos(angle);
     double centreV = startV - radius * StrictMath.sin(angle);
     double w = random.nextDouble(-20, 20);
-    double climb = random.nextInt(3) == 0 ? random.nextDouble(-2, 2) : 0;
+    double climb = random.nextInt(oneClimbsOf) == 0 ? random.nextDouble(-2, 2) : 0;
     boolean whole = Math.abs(sweep) % (2 * Math.PI) == 0;
     double endU = whole ? startU : centreU + radius * StrictMath.cos(angle + sweep);
     double endV = whole ? startV : centreV + radius * StrictMath.sin(angle + sweep);
