@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -38,8 +39,8 @@ import picocli.CommandLine.Spec;
     description = {
       "Makes the programs of a job: reads it, plans it, writes the programs, reads them back,"
           + " simulates them, and only then puts them into a folder with a setup sheet.",
-      "If the dry run finds an error in a panel, nothing is written for it, and the files of the last"
-          + " good run stay."
+      "If the dry run finds an error in any panel, nothing is written, and the files of the last good"
+          + " run stay."
     },
     mixinStandardHelpOptions = true,
     usageHelpAutoWidth = true)
@@ -95,19 +96,27 @@ final class MakeCommand implements Callable<Integer> {
     List<BuiltPanel> panels = Build.run(read, files);
     notes(panels);
     FolderName names = new FolderName();
-    boolean allWritten = true;
+    Map<Path, BuiltPanel> targets = new LinkedHashMap<>();
     for (BuiltPanel panel : panels) {
-      Path target = folder.resolve(names.next(panel.name()));
       findings(panel);
-      if (panel.mayWrite()) {
-        new OutputFolder(console.folder().resolve(target)).replace(Papers.files(panel));
-        written(panel, target);
-      } else {
-        allWritten = false;
-        console.err().println(panel.name() + ": NOT WRITTEN, because the dry run found an error");
-      }
+      targets.put(folder.resolve(names.next(panel.name())), panel);
     }
-    return (allWritten ? ExitCode.FINE : ExitCode.FINDING).number();
+    List<String> bad =
+        panels.stream().filter(p -> !p.mayWrite()).map(p -> "\"" + p.name() + "\"").toList();
+    if (!bad.isEmpty()) {
+      console
+          .err()
+          .println(
+              "NOTHING IS WRITTEN, because the dry run found an error in "
+                  + String.join(", ", bad));
+      return ExitCode.FINDING.number();
+    }
+    Map<Path, SortedMap<String, byte[]>> papers = new LinkedHashMap<>();
+    targets.forEach(
+        (target, panel) -> papers.put(console.folder().resolve(target), Papers.files(panel)));
+    OutputFolder.replaceAll(papers);
+    targets.forEach((target, panel) -> written(panel, target));
+    return ExitCode.FINE.number();
   }
 
   /** Another run of a job that has been made already, or will be. */

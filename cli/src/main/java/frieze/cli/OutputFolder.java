@@ -28,6 +28,9 @@ final class OutputFolder {
   private static final String UNFINISHED = ".part";
 
   private final Path folder;
+  private final List<Path> unfinished = new ArrayList<>();
+  private Map<String, String> before = Map.of();
+  private SortedMap<String, byte[]> all = new TreeMap<>();
 
   OutputFolder(Path folder) {
     this.folder = folder;
@@ -35,34 +38,63 @@ final class OutputFolder {
 
   /** Replaces the files of the last run by new ones. */
   void replace(SortedMap<String, byte[]> files) throws IOException {
-    Map<String, String> before = readManifest();
-    SortedMap<String, byte[]> all = new TreeMap<>(files);
-    all.remove(MANIFEST);
-    byte[] manifest = manifest(all);
-    Files.createDirectories(folder);
-    List<Path> unfinished = new ArrayList<>();
+    replaceAll(Map.of(folder, files));
+  }
+
+  /**
+   * Replaces the files of several folders: no file is put in its place before all of all folders
+   * have been written.
+   */
+  static void replaceAll(Map<Path, SortedMap<String, byte[]>> files) throws IOException {
+    List<OutputFolder> folders = new ArrayList<>();
     try {
-      for (Map.Entry<String, byte[]> file : all.entrySet()) {
-        unfinished.add(write(file.getKey(), file.getValue()));
+      for (Map.Entry<Path, SortedMap<String, byte[]>> each : files.entrySet()) {
+        OutputFolder next = new OutputFolder(each.getKey());
+        folders.add(next);
+        next.prepare(each.getValue());
       }
-      unfinished.add(write(MANIFEST, manifest));
-      for (String name : all.keySet()) {
-        move(name);
+      for (OutputFolder each : folders) {
+        each.finish();
       }
-      removeLeftovers(before, all);
-      move(MANIFEST);
     } catch (IOException e) {
-      for (Path path : unfinished) {
-        Files.deleteIfExists(path);
+      for (OutputFolder each : folders) {
+        each.abandon();
       }
       throw e;
     }
   }
 
-  private Path write(String name, byte[] content) throws IOException {
+  /** Writes all files beside their places. */
+  private void prepare(SortedMap<String, byte[]> files) throws IOException {
+    before = readManifest();
+    all = new TreeMap<>(files);
+    all.remove(MANIFEST);
+    byte[] manifest = manifest(all);
+    Files.createDirectories(folder);
+    for (Map.Entry<String, byte[]> file : all.entrySet()) {
+      write(file.getKey(), file.getValue());
+    }
+    write(MANIFEST, manifest);
+  }
+
+  private void finish() throws IOException {
+    for (String name : all.keySet()) {
+      move(name);
+    }
+    removeLeftovers(before, all);
+    move(MANIFEST);
+  }
+
+  private void abandon() throws IOException {
+    for (Path path : unfinished) {
+      Files.deleteIfExists(path);
+    }
+  }
+
+  private void write(String name, byte[] content) throws IOException {
     Path part = folder.resolve(name + UNFINISHED);
+    unfinished.add(part);
     Files.write(part, content);
-    return part;
   }
 
   private void move(String name) throws IOException {

@@ -16,8 +16,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -41,22 +43,35 @@ final class SpecialRuns {
     this.folder = folder;
   }
 
-  /** Writes a folder of programs beside that of each panel, unless they would touch something. */
+  /**
+   * Writes a folder of programs beside that of each panel, unless one of them would touch something.
+   */
   ExitCode air(double liftMm) throws IOException {
     FolderName names = new FolderName();
-    boolean allWritten = true;
+    Map<Path, SortedMap<String, byte[]>> all = new LinkedHashMap<>();
+    boolean mayWrite = true;
     for (AirPrograms panel : AirPrograms.of(job, files, liftMm)) {
       Path target = folder.resolve("air-" + names.next(panel.name()));
       findings(panel.name(), panel.dryRun().findings());
       if (!panel.mayWrite()) {
-        allWritten = false;
-        console.err().println(panel.name() + ": NOT WRITTEN, because " + why(panel));
-        continue;
+        mayWrite = false;
+        console.err().println(panel.name() + ": NOTHING IS WRITTEN, because " + why(panel));
       }
-      write(target, panel.programs(), new TreeMap<>());
-      console.out().println("The dry run removes 0 mm3 of stock; spindle or torch stay off.");
+      SortedMap<String, byte[]> programs = new TreeMap<>();
+      panel.programs().forEach(p -> programs.put(p.fileName(), p.bytes()));
+      all.put(target, programs);
     }
-    return allWritten ? ExitCode.FINE : ExitCode.FINDING;
+    if (!mayWrite) {
+      return ExitCode.FINDING;
+    }
+    Map<Path, SortedMap<String, byte[]>> onDisk = new LinkedHashMap<>();
+    all.forEach((target, programs) -> onDisk.put(console.folder().resolve(target), programs));
+    OutputFolder.replaceAll(onDisk);
+    all.forEach(
+        (target, programs) ->
+            programs.keySet().forEach(name -> console.out().println(target.resolve(name))));
+    console.out().println("The dry run removes 0 mm3 of stock; spindle or torch stay off.");
+    return ExitCode.FINE;
   }
 
   private static String why(AirPrograms panel) {

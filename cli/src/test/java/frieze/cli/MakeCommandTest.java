@@ -76,20 +76,25 @@ class MakeCommandTest {
     assertThat(result.code()).isZero();
   }
 
+  private static String withSecond(String more) {
+    return SmallJob.TEXT.stripTrailing() + "\n  second:\n    like: front\n" + more;
+  }
+
+  /** The first panel is fine; it is not written either. */
   @Test
-  void a_dry_run_error_leaves_the_files_of_the_last_run() throws IOException {
+  void a_dry_run_error_in_one_panel_leaves_the_files_of_all() throws IOException {
+    Files.writeString(folder.resolve("job.yaml"), withSecond(""));
     assertThat(shell.run("make", "job.yaml").code()).isZero();
     Map<String, String> before = made();
-    // A clamp in the middle of the leaf, taller than the clearance.
+    // A clamp in the middle of the leaf, taller than the clearance; and all is a little deeper.
     Files.writeString(
         folder.resolve("job.yaml"),
-        SmallJob.TEXT.replace(
-            "    design:",
-            "    clamps: [{name: clamp, x: 45, y: 40, width: 10, depth: 10, above: 20}]\n"
-                + "    design:"));
+        withSecond("    clamps: [{name: clamp, x: 45, y: 40, width: 10, depth: 10, above: 20}]\n")
+            .replace("depth: 1.5", "depth: 1.6"));
     Shell.Result result = shell.run("make", "job.yaml");
     assertThat(result.code()).as(result.err()).isEqualTo(ExitCode.FINDING.number());
-    assertThat(result.err()).contains("NOT WRITTEN").contains("DRY-040");
+    assertThat(result.err()).contains("NOTHING IS WRITTEN", "in \"second\"", "DRY-040");
+    assertThat(result.out()).isEmpty();
     assertThat(made()).isEqualTo(before);
   }
 
@@ -125,5 +130,18 @@ class MakeCommandTest {
     assertThat(result.code()).as(result.err()).isEqualTo(ExitCode.DISK.number());
     assertThat(result.err()).contains("small");
     assertThat(folder.resolve("small")).hasContent("in the way");
+  }
+
+  /** The second folder can't be made: the first panel keeps its files, and no part is left. */
+  @Test
+  void a_disk_that_fails_at_one_panel_leaves_the_files_of_all() throws IOException {
+    assertThat(shell.run("make", "job.yaml").code()).isZero();
+    Map<String, String> before = made();
+    Files.writeString(folder.resolve("small/second"), "in the way");
+    Files.writeString(
+        folder.resolve("job.yaml"), withSecond("").replace("depth: 1.5", "depth: 1.6"));
+    assertThat(shell.run("make", "job.yaml").code()).isEqualTo(ExitCode.DISK.number());
+    Files.delete(folder.resolve("small/second"));
+    assertThat(made()).isEqualTo(before);
   }
 }
