@@ -44,7 +44,8 @@ final class SpecialRuns {
   }
 
   /**
-   * Writes a folder of programs beside that of each panel, unless one of them would touch something.
+   * Writes a folder of programs beside that of each panel, unless one of them would touch
+   * something.
    */
   ExitCode air(double liftMm) throws IOException {
     FolderName names = new FolderName();

@@ -47,14 +47,6 @@ final class Clampings {
    * @throws BadInputException if it can't be carved in steps
    */
   static List<PlannedPanel> of(Job.PanelJob asked, Setup setup, Design design, Pins.Wanted wanted) {
-    if (setup.zero().skewRad() != 0) {
-      throw new BadInputException(
-          Diagnostic.error(
-              StepCode.ZERO_OUT_OF_REACH,
-              wanted.where(),
-              "a stock that lies turned can't be pushed along the machine's X axis",
-              "clamp it square for steps, and leave out what turns the programs"));
-    }
     if (setup.zero().x() != Zero.AlongX.LEFT) {
       throw new BadInputException(
           Diagnostic.error(

@@ -32,7 +32,10 @@ final class ProgramHeader {
               + number(part.pushedMm(), inches)
               + (inches ? " in" : " mm")
               + " in all, on its pins");
-      lines.add("zero: X0 Y0 where it was in step 1, " + height(panel.setup().zero()));
+      lines.add(
+          "zero: X0 Y0 where it was in step 1, "
+              + height(panel.setup().zero())
+              + turned(panel.setup().zero()));
     }
     return lines;
   }
@@ -68,12 +71,14 @@ final class ProgramHeader {
           case CENTRE -> "middle of the width";
           case BACK -> "back edge";
         };
-    String turned =
-        zero.skewRad() == 0
-            ? ""
-            : String.format(
-                Locale.ROOT, ", TURNED %.2f deg as the stock lies", Math.toDegrees(zero.skewRad()));
-    return x + ", " + y + ", " + height(zero) + turned;
+    return x + ", " + y + ", " + height(zero) + turned(zero);
+  }
+
+  private static String turned(Zero zero) {
+    return zero.skewRad() == 0
+        ? ""
+        : String.format(
+            Locale.ROOT, ", TURNED %.2f deg as the stock lies", Math.toDegrees(zero.skewRad()));
   }
 
   private static String height(Zero zero) {

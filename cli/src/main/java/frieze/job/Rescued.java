@@ -3,9 +3,10 @@ package frieze.job;
 import frieze.curve.Point;
 import frieze.design.Intent;
 import frieze.diagnostic.BadInputException;
-import frieze.diagnostic.Diagnostic;
+import frieze.dryrun.Clamping;
 import frieze.dryrun.DryRunResult;
 import frieze.dryrun.Finding;
+import frieze.dryrun.Surroundings;
 import frieze.lower.FileNames;
 import frieze.lower.RelightSpot;
 import frieze.post.ProgramText;
@@ -21,9 +22,15 @@ import java.util.Optional;
  * @param panel the panel's name
  * @param broken the program that broke off, as it was made
  * @param line where, counted from 1
- * @param facts for a drawing: the rescue programs, and the dry run of everything
+ * @param facts for a drawing: the rescue programs, and the dry run of the clamping
+ * @param all what the dry runs of all clampings found
  */
-public record Rescued(String panel, ProgramText broken, int line, PanelFacts facts) {
+public record Rescued(
+    String panel, ProgramText broken, int line, PanelFacts facts, List<Finding> all) {
+  public Rescued {
+    all = List.copyOf(all);
+  }
+
   /** Added to the name of the program of which only the first lines were run. */
   private static final String BROKEN_OFF = ", broken off";
 
@@ -38,35 +45,17 @@ public record Rescued(String panel, ProgramText broken, int line, PanelFacts fac
     FileNames names = new FileNames(planned.post().capabilities().files());
     List<String> known = new ArrayList<>();
     for (PlannedPanel panel : planned.panels()) {
-      List<String> header = ProgramHeader.lines(job, panel);
-      Rescuer rescuer = new Rescuer(panel.sequence(), panel.setup(), planned.post(), header, names);
+      Rescuer rescuer = rescuer(planned, panel, names);
       for (int i = 0; i < rescuer.programs().size(); i++) {
         String name = rescuer.programs().get(i).fileName();
         known.add(name);
         if (name.equalsIgnoreCase(asked.program())) {
-          refuse(panel, asked);
           return rescue(planned, panel, rescuer, i, asked);
         }
       }
     }
     throw BrokenProgram.unknown(
         "this job makes no program " + asked.program(), "it makes " + String.join(", ", known));
-  }
-
-  /**
-   * Another stock state and another place: the steps before would have to be run in thought too.
-   */
-  private static void refuse(PlannedPanel panel, BrokenProgram asked) {
-    if (panel.part().isPresent()) {
-      throw new BadInputException(
-          Diagnostic.error(
-              JobCode.NO_SUCH_LINE,
-              panel.asked().where(),
-              "no rescue is made for a panel that is carved in steps, and "
-                  + asked.program()
-                  + " is one of its programs",
-              "run that program again from its start: it cuts air where it has cut already"));
-    }
   }
 
   private static Optional<Rescued> rescue(
@@ -94,10 +83,50 @@ public record Rescued(String panel, ProgramText broken, int line, PanelFacts fac
     all.add(upTo(broken, line));
     all.addAll(rest);
     all.addAll(rescuer.programs().subList(program + 1, rescuer.programs().size()));
+    if (panel.part().isPresent()) {
+      return Optional.of(inSteps(job, panel, new Rest(broken, line, rest, all)));
+    }
     List<Intent> intents = panel.intents();
     DryRunResult dryRun = panel.dryRun(intents, inKerf).run(ReadBack.texts(all, job.post()));
-    return Optional.of(
-        new Rescued(panel.asked().name(), broken, line, facts(panel, rest, intents, dryRun)));
+    PanelFacts facts = facts(panel, rest, intents, dryRun);
+    return Optional.of(new Rescued(panel.asked().name(), broken, line, facts, dryRun.findings()));
+  }
+
+  /**
+   * The rest of a broken program.
+   *
+   * @param all programs of its clamping as they run now
+   */
+  private record Rest(
+      ProgramText broken, int line, List<ProgramText> programs, List<ProgramText> all) {}
+
+  /** The other clampings are as they would have been: the design is compared after the last. */
+  private static Rescued inSteps(PlannedJob job, PlannedPanel panel, Rest rest) {
+    FileNames names = new FileNames(job.post().capabilities().files());
+    List<PlannedPanel> steps =
+        job.panels().stream()
+            .filter(p -> p.part().isPresent() && p.asked().equals(panel.asked()))
+            .toList();
+    List<Clamping> clampings = new ArrayList<>();
+    for (PlannedPanel each : steps) {
+      List<ProgramText> programs =
+          each == panel ? rest.all() : rescuer(job, each, names).programs();
+      clampings.add(
+          new Clamping(Surroundings.of(each.setup()), ReadBack.texts(programs, job.post())));
+    }
+    List<Intent> intents = Clampings.intents(steps);
+    List<DryRunResult> results = steps.get(steps.size() - 1).dryRun(intents).runMoved(clampings);
+    return new Rescued(
+        panel.asked().name(),
+        rest.broken(),
+        rest.line(),
+        facts(panel, rest.programs(), intents, results.get(steps.indexOf(panel))),
+        results.stream().flatMap(r -> r.findings().stream()).toList());
+  }
+
+  private static Rescuer rescuer(PlannedJob job, PlannedPanel panel, FileNames names) {
+    List<String> header = ProgramHeader.lines(job.job(), panel);
+    return new Rescuer(panel.sequence(), panel.setup(), job.post(), header, names);
   }
 
   private static PanelFacts facts(
@@ -139,9 +168,7 @@ public record Rescued(String panel, ProgramText broken, int line, PanelFacts fac
 
   /** What is to be said of anything but the broken program, which ends in the midst of its work. */
   public List<Finding> findings() {
-    return facts.dryRun().findings().stream()
-        .filter(f -> !f.program().endsWith(BROKEN_OFF))
-        .toList();
+    return all.stream().filter(f -> !f.program().endsWith(BROKEN_OFF)).toList();
   }
 
   /** Whether the rescue may be run; every text that cannot be read has an error. */

@@ -45,7 +45,9 @@ class SpecialRunsTest {
   void an_air_pass_that_would_cut_is_refused_with_the_depth() throws IOException {
     Shell.Result result = shell.run("make", "job.yaml", "--air", "2");
     assertThat(result.code()).isEqualTo(ExitCode.FINDING.number());
-    assertThat(result.err()).contains("NOTHING IS WRITTEN").containsPattern("still reach 8\\.\\d mm deep");
+    assertThat(result.err())
+        .contains("NOTHING IS WRITTEN")
+        .containsPattern("still reach 8\\.\\d mm deep");
     assertThat(folder.resolve("small/air-front")).doesNotExist();
   }
 

@@ -8,11 +8,13 @@ import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Code;
 import frieze.dryrun.Clamping;
 import frieze.dryrun.DryRunResult;
+import frieze.dryrun.Finding;
 import frieze.dryrun.FindingCode;
 import frieze.dryrun.Surroundings;
 import frieze.lower.FileNames;
 import frieze.post.Posting;
 import frieze.post.ProgramText;
+import frieze.sheet.PanelFacts;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
@@ -150,5 +152,32 @@ class LongPanelTest {
     assertThatThrownBy(() -> Build.planned(read(text), files(text)))
         .isInstanceOf(BadInputException.class)
         .hasMessageContaining("STEP-005");
+  }
+
+  /** Pins and programs are turned about one zero, so that the union is still the design. */
+  @Test
+  void a_stock_that_lies_turned_may_be_carved_in_steps() {
+    String text =
+        JOB.replace(
+            "    design:",
+            "    touched: {edge: front, at: [{x: 5, y: 0}, {x: 205, y: 3}]}\n    design:");
+    BuiltPanel built = Build.run(read(text), files(text)).get(0);
+    assertThat(built.clampings()).hasSize(3);
+    for (PanelFacts clamping : built.clampings()) {
+      assertThat(clamping.dryRun().findings()).isEmpty();
+      assertThat(clamping.programs().get(0).text()).contains("TURNED", "0.86 deg");
+    }
+  }
+
+  @Test
+  void a_step_that_broke_off_is_rescued_and_the_union_is_still_the_design() {
+    ProgramText broken = programs.get(2).get(1);
+    int line = (int) broken.text().lines().count() / 2;
+    Rescued rescued =
+        Rescued.of(read(JOB), files(JOB), new BrokenProgram(broken.fileName(), "" + line))
+            .orElseThrow();
+    assertThat(rescued.findings()).noneMatch(Finding::isError);
+    assertThat(rescued.mayWrite()).isTrue();
+    assertThat(rescued.programs().get(0).text()).contains("step 2 of 2", "pushed left");
   }
 }

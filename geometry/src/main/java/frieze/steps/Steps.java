@@ -98,8 +98,10 @@ public record Steps(
     return Span.of(plan, setup).lengthMm() > windowMm(setup);
   }
 
+  /** A stock that lies turned needs as much more of the travel as its width takes along X. */
   private static double windowMm(Setup setup) {
-    return setup.machine().travelXMm() - 2 * MARGIN_MM;
+    double turned = Math.abs(StrictMath.sin(setup.zero().skewRad())) * setup.stock().widthMm();
+    return setup.machine().travelXMm() - 2 * MARGIN_MM - turned;
   }
 
   /**

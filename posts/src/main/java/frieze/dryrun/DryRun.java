@@ -100,8 +100,7 @@ public final class DryRun {
    * @throws UncheckedIOException if a text cannot be opened or read
    */
   public DryRunResult run(List<ProgramText> programs) {
-    DryRunResult result = runAll(List.of(new Clamping(known, programs))).get(0);
-    return withTexts(TurnedBack.withTravel(result, known, programs), programs);
+    return runAll(List.of(new Clamping(known, programs))).get(0);
   }
 
   /**
@@ -128,13 +127,18 @@ public final class DryRun {
       for (ProgramText program : clamping.programs()) {
         readable &= here.read(program, pass);
       }
-      results.add(withTexts(pass.finish(readable), clamping.programs()));
+      results.add(pass.finish(readable));
       stock = pass.cutter();
       stock.ifPresent(cutters::add);
     }
     if (design.isPresent() && cutters.size() == clampings.size()) {
       int last = results.size() - 1;
       results.set(last, compare(results.get(last), design.get(), cutters, clampings));
+    }
+    for (int i = 0; i < results.size(); i++) {
+      Clamping there = clampings.get(i);
+      DryRunResult asRun = TurnedBack.withTravel(results.get(i), there.known(), there.programs());
+      results.set(i, withTexts(asRun, i == results.size() - 1 ? all(clampings) : there.programs()));
     }
     return results;
   }
@@ -158,11 +162,12 @@ public final class DryRun {
         }
       }
     }
-    List<ProgramText> programs = clampings.stream().flatMap(c -> c.programs().stream()).toList();
-    return withTexts(
-        result.comparedWith(
-            found, DesignCheck.findings(found, culprits), DesignCheck.counts(found)),
-        programs);
+    return result.comparedWith(
+        found, DesignCheck.findings(found, culprits), DesignCheck.counts(found));
+  }
+
+  private static List<ProgramText> all(List<Clamping> clampings) {
+    return clampings.stream().flatMap(c -> c.programs().stream()).toList();
   }
 
   private void lookAgain(ProgramText program, StockCutter cutter, Culprits culprits) {
