@@ -110,7 +110,7 @@ public record Rescued(
     List<Clamping> clampings = new ArrayList<>();
     for (PlannedPanel each : steps) {
       List<ProgramText> programs =
-          each == panel ? rest.all() : rescuer(job, each, names).programs();
+          each.equals(panel) ? rest.all() : rescuer(job, each, names).programs();
       clampings.add(
           new Clamping(Surroundings.of(each.setup()), ReadBack.texts(programs, job.post())));
     }
