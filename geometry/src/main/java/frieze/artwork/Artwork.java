@@ -5,6 +5,7 @@ import frieze.curve.Bounds;
 import frieze.curve.Path;
 import frieze.diagnostic.Diagnostic;
 import frieze.region.Region;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -58,13 +59,13 @@ public record Artwork(
 
   /** The area of all filled pieces together. */
   public Region filled(double flattenMm) {
-    Region all = Region.EMPTY;
+    List<Region> areas = new ArrayList<>();
     for (Piece piece : pieces) {
       if (piece.fill().isPresent()) {
-        all = all.union(Region.of(piece.paths(), piece.fill().get(), flattenMm));
+        areas.add(Region.of(piece.paths(), piece.fill().get(), flattenMm));
       }
     }
-    return all;
+    return Region.union(areas);
   }
 
   /** The centre lines of all stroked pieces. */

@@ -64,7 +64,7 @@ final class ClipPaths {
     Map<String, String> declared = walk.declared(clipPath);
     WalkContext inside = at.moved(walk.transform(clipPath, declared, at).then(units));
     List<Piece> panes = new ArrayList<>(walk.panes(clipPath, inside));
-    apply(clipPath, declared, at, panes);
+    apply(clipPath, declared, at.deeper(), panes);
     if (panes.isEmpty()) {
       int gone = pieces.size();
       pieces.clear();

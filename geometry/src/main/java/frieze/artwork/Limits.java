@@ -20,8 +20,17 @@ public final class Limits {
   /** Comparisons of an element with a part of a selector. */
   public static final int MAX_STYLE_STEPS = 20_000_000;
 
-  /** Segments of pieces and of their clips that are compared, over all pieces. */
-  public static final long MAX_CLIPPED_SEGMENTS = 5_000_000;
+  /** Points of all outlines and clips together, once curves are turned into polygons. */
+  public static final int MAX_POINTS = 1_000_000;
+
+  /** Places where outlines and clips cross themselves and each other. */
+  public static final long MAX_CROSSINGS = 30_000;
+
+  /** Stretches of outlines and clips that lie side by side. */
+  public static final long MAX_PAIRS = 20_000_000;
+
+  /** Points of pieces and of their clips that are compared, over all pieces. */
+  public static final long MAX_CLIPPED_POINTS = 1_000_000;
 
   /** The largest coordinate, in user units and in millimetres. */
   public static final double MAX_COORDINATE = 1e9;

@@ -293,6 +293,7 @@ final class SvgWalker {
   private final class ClipWalk implements ClipPaths.Walk {
     @Override
     public List<Piece> panes(SvgElement clipPath, WalkContext at) {
+      countVisit(clipPath, at);
       if (!inUse.add(clipPath)) {
         report.error(
             ArtworkCode.USED_IN_ITSELF, clipPath, "the clip clips itself", "remove the loop");

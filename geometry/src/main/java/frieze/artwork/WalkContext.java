@@ -95,6 +95,12 @@ record WalkContext(
     return new WalkContext(toMm, width, height, mmPerPx, own, classes, groups, depth + 1, true);
   }
 
+  /** The same place, one level further from the outermost element. */
+  WalkContext deeper() {
+    return new WalkContext(
+        toMm, width, height, mmPerPx, style, classes, groups, depth + 1, clipping);
+  }
+
   /** What 100 % is for a length that has no direction. Source: SVG 1.1, 7.10. */
   double diagonal() {
     return Math.hypot(width, height) / Math.sqrt(2);

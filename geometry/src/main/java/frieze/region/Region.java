@@ -88,6 +88,16 @@ public final class Region {
     return overlay(other, OverlayNG.UNION);
   }
 
+  /** The area of all regions together. Cost: that of a union of neighbours, then of those. */
+  public static Region union(List<Region> regions) {
+    List<Geometry> all = regions.stream().filter(r -> !r.isEmpty()).map(r -> r.geometry).toList();
+    return switch (all.size()) {
+      case 0 -> EMPTY;
+      case 1 -> new Region(all.get(0));
+      default -> ofPolygons(OverlayNGRobust.union(all));
+    };
+  }
+
   public Region intersection(Region other) {
     return overlay(other, OverlayNG.INTERSECTION);
   }

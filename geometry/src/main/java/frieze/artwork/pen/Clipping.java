@@ -37,8 +37,13 @@ public final class Clipping {
   private final List<Piece> kept = new ArrayList<>();
   private long compared;
 
-  /** The area of a clip, and the paths it was made of. */
-  private record Window(Region area, List<Path> sources, boolean isBox) {
+  /** The windows that cut the piece before, and what shows through all of them. */
+  private List<Window> lastCutting = List.of();
+
+  private Region lastShows = Region.EMPTY;
+
+  /** The area of a clip, the paths it was made of, and how many points those have. */
+  private record Window(Region area, List<Path> sources, long points, boolean isBox) {
     boolean surelyHolds(Bounds b) {
       Bounds box = area.bounds();
       return isBox
@@ -87,26 +92,37 @@ public final class Clipping {
       kept.add(whole(piece));
       return;
     }
-    Region shows = cutting.get(0).area();
-    List<Path> sources = new ArrayList<>(piece.paths());
-    sources.addAll(cutting.get(0).sources());
-    for (Window window : cutting.subList(1, cutting.size())) {
-      shows = shows.intersection(window.area());
-      sources.addAll(window.sources());
-    }
-    countWork(sources);
-    boolean areaCut = piece.fill().isPresent() && !holdsArea(shows, piece);
+    Region area = piece.fill().isPresent() ? area(piece) : Region.EMPTY;
+    countWork(points(piece.paths()));
+    cutting.forEach(window -> countWork(window.points()));
+    Region shows = shows(cutting);
+    boolean areaCut = !area.minus(shows).isEmpty();
     boolean lineCut = piece.stroke().isPresent() && !holdsLines(shows, piece);
     if (!areaCut && !lineCut) {
       kept.add(whole(piece));
       return;
     }
     if (piece.fill().isPresent()) {
-      addArea(piece, shows, sources);
+      addArea(piece, area.intersection(shows), cutting);
     }
     if (piece.stroke().isPresent()) {
       addLines(piece, shows);
     }
+  }
+
+  private Region shows(List<Window> cutting) {
+    boolean same = cutting.size() == lastCutting.size();
+    for (int i = 0; same && i < cutting.size(); i++) {
+      same = cutting.get(i) == lastCutting.get(i);
+    }
+    if (!same) {
+      lastShows = cutting.get(0).area();
+      for (Window window : cutting.subList(1, cutting.size())) {
+        lastShows = lastShows.intersection(window.area());
+      }
+      lastCutting = cutting;
+    }
+    return lastShows;
   }
 
   private static Piece whole(Piece piece) {
@@ -118,49 +134,51 @@ public final class Clipping {
     if (known != null) {
       return known;
     }
-    Region area = Region.EMPTY;
+    List<Region> parts = new ArrayList<>();
     List<Path> sources = new ArrayList<>();
     for (Piece pane : clip.panes()) {
       Region part = area(pane);
       sources.addAll(pane.paths());
       for (Clip inner : pane.clips()) {
         Window window = window(inner);
+        countWork(window.points());
         part = part.intersection(window.area());
         sources.addAll(window.sources());
       }
-      area = area.union(part);
-      countWork(sources);
+      parts.add(part);
     }
+    Region area = Region.union(parts);
     Bounds b = area.bounds();
     boolean isBox =
         area.rings().size() == 1
             && area.rings().get(0).points().size() == 4
             && area.area() == b.width() * b.height();
-    Window made = new Window(area, sources, isBox);
+    Window made = new Window(area, sources, points(sources), isBox);
     windows.put(clip, made);
     return made;
   }
 
-  private void countWork(List<Path> compare) {
-    compare.forEach(path -> compared += path.segments().size());
-    if (compared > Limits.MAX_CLIPPED_SEGMENTS) {
+  /** Points of the polygons that paths become. */
+  private long points(List<Path> paths) {
+    return paths.stream().mapToLong(path -> Flattener.flatten(path, tolerance).size()).sum();
+  }
+
+  private void countWork(long points) {
+    compared += points;
+    if (compared > Limits.MAX_CLIPPED_POINTS) {
       throw new BadInputException(
           Diagnostic.error(
               ArtworkCode.TOO_BIG,
               SourceSpan.file(source),
               "the clips of the drawing are compared with more than "
-                  + Limits.MAX_CLIPPED_SEGMENTS
-                  + " segments",
+                  + Limits.MAX_CLIPPED_POINTS
+                  + " points",
               "cut the outlines in the drawing program, or simplify the clips"));
     }
   }
 
   private Region area(Piece piece) {
     return Region.of(piece.paths(), piece.fill().orElse(FillRule.NONZERO), tolerance);
-  }
-
-  private boolean holdsArea(Region shows, Piece piece) {
-    return area(piece).minus(shows).isEmpty();
   }
 
   private boolean holdsLines(Region shows, Piece piece) {
@@ -191,9 +209,10 @@ public final class Clipping {
     return line;
   }
 
-  private void addArea(Piece piece, Region shows, List<Path> sources) {
-    Region left = area(piece).intersection(shows);
+  private void addArea(Piece piece, Region left, List<Window> cutting) {
     if (!left.isEmpty()) {
+      List<Path> sources = new ArrayList<>(piece.paths());
+      cutting.forEach(window -> sources.addAll(window.sources()));
       List<Path> paths = new ExactRings(sources, tolerance).of(left);
       kept.add(new Piece(piece.label(), paths, Optional.of(FillRule.NONZERO), Optional.empty()));
     }

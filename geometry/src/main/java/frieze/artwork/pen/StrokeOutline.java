@@ -6,6 +6,7 @@ import frieze.artwork.Piece;
 import frieze.artwork.Stroke;
 import frieze.curve.Affine;
 import frieze.curve.Path;
+import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
@@ -34,6 +35,7 @@ public final class StrokeOutline {
   private final List<Piece> pieces = new ArrayList<>();
   private final Diagnostics found = new Diagnostics();
   private final String source;
+  private int dashes;
 
   private StrokeOutline(String source, double toleranceMm) {
     this.source = source;
@@ -44,6 +46,7 @@ public final class StrokeOutline {
    * Outlines all lines that have a width; bare lines stay lines.
    *
    * @param toleranceMm the most by which an outline departs from the exact one
+   * @throws BadInputException if the lines have too many dashes
    */
   public static Artwork of(Artwork artwork, double toleranceMm) {
     if (!(toleranceMm > 0)) {
@@ -83,6 +86,7 @@ public final class StrokeOutline {
     List<Path> bands = new ArrayList<>();
     for (Path path : piece.paths()) {
       Dashes.Drawn drawn = Dashes.of(path.transformed(back), stroke, tolerance);
+      countDashes(drawn);
       drawn.dashes().forEach(dash -> bands.addAll(track.around(dash)));
       drawn.dots().forEach(dot -> track.around(dot).ifPresent(bands::add));
       if (drawn.tooMany()) {
@@ -101,6 +105,18 @@ public final class StrokeOutline {
     }
     return new ExactRings(sources, tolerance)
         .of(covered).stream().map(p -> oriented(p.transformed(pen), pen)).toList();
+  }
+
+  private void countDashes(Dashes.Drawn drawn) {
+    dashes += drawn.dashes().size() + drawn.dots().size() - 1;
+    if (dashes > Dashes.MOST) {
+      throw new BadInputException(
+          Diagnostic.error(
+              ArtworkCode.TOO_BIG,
+              SourceSpan.file(source),
+              "the lines of the drawing have more than " + Dashes.MOST + " dashes together",
+              "make the dashes longer in the drawing program, or the lines whole"));
+    }
   }
 
   private void reportTooMany(Piece piece, Path path) {

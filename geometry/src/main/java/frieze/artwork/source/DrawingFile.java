@@ -3,6 +3,7 @@ package frieze.artwork.source;
 import frieze.artwork.Artwork;
 import frieze.artwork.ArtworkCode;
 import frieze.artwork.ArtworkReader;
+import frieze.artwork.Limits;
 import frieze.artwork.Piece;
 import frieze.artwork.SvgReader;
 import frieze.artwork.dxf.DxfReader;
@@ -54,7 +55,8 @@ public final class DrawingFile {
    */
   public static Repair shaped(Artwork read, DrawingRequest asked) {
     Artwork picked = picked(read, asked);
-    double tolerance = Tolerances.DEFAULT.offsetMm() / growth(picked, asked);
+    Effort.check(picked, Tolerances.DEFAULT.offsetMm() / growth(picked.bounds(), asked));
+    double tolerance = Tolerances.DEFAULT.offsetMm() / growth(seenBounds(picked), asked);
     Artwork drawn = clipped(outlined(picked, asked, tolerance), tolerance);
     Artwork sized = drawn;
     if (asked.heightMm().isPresent() && drawn.bounds().height() > 0) {
@@ -72,8 +74,7 @@ public final class DrawingFile {
   }
 
   /** How much a drawing will grow, so that scaling up keeps the tolerance; at least 1. */
-  private static double growth(Artwork drawn, DrawingRequest asked) {
-    Bounds b = seenBounds(drawn);
+  private static double growth(Bounds b, DrawingRequest asked) {
     double grows =
         Math.max(
             asked.heightMm().orElse(0) / Math.max(b.height(), Double.MIN_NORMAL),
@@ -94,6 +95,17 @@ public final class DrawingFile {
     Artwork areas = StrokeOutline.of(drawn, toleranceMm);
     if (areas.pieces().isEmpty()) {
       throw bad(drawn, ArtworkCode.NOTHING_TO_CUT, "no line in the drawing has a width", "");
+    }
+    Bounds b = areas.bounds();
+    if (Math.max(b.width(), b.height()) > Limits.MAX_EXTENT_MM) {
+      throw bad(
+          drawn,
+          ArtworkCode.NUMBER_OUT_OF_RANGE,
+          String.format(
+              Locale.ROOT,
+              "with the width of its lines the drawing is %.4g m wide or high",
+              Math.max(b.width(), b.height()) / 1000),
+          "limit the mitres of its lines, or make the lines thinner");
     }
     return areas;
   }
