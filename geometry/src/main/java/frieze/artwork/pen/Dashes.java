@@ -72,6 +72,18 @@ final class Dashes {
     return new Drawn(dashes.cut(exact, path.closed()), dashes.dots, false);
   }
 
+  /** About how many dashes a path will have; none if it is drawn whole. */
+  static int count(Path path, Stroke stroke, double tolerance) {
+    double period = stroke.dashes().stream().mapToDouble(Double::doubleValue).sum();
+    if (!(period > 0)) {
+      return 0;
+    }
+    List<Segment> exact = new Dashes(stroke, tolerance).measurable(path);
+    double parts =
+        exact.stream().mapToDouble(Dashes::length).sum() / period * stroke.dashes().size();
+    return parts > MOST ? 0 : (int) (parts / 2);
+  }
+
   private void start(double offset) {
     double into = offset % (2 * period);
     into = into < 0 ? into + 2 * period : into;

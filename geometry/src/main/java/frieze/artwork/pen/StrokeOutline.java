@@ -53,15 +53,19 @@ public final class StrokeOutline {
       throw new IllegalArgumentException("toleranceMm must be > 0 but was " + toleranceMm + " mm");
     }
     StrokeOutline work = new StrokeOutline(artwork.source(), toleranceMm);
+    artwork.pieces().forEach(work::countDashes);
     artwork.pieces().forEach(work::add);
     List<Diagnostic> notes = new ArrayList<>(artwork.notes());
     notes.addAll(work.found.sorted());
     return new Artwork(artwork.source(), work.pieces, artwork.sizeAssumed(), notes);
   }
 
+  private static boolean isWide(Piece piece) {
+    return piece.stroke().isPresent() && piece.stroke().get().widthMm() > 0;
+  }
+
   private void add(Piece piece) {
-    boolean wide = piece.stroke().isPresent() && piece.stroke().get().widthMm() > 0;
-    if (!wide) {
+    if (!isWide(piece)) {
       pieces.add(piece);
       return;
     }
@@ -86,7 +90,6 @@ public final class StrokeOutline {
     List<Path> bands = new ArrayList<>();
     for (Path path : piece.paths()) {
       Dashes.Drawn drawn = Dashes.of(path.transformed(back), stroke, tolerance);
-      countDashes(drawn);
       drawn.dashes().forEach(dash -> bands.addAll(track.around(dash)));
       drawn.dots().forEach(dot -> track.around(dot).ifPresent(bands::add));
       if (drawn.tooMany()) {
@@ -107,8 +110,17 @@ public final class StrokeOutline {
         .of(covered).stream().map(p -> oriented(p.transformed(pen), pen)).toList();
   }
 
-  private void countDashes(Dashes.Drawn drawn) {
-    dashes += drawn.dashes().size() + drawn.dots().size() - 1;
+  /** Counts dashes before any is made. */
+  private void countDashes(Piece piece) {
+    if (!isWide(piece)) {
+      return;
+    }
+    Stroke stroke = piece.stroke().get();
+    Affine back = stroke.pen().inverse();
+    double tolerance = toleranceMm / stretch(stroke.pen());
+    for (Path path : piece.paths()) {
+      dashes += Dashes.count(path.transformed(back), stroke, tolerance);
+    }
     if (dashes > Dashes.MOST) {
       throw new BadInputException(
           Diagnostic.error(

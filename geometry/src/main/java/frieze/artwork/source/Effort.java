@@ -95,7 +95,6 @@ final class Effort {
 
   private BadInputException tooBig(String message, String hint) {
     return new BadInputException(
-        Diagnostic.error(
-            ArtworkCode.TOO_BIG, SourceSpan.file(artwork.source()), message, hint));
+        Diagnostic.error(ArtworkCode.TOO_BIG, SourceSpan.file(artwork.source()), message, hint));
   }
 }

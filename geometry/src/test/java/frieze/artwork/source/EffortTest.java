@@ -69,7 +69,7 @@ class EffortTest {
       delimiter = '|',
       value = {
         "<path d='M0 0C1e5 1e5 -1e5 1e5 1 1'/>|600|ART-006|more than 1000000 points",
-        "<circle cx='50' cy='50' r='49' fill='none' stroke='red' stroke-dasharray='.02'/>|4|"
+        "<circle cx='50' cy='50' r='49' fill='none' stroke='red' stroke-dasharray='.02'/>|3|"
             + "ART-006|more than 20000 dashes together",
         "<path stroke='red' stroke-width='9' stroke-miterlimit='1e9' d='M0 0H99L0 1e-5'/>|1|ART-011|"
             + "with the width of its lines",
