@@ -37,13 +37,13 @@ public final class Clipping {
   private final List<Piece> kept = new ArrayList<>();
   private long compared;
 
-  /** The windows that cut the piece before, and what shows through all of them. */
-  private List<Window> lastCutting = List.of();
+  /** The numbers of the windows that cut the piece before, and what shows through all of them. */
+  private List<Integer> lastCutting = List.of();
 
   private Region lastShows = Region.EMPTY;
 
   /** The area of a clip, the paths it was made of, and how many points those have. */
-  private record Window(Region area, List<Path> sources, long points, boolean isBox) {
+  private record Window(int number, Region area, List<Path> sources, long points, boolean isBox) {
     boolean surelyHolds(Bounds b) {
       Bounds box = area.bounds();
       return isBox
@@ -111,16 +111,13 @@ public final class Clipping {
   }
 
   private Region shows(List<Window> cutting) {
-    boolean same = cutting.size() == lastCutting.size();
-    for (int i = 0; same && i < cutting.size(); i++) {
-      same = cutting.get(i) == lastCutting.get(i);
-    }
-    if (!same) {
+    List<Integer> numbers = cutting.stream().map(Window::number).toList();
+    if (!numbers.equals(lastCutting)) {
       lastShows = cutting.get(0).area();
       for (Window window : cutting.subList(1, cutting.size())) {
         lastShows = lastShows.intersection(window.area());
       }
-      lastCutting = cutting;
+      lastCutting = numbers;
     }
     return lastShows;
   }
@@ -153,7 +150,7 @@ public final class Clipping {
         area.rings().size() == 1
             && area.rings().get(0).points().size() == 4
             && area.area() == b.width() * b.height();
-    Window made = new Window(area, sources, points(sources), isBox);
+    Window made = new Window(windows.size(), area, sources, points(sources), isBox);
     windows.put(clip, made);
     return made;
   }
