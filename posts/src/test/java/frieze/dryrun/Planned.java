@@ -19,6 +19,7 @@ import frieze.layout.Panel;
 import frieze.layout.Placement;
 import frieze.lower.FileNames;
 import frieze.lower.Lowering;
+import frieze.motion.Sequence;
 import frieze.plan.Plan;
 import frieze.plan.Planner;
 import frieze.plan.Sequencer;
@@ -46,16 +47,11 @@ record Planned(Setup setup, List<Intent> intents, List<ProgramText> programs) {
   /** Plans and writes it for a post. */
   static Planned with(String postName, boolean byHand, boolean inches, Zero zero) {
     Post post = Posts.find(postName).orElseThrow();
-    Machine machine = machine(postName, byHand, inches);
-    Stock stock =
-        new Stock(
-            new Material("white ash", Material.Kind.HARDWOOD), 260, 120, List.of(12.0), false);
-    Setup setup = new Setup(machine, stock, zero, 15, 15, 6, 0.4, List.of(), List.of(BIT, SMALL));
+    Setup setup = setup(postName, byHand, inches, zero);
     Design design = design();
-    Plan plan = Planner.plan(design, setup, Tolerances.DEFAULT);
     List<ProgramText> programs =
         Lowering.lower(
-                Sequencer.sequence(plan, setup, "front apron"),
+                sequence(setup),
                 new Lowering.Request(
                     setup,
                     post.capabilities(),
@@ -66,6 +62,28 @@ record Planned(Setup setup, List<Intent> intents, List<ProgramText> programs) {
             .map(p -> text(p.fileName(), p.text(), p.tools().get(0)))
             .toList();
     return new Planned(setup, Intents.of(design, Tolerances.DEFAULT.flattenMm()), programs);
+  }
+
+  static Setup setup(String postName, boolean byHand, boolean inches, Zero zero) {
+    Stock stock =
+        new Stock(
+            new Material("white ash", Material.Kind.HARDWOOD), 260, 120, List.of(12.0), false);
+    return new Setup(
+        machine(postName, byHand, inches),
+        stock,
+        zero,
+        15,
+        15,
+        6,
+        0.4,
+        List.of(),
+        List.of(BIT, SMALL));
+  }
+
+  /** The whole plan for a setup, in order. */
+  static Sequence sequence(Setup setup) {
+    Plan plan = Planner.plan(design(), setup, Tolerances.DEFAULT);
+    return Sequencer.sequence(plan, setup, "front apron");
   }
 
   static ProgramText text(String name, String text, Tool first) {
