@@ -75,7 +75,8 @@ final class ClipPaths {
     return 0;
   }
 
-  private static Bounds box(List<Piece> pieces, Affine toUser) {
+  /** The bounds of pieces in user units, whatever clips them. */
+  static Bounds box(List<Piece> pieces, Affine toUser) {
     Bounds box = Bounds.EMPTY;
     for (Piece piece : pieces) {
       box = box.with(piece.transformed(toUser).bounds());

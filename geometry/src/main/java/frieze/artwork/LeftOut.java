@@ -60,6 +60,16 @@ final class LeftOut {
     invisible++;
   }
 
+  /** How many things are counted. */
+  int invisible() {
+    return invisible;
+  }
+
+  /** Goes on from an earlier count, as if what came after it had not been drawn. */
+  void countInvisibleFrom(int counted) {
+    invisible = counted;
+  }
+
   /** Adds a note with the number of things that don't show, if there are any. */
   void reportInvisible(SvgElement root) {
     if (invisible > 0) {
@@ -107,7 +117,9 @@ final class LeftOut {
       }
     }
     String box = declared.getOrDefault("transform-box", "view-box");
-    if (!box.equals("view-box") && declared.containsKey("transform")) {
+    if (!box.equals("view-box")
+        && !TransformOrigin.isOwnBox(box)
+        && declared.containsKey("transform")) {
       report.error(
           ArtworkCode.UNREADABLE_VALUE,
           element,

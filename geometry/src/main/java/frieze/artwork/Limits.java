@@ -23,6 +23,9 @@ public final class Limits {
   /** Points of all outlines and clips together, once curves are turned into polygons. */
   public static final int MAX_POINTS = 1_000_000;
 
+  /** Points along lines that become areas, in the units of their pens. */
+  public static final long MAX_PEN_POINTS = 100_000;
+
   /** Places where outlines and clips cross themselves and each other. */
   public static final long MAX_CROSSINGS = 30_000;
 

@@ -19,7 +19,6 @@ import java.util.Map;
  * @param clipRule how its outlines enclose an area when they are a clip
  * @param font how letters are set
  * @param colour what {@code currentColor} is
- * @param gone whether it, or something around it, is not displayed or fully transparent
  */
 record Style(
     String fill,
@@ -29,7 +28,6 @@ record Style(
     boolean fixedStroke,
     PenStyle pen,
     boolean hidden,
-    boolean gone,
     double fontSizePx,
     FontStyle font,
     double fillOpacity,
@@ -46,7 +44,6 @@ record Style(
           1,
           false,
           PenStyle.INITIAL,
-          false,
           false,
           16,
           FontStyle.INITIAL,
@@ -144,8 +141,6 @@ record Style(
     double font = values.fontSize(fontSizePx);
     Length.Basis basis = new Length.Basis(font, hundredPercent);
     String visibility = values.word("visibility", hidden ? "hidden" : "visible");
-    boolean invisible =
-        values.word("display", "inline").equals("none") || values.share("opacity", 1) <= 0;
     return new Style(
         values.word("fill", fill),
         fillRule(values.word("fill-rule", ""), fillRule),
@@ -154,7 +149,6 @@ record Style(
         values.word("vector-effect", "none").equals("non-scaling-stroke"),
         pen.inside(values, basis),
         !visibility.equals("visible"),
-        gone || invisible,
         font,
         this.font.inside(values, basis),
         values.share("fill-opacity", fillOpacity),
@@ -176,23 +170,15 @@ record Style(
     return isCurrentColour(paint) ? colour : paint;
   }
 
-  /** The same style, whether or not what is around it is displayed. */
-  Style displayed() {
-    return new Style(
-        fill,
-        fillRule,
-        stroke,
-        strokeWidth,
-        fixedStroke,
-        pen,
-        hidden,
-        false,
-        fontSizePx,
-        font,
-        fillOpacity,
-        strokeOpacity,
-        clipRule,
-        colour);
+  /** Whether an element is not there, with all that is in it: not displayed, or transparent. */
+  static boolean isGone(Map<String, String> declared, Complaint complaint) {
+    Values values = new Values(declared, complaint);
+    return !isDisplayed(declared) || values.share("opacity", 1) <= 0;
+  }
+
+  /** Whether an element is there where nothing is painted, as in a clip. */
+  static boolean isDisplayed(Map<String, String> declared) {
+    return !declared.getOrDefault("display", "inline").equals("none");
   }
 
   private static FillRule fillRule(String word, FillRule otherwise) {

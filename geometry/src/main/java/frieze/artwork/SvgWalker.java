@@ -3,6 +3,7 @@ package frieze.artwork;
 import frieze.artwork.NumberScanner.SyntaxException;
 import frieze.artwork.text.FontFamilies;
 import frieze.curve.Affine;
+import frieze.curve.Bounds;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.Diagnostics;
@@ -57,23 +58,32 @@ final class SvgWalker {
     WalkContext context = WalkContext.of(page);
     Map<String, String> declared = cascade.declared(root);
     leftOut.checkRoot(root, declared);
-    drawChildren(root, context.into(root, style(root, declared, context)));
+    if (isGone(root, declared, context)) {
+      leftOut.countInvisible();
+    } else {
+      drawChildren(root, context.into(root, style(root, declared, context)));
+    }
     leftOut.reportInvisible(root);
     textReport.finish();
     return drawn.pieces();
   }
 
   private Style style(SvgElement element, Map<String, String> declared, WalkContext context) {
-    return context
-        .style()
-        .inside(
-            declared,
-            context.diagonal(),
-            (property, value, why) -> {
-              if (complainedOf.add(element)) {
-                report.unreadable(element, property, value, why);
-              }
-            });
+    return context.style().inside(declared, context.diagonal(), complaint(element));
+  }
+
+  private Style.Complaint complaint(SvgElement element) {
+    return (property, value, why) -> {
+      if (complainedOf.add(element)) {
+        report.unreadable(element, property, value, why);
+      }
+    };
+  }
+
+  private boolean isGone(SvgElement element, Map<String, String> declared, WalkContext at) {
+    return at.clipping()
+        ? !Style.isDisplayed(declared)
+        : Style.isGone(declared, complaint(element));
   }
 
   private void drawChildren(SvgElement parent, WalkContext context) {
@@ -89,12 +99,10 @@ final class SvgWalker {
     }
     Map<String, String> declared = cascade.declared(element);
     Style style = style(element, declared, outer);
-    boolean gone =
-        outer.clipping() ? declared.getOrDefault("display", "inline").equals("none") : style.gone();
     leftOut.checkEffects(element, declared);
     WalkContext inside = outer.into(element, style);
     WalkContext context = inside.moved(transform(element, declared, inside));
-    if (gone || !context.isVisibleSize()) {
+    if (isGone(element, declared, outer) || !context.isVisibleSize()) {
       leftOut.countInvisible();
       return;
     }
@@ -150,6 +158,12 @@ final class SvgWalker {
       Affine transform = TransformList.parse(text);
       property = "transform-origin";
       text = declared.getOrDefault(property, "");
+      if (TransformOrigin.isOwnBox(declared.getOrDefault("transform-box", "view-box"))) {
+        Bounds box = ownBox(element, at);
+        return !box.isEmpty()
+            ? TransformOrigin.about(TransformOrigin.parse(text, box, at), transform)
+            : transform;
+      }
       return text.isEmpty()
           ? transform
           : TransformOrigin.about(TransformOrigin.parse(text, at), transform);
@@ -159,6 +173,17 @@ final class SvgWalker {
       }
       return Affine.IDENTITY;
     }
+  }
+
+  /** The bounds of what an element draws, in its own units, found by drawing it for nobody. */
+  private Bounds ownBox(SvgElement element, WalkContext at) {
+    List<Piece> before = drawn.exchange(new ArrayList<>());
+    int counted = leftOut.invisible();
+    if (!element.name().equals("clipPath")) {
+      drawContent(element, cascade.declared(element), at);
+    }
+    leftOut.countInvisibleFrom(counted);
+    return ClipPaths.box(drawn.exchange(before), at.toMm().inverse());
   }
 
   /** Draws the first child that does not ask for a language or an extension. */
@@ -200,9 +225,8 @@ final class SvgWalker {
     WalkContext at = context.moved(viewports.offset(use, context));
     if (used.name().equals("symbol") || used.name().equals("svg")) {
       Map<String, String> declared = cascade.declared(used);
-      Style style = style(used, declared, at);
-      if (at.clipping() || !style.gone()) {
-        drawViewport(used, use, declared, at.into(used, style));
+      if (!isGone(used, declared, at)) {
+        drawViewport(used, use, declared, at.into(used, style(used, declared, at)));
       }
     } else {
       draw(used, at);
@@ -272,8 +296,9 @@ final class SvgWalker {
       countVisit(part, outer);
       Map<String, String> declared = cascade.declared(part);
       textReport.check(part, declared);
-      boolean gone = declared.getOrDefault("display", "inline").equals("none");
-      return gone ? Optional.empty() : Optional.of(outer.into(part, style(part, declared, outer)));
+      return Style.isDisplayed(declared)
+          ? Optional.of(outer.into(part, style(part, declared, outer)))
+          : Optional.empty();
     }
 
     @Override
@@ -300,7 +325,7 @@ final class SvgWalker {
         throw new BadInputException(report.found().sorted());
       }
       List<Piece> outside = drawn.exchange(new ArrayList<>());
-      WalkContext pane = at.pane(styleOf(clipPath).displayed());
+      WalkContext pane = at.pane(styleOf(clipPath));
       for (SvgElement child : clipPath.children()) {
         if (Shapes.isShape(child.name()) || child.isText() || child.name().equals("use")) {
           draw(child, pane);

@@ -2,6 +2,7 @@ package frieze.artwork;
 
 import frieze.artwork.NumberScanner.SyntaxException;
 import frieze.curve.Affine;
+import frieze.curve.Bounds;
 import frieze.curve.Point;
 import java.util.Locale;
 
@@ -13,6 +14,23 @@ import java.util.Locale;
  */
 final class TransformOrigin {
   private TransformOrigin() {}
+
+  /** Whether a value of {@code transform-box} is the box of the element itself. */
+  static boolean isOwnBox(String transformBox) {
+    return transformBox.equals("fill-box") || transformBox.equals("content-box");
+  }
+
+  /**
+   * Reads a value that is measured from the upper left corner of a box.
+   *
+   * @param text empty for that corner
+   * @throws SyntaxException if it is none
+   */
+  static Point parse(String text, Bounds box, WalkContext at) throws SyntaxException {
+    Point corner = new Point(box.minX(), box.minY());
+    WalkContext inside = at.viewport(Affine.IDENTITY, box.width(), box.height());
+    return text.isEmpty() ? corner : corner.plus(parse(text, inside));
+  }
 
   /**
    * Reads a value.

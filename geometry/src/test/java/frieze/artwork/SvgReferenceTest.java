@@ -154,6 +154,60 @@ class SvgReferenceTest {
     }
   }
 
+  /** CSS Transforms 1, 5 and 6: half a turn about a point of the element's own box. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "transform-origin='50% 50%' | 10 -24 14 -20",
+        "transform-origin='center' | 10 -24 14 -20",
+        "transform-origin='right bottom' | 14 -28 18 -24",
+        "transform-origin='1 2' | 8 -24 12 -20",
+        "transform-origin='25% 100%' | 8 -28 12 -24",
+        "class='plain' | 6 -20 10 -16"
+      })
+  void a_transform_has_its_origin_in_the_box_of_its_element(String origin, String bounds) {
+    String[] v = bounds.trim().split(" ");
+    Bounds expected =
+        new Bounds(
+            Double.parseDouble(v[0]),
+            Double.parseDouble(v[1]),
+            Double.parseDouble(v[2]),
+            Double.parseDouble(v[3]));
+    String how = " transform='rotate(180)' transform-box='fill-box' " + origin;
+    for (String body :
+        List.of(
+            "<rect x='10' y='20' width='4' height='4'" + how + "/>",
+            "<g"
+                + how
+                + "><rect x='10' y='20' width='4' height='1'/><circle r='9' display='none'/>"
+                + "<path stroke='red' stroke-width='3' d='M10 23h2v1h2'/></g>",
+            "<g" + how + "><g transform='translate(10 20)'><rect width='4' height='4'/></g></g>",
+            "<defs><rect id='r' x='1' y='2' width='4' height='4'/></defs>"
+                + "<use href='#r' x='9' y='18'"
+                + how
+                + "/>")) {
+      Bounds b = Drawings.inMm(body).bounds();
+      assertThat(List.of(b.minX(), b.minY(), b.maxX(), b.maxY()))
+          .as(body)
+          .usingElementComparator(SvgReferenceTest::nearly)
+          .containsExactly(expected.minX(), expected.minY(), expected.maxX(), expected.maxY());
+    }
+  }
+
+  @Test
+  void a_transform_in_the_box_of_nothing_and_one_in_the_box_of_a_line_are_told() {
+    Artwork art =
+        Drawings.inMm(
+            "<g transform='scale(2)' transform-box='fill-box'/><rect width='9' height='9'/>");
+    assertThat(art.bounds()).isEqualTo(new Bounds(0, -9, 9, 0));
+    assertThat(
+            Drawings.refused(
+                "<svg xmlns='http://www.w3.org/2000/svg'><rect width='9' height='9' transform='"
+                    + "rotate(9)' transform-box='stroke-box'/></svg>"))
+        .anySatisfy(d -> assertThat(d.message()).contains("transform-box=\"stroke-box\""));
+  }
+
   @ParameterizedTest
   @CsvSource({"left right", "top bottom", "1 2 3 4", "5%", "x"})
   void an_origin_that_is_none_is_refused(String origin) {
@@ -244,6 +298,48 @@ class SvgReferenceTest {
     assertThat(arc.centre().distance(new Point(cx, -cy))).isLessThan(2 * PRINTED);
     double up = Math.signum(arc.u().cross(arc.v())) * arc.sweepRad();
     assertThat(Math.toDegrees(-up)).isCloseTo(turnDeg, within(2 * PRINTED));
+  }
+
+  /** SVG 1.1, F.6.6: the turn of the axes is taken modulo 360 degrees. */
+  @Test
+  void a_turn_of_the_axes_by_more_than_once_round_is_the_rest_of_it() {
+    Segment once = Drawings.segments("M100 100A50 25 30 0 0 150 80").get(0);
+    for (String turn : List.of("390", "-330", "7590")) {
+      Segment more = Drawings.segments("M100 100A50 25 " + turn + " 0 0 150 80").get(0);
+      assertThat(more.at(0.3).distance(once.at(0.3))).as(turn).isLessThan(1e-9);
+    }
+  }
+
+  /** The start of an arc, in degrees from its first axis as on the screen; SVG 1.1, F.6.5. */
+  @ParameterizedTest
+  @CsvSource({
+    "M100 100A50 25 30 0 0 150 80, 86.921966",
+    "M100 100A50 25 30 0 1 150 80, 136.031484",
+    "M0 0A1 2 45 1 0 10 0, 153.434949"
+  })
+  void an_elliptical_arc_starts_where_it_is_stated(String d, double startDeg) {
+    EllipticArc arc = (EllipticArc) Drawings.segments(d).get(0);
+    Point from = arc.start().minus(arc.centre());
+    double along = from.dot(arc.u()) / arc.u().dot(arc.u());
+    double across = from.dot(arc.v()) / arc.v().dot(arc.v());
+    double mirrored = arc.u().cross(arc.v()) > 0 ? -1 : 1;
+    assertThat(Math.toDegrees(StrictMath.atan2(mirrored * across, along)))
+        .isCloseTo(startDeg, within(2 * PRINTED));
+  }
+
+  /** Closed form: 4/3 (sqrt(2) - 1) as handle; the largest error is 0.00027253 of the radius. */
+  @Test
+  void a_circle_of_four_cubic_curves_is_never_inside_the_circle() {
+    double r = 100;
+    double k = 4.0 / 3 * (Math.sqrt(2) - 1) * r;
+    Cubic quarter = (Cubic) Drawings.segments("M100 0C100 " + k + " " + k + " 100 0 100").get(0);
+    double most = 0;
+    for (int i = 0; i <= 1000; i++) {
+      double off = quarter.at(i / 1000.0).norm() / r - 1;
+      assertThat(off).isGreaterThan(-1e-12);
+      most = Math.max(most, off);
+    }
+    assertThat(most).isCloseTo(0.00027253, within(1e-8));
   }
 
   @Test

@@ -2,9 +2,11 @@ package frieze.artwork.pen;
 
 import frieze.artwork.Artwork;
 import frieze.artwork.ArtworkCode;
+import frieze.artwork.Limits;
 import frieze.artwork.Piece;
 import frieze.artwork.Stroke;
 import frieze.curve.Affine;
+import frieze.curve.Flattener;
 import frieze.curve.Path;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
@@ -36,6 +38,7 @@ public final class StrokeOutline {
   private final Diagnostics found = new Diagnostics();
   private final String source;
   private int dashes;
+  private long points;
 
   private StrokeOutline(String source, double toleranceMm) {
     this.source = source;
@@ -46,14 +49,14 @@ public final class StrokeOutline {
    * Outlines all lines that have a width; bare lines stay lines.
    *
    * @param toleranceMm the most by which an outline departs from the exact one
-   * @throws BadInputException if the lines have too many dashes
+   * @throws BadInputException if the lines have too many dashes or points
    */
   public static Artwork of(Artwork artwork, double toleranceMm) {
     if (!(toleranceMm > 0)) {
       throw new IllegalArgumentException("toleranceMm must be > 0 but was " + toleranceMm + " mm");
     }
     StrokeOutline work = new StrokeOutline(artwork.source(), toleranceMm);
-    artwork.pieces().forEach(work::countDashes);
+    artwork.pieces().forEach(work::countWork);
     artwork.pieces().forEach(work::add);
     List<Diagnostic> notes = new ArrayList<>(artwork.notes());
     notes.addAll(work.found.sorted());
@@ -110,8 +113,8 @@ public final class StrokeOutline {
         .of(covered).stream().map(p -> oriented(p.transformed(pen), pen)).toList();
   }
 
-  /** Counts dashes before any is made. */
-  private void countDashes(Piece piece) {
+  /** Counts the dashes, and the points along lines, before any is outlined. */
+  private void countWork(Piece piece) {
     if (!isWide(piece)) {
       return;
     }
@@ -119,16 +122,29 @@ public final class StrokeOutline {
     Affine back = stroke.pen().inverse();
     double tolerance = toleranceMm / stretch(stroke.pen());
     for (Path path : piece.paths()) {
-      dashes += Dashes.count(path.transformed(back), stroke, tolerance);
+      Path line = path.transformed(back);
+      dashes += Dashes.count(line, stroke, tolerance);
+      points += Flattener.flatten(line, tolerance).size();
     }
     if (dashes > Dashes.MOST) {
-      throw new BadInputException(
-          Diagnostic.error(
-              ArtworkCode.TOO_BIG,
-              SourceSpan.file(source),
-              "the lines of the drawing have more than " + Dashes.MOST + " dashes together",
-              "make the dashes longer in the drawing program, or the lines whole"));
+      throw tooMany(
+          Dashes.MOST + " dashes together",
+          "make the dashes longer in the drawing program, or the lines whole");
     }
+    if (points > Limits.MAX_PEN_POINTS) {
+      throw tooMany(
+          Limits.MAX_PEN_POINTS + " points together, as polygons",
+          "simplify them, or turn them into areas in the drawing program");
+    }
+  }
+
+  private BadInputException tooMany(String what, String hint) {
+    return new BadInputException(
+        Diagnostic.error(
+            ArtworkCode.TOO_BIG,
+            SourceSpan.file(source),
+            "the lines of the drawing have more than " + what,
+            hint));
   }
 
   private void reportTooMany(Piece piece, Path path) {

@@ -71,6 +71,8 @@ class EffortTest {
         "<path d='M0 0C1e5 1e5 -1e5 1e5 1 1'/>|600|ART-006|more than 1000000 points",
         "<circle cx='50' cy='50' r='49' fill='none' stroke='red' stroke-dasharray='.02'/>|3|"
             + "ART-006|more than 20000 dashes together",
+        "<path transform='scale(1 1e-7)' fill='none' stroke='red' d='M0 0C1 1e8 50 -1e8 100 0'/>|1|"
+            + "ART-006|more than 100000 points together",
         "<path stroke='red' stroke-width='9' stroke-miterlimit='1e9' d='M0 0H99L0 1e-5'/>|1|ART-011|"
             + "with the width of its lines",
       })
