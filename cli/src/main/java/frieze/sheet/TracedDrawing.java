@@ -2,6 +2,7 @@ package frieze.sheet;
 
 import frieze.artwork.Artwork;
 import frieze.artwork.Piece;
+import frieze.artwork.Stroke;
 import frieze.curve.Affine;
 import frieze.curve.Bounds;
 import frieze.curve.Path;
@@ -9,6 +10,7 @@ import frieze.curve.Point;
 import frieze.trace.GreyImage;
 import frieze.trace.Traced;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Shows traced outlines: as a drawing that a person can edit, and over the picture. */
 public final class TracedDrawing {
@@ -51,7 +53,13 @@ public final class TracedDrawing {
   }
 
   private static String line(Piece piece) {
-    return LINE + SvgPath.number(piece.strokeWidthMm().orElse(0));
+    List<Double> parts = piece.stroke().map(Stroke::parts).orElse(List.of());
+    String varying =
+        parts.isEmpty()
+            ? ""
+            : "\" data-width-parts=\""
+                + parts.stream().map(SvgPath::number).collect(Collectors.joining(" "));
+    return LINE + SvgPath.number(piece.strokeWidthMm().orElse(0)) + varying;
   }
 
   /** A PNG of the picture, paled, with the outlines over it. */

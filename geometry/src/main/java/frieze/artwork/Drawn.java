@@ -12,6 +12,9 @@ import java.util.Optional;
 
 /** The pieces that a walk has drawn so far. */
 final class Drawn {
+  /** Parts of a line's width, at even steps along it: an attribute of our own. */
+  private static final String WIDTH_PARTS = "data-width-parts";
+
   private final Report report;
   private final LeftOut leftOut;
   private List<Piece> pieces = new ArrayList<>();
@@ -107,9 +110,26 @@ final class Drawn {
       leftOut.checkPaint(shape, style);
     }
     Optional<FillRule> fill = style.isFilled() ? Optional.of(rule) : Optional.empty();
-    Optional<Stroke> stroke = style.isStroked() ? Optional.of(context.stroke()) : Optional.empty();
+    Optional<Stroke> stroke =
+        style.isStroked()
+            ? Optional.of(thickAndThin(shape, context.stroke(), seen.size()))
+            : Optional.empty();
     pieces.add(new Piece(context.label(shape.attribute("id", "")), seen, fill, stroke));
     return true;
+  }
+
+  /** A line of which a tracing has kept how wide it is place by place. */
+  private Stroke thickAndThin(SvgElement shape, Stroke stroke, int lines) {
+    String written = shape.attribute(WIDTH_PARTS, "").trim();
+    if (written.isEmpty() || lines != 1) {
+      return stroke;
+    }
+    try {
+      return stroke.varying(NumberScanner.shares(written));
+    } catch (NumberScanner.SyntaxException e) {
+      report.unreadable(shape, WIDTH_PARTS, written, e);
+      return stroke;
+    }
   }
 
   /** A line without length that is drawn with round or square ends leaves an area. */

@@ -1,5 +1,8 @@
 package frieze.artwork;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * Reads numbers and single characters from SVG microsyntaxes (path data, points, transforms).
  *
@@ -36,6 +39,25 @@ final class NumberScanner {
 
   NumberScanner(String text) {
     this.text = text;
+  }
+
+  /** Reads two or more numbers from 0 to 1, with spaces between. */
+  static List<Double> shares(String text) throws SyntaxException {
+    NumberScanner numbers = new NumberScanner(text);
+    List<Double> shares = new ArrayList<>();
+    numbers.skipSpace();
+    while (!numbers.atEnd()) {
+      double share = numbers.number();
+      if (!(share >= 0 && share <= 1)) {
+        throw new SyntaxException("a part is from 0 to 1", numbers.position(), false);
+      }
+      shares.add(share);
+      numbers.skipSpace();
+    }
+    if (shares.size() < 2) {
+      throw new SyntaxException("two parts or more are needed", numbers.position(), false);
+    }
+    return shares;
   }
 
   int position() {

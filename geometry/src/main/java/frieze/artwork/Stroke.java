@@ -16,6 +16,8 @@ import java.util.Optional;
  * @param dashOffset where in the pattern the line starts, in the pen's units
  * @param pen from the pen's units to millimetres; a pen that is not a similarity draws thick and
  *     thin
+ * @param parts of the width, at even steps along the one line of its piece, for a line drawn thick
+ *     and thin; empty where it is as wide all along
  */
 public record Stroke(
     double width,
@@ -24,7 +26,8 @@ public record Stroke(
     double miterLimit,
     List<Double> dashes,
     double dashOffset,
-    Affine pen) {
+    Affine pen,
+    List<Double> parts) {
   /** What SVG starts with. Source: SVG 1.1, 11.4. */
   private static final double USUAL_MITER_LIMIT = 4;
 
@@ -33,6 +36,27 @@ public record Stroke(
 
   public Stroke {
     dashes = List.copyOf(dashes);
+    parts = List.copyOf(parts);
+    if (parts.size() == 1 || parts.stream().anyMatch(p -> !(p >= 0 && p <= 1))) {
+      throw new IllegalArgumentException("parts must be two or more of 0..1 but were " + parts);
+    }
+  }
+
+  /** A line as wide all along. */
+  public Stroke(
+      double width,
+      Cap cap,
+      Join join,
+      double miterLimit,
+      List<Double> dashes,
+      double dashOffset,
+      Affine pen) {
+    this(width, cap, join, miterLimit, dashes, dashOffset, pen, List.of());
+  }
+
+  /** This line drawn thick and thin. */
+  public Stroke varying(List<Double> partsOfWidth) {
+    return new Stroke(width, cap, join, miterLimit, dashes, dashOffset, pen, partsOfWidth);
   }
 
   /** How a line ends. */
@@ -90,6 +114,6 @@ public record Stroke(
   /** The same stroke after its drawing was mapped. */
   public Stroke transformed(Affine map) {
     Affine linear = new Affine(map.a(), map.b(), map.c(), map.d(), 0, 0);
-    return new Stroke(width, cap, join, miterLimit, dashes, dashOffset, pen.then(linear));
+    return new Stroke(width, cap, join, miterLimit, dashes, dashOffset, pen.then(linear), parts);
   }
 }

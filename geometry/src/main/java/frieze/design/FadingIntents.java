@@ -5,36 +5,44 @@ import frieze.curve.Path;
 import frieze.curve.Point;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
 
-/** Cuts the line of a groove that runs out into stretches of nearly one depth. */
+/** Cuts the line of a groove whose depth changes along it into stretches of nearly one depth. */
 final class FadingIntents {
   /** The most by which the depth changes on a stretch. */
   private static final double STEP_MM = 0.02;
 
   private final String name;
   private final Work.Groove groove;
-  private final Fade fade;
-  private final double lengthMm;
+  private final DepthAlong depths;
   private final List<Intent> done = new ArrayList<>();
   private List<Point> stretch = new ArrayList<>();
   private double least;
   private double most;
 
-  private FadingIntents(String name, Work.Groove groove, Fade fade, double lengthMm) {
+  private FadingIntents(String name, Work.Groove groove, DepthAlong depths) {
     this.name = name;
     this.groove = groove;
-    this.fade = fade;
-    this.lengthMm = lengthMm;
+    this.depths = depths;
   }
 
-  /** The stretches of one line. */
-  static List<Intent> of(String name, Path line, Work.Groove groove, double flattenMm) {
+  /**
+   * The stretches of one line.
+   *
+   * @param depths the depths along it, from its length
+   */
+  static List<Intent> of(
+      String name,
+      Path line,
+      Work.Groove groove,
+      DoubleFunction<DepthAlong> depths,
+      double flattenMm) {
     List<Point> points = Flattener.flatten(line, flattenMm);
     double length = 0;
     for (int i = 1; i < points.size(); i++) {
       length += points.get(i - 1).distance(points.get(i));
     }
-    FadingIntents made = new FadingIntents(name, groove, groove.fade().orElseThrow(), length);
+    FadingIntents made = new FadingIntents(name, groove, depths.apply(length));
     double at = 0;
     for (int i = 1; i < points.size(); i++) {
       at = made.edge(points.get(i - 1), points.get(i), at);
@@ -46,14 +54,12 @@ final class FadingIntents {
   /** Goes along an edge that starts at a length, and tells the length at its end. */
   private double edge(Point from, Point to, double at) {
     double whole = from.distance(to);
-    double over = fade.lengthOverMm(lengthMm);
     List<Double> stops = new ArrayList<>();
-    for (double bend : new double[] {over, lengthMm - over}) {
+    for (double bend : depths.atMm()) {
       if (bend > at && bend < at + whole) {
         stops.add(bend);
       }
     }
-    stops.sort(null);
     stops.add(at + whole);
     double begin = at;
     for (double end : stops) {
@@ -89,14 +95,14 @@ final class FadingIntents {
   }
 
   private void close() {
-    if (!stretch.isEmpty()) {
+    if (!stretch.isEmpty() && most > 0) {
       Path path = Path.polyline(stretch, false);
       done.add(new Intent.Groove(name, List.of(path), least, most, groove.tool()));
-      stretch = new ArrayList<>();
     }
+    stretch = new ArrayList<>();
   }
 
   private double depthMm(double at) {
-    return fade.depthMm(at, lengthMm, groove.depthMm());
+    return depths.depthMm(at);
   }
 }

@@ -55,20 +55,38 @@ public final class Intents {
     @SuppressWarnings("NullAway") // the result of a visit that only collects
     public Void groove(Work.Groove groove) {
       for (Placement placement : design.placementsOf(groove.on().motif())) {
-        List<Path> lines = Selection.lines(design.motifAt(placement), groove.on());
-        Map<Path, Double> widths = Selection.widthsMm(design.motifAt(placement), groove.on());
-        List<Path> placed = lines.stream().map(placement.map()::apply).toList();
+        Motif motif = design.motifAt(placement);
+        List<Path> lines = Selection.lines(motif, groove.on());
+        Map<Path, Double> widths = Selection.widthsMm(motif, groove.on());
+        List<Path> all = lines.stream().map(placement.map()::apply).toList();
         String name = name(groove, placement);
         if (groove.byWidth()) {
           double scale = placement.map().affine().scale();
-          widths.forEach(
-              (line, width) ->
-                  byWidth(
-                      name, placement.map().apply(line), groove, groove.depthMm(width * scale)));
+          Map<Path, List<Double>> varying = Selection.varyingMm(motif, groove.on(), scale);
+          for (Path line : lines) {
+            Path placed = placement.map().apply(line);
+            if (varying.containsKey(line)) {
+              List<Double> drawn = varying.get(line);
+              intents.addAll(
+                  FadingIntents.of(
+                      name, placed, groove, l -> groove.depths(drawn, l), flattenMm));
+            } else {
+              byWidth(name, placed, groove, groove.depthMm(widths.get(line) * scale));
+            }
+          }
         } else if (groove.fade().isEmpty()) {
-          intents.add(new Intent.Groove(name, placed, groove.depthMm(), groove.tool()));
+          intents.add(new Intent.Groove(name, all, groove.depthMm(), groove.tool()));
         } else {
-          placed.forEach(line -> intents.addAll(FadingIntents.of(name, line, groove, flattenMm)));
+          Fade fade = groove.fade().get();
+          for (Path line : all) {
+            intents.addAll(
+                FadingIntents.of(
+                    name,
+                    line,
+                    groove,
+                    l -> DepthAlong.fading(fade, l, groove.depthMm()),
+                    flattenMm));
+          }
         }
       }
       return null;

@@ -1,6 +1,7 @@
 package frieze.design;
 
 import frieze.artwork.Piece;
+import frieze.artwork.Stroke;
 import frieze.curve.Affine;
 import frieze.curve.Path;
 import frieze.region.Region;
@@ -51,5 +52,22 @@ public final class Selection {
       }
     }
     return widths;
+  }
+
+  /**
+   * The lines that are drawn thick and thin: how wide they are at even steps along them.
+   *
+   * @param scale by which the motif is placed
+   */
+  public static Map<Path, List<Double>> varyingMm(Motif motif, Work.Target target, double scale) {
+    Map<Path, List<Double>> varying = new LinkedHashMap<>();
+    for (Piece piece : motif.artwork().pieces()) {
+      List<Double> parts = piece.stroke().map(Stroke::parts).orElse(List.of());
+      if (isPicked(piece, target) && !parts.isEmpty() && piece.paths().size() == 1) {
+        double width = piece.stroke().orElseThrow().widthMm() * scale;
+        varying.put(piece.paths().get(0), parts.stream().map(p -> p * width).toList());
+      }
+    }
+    return varying;
   }
 }

@@ -7,6 +7,7 @@ import frieze.design.Work;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostics;
 import frieze.shop.ToolShape;
+import java.util.Collections;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 
@@ -51,6 +52,27 @@ final class WidthCheck {
             .summaryStatistics();
     tooWide(motif, widths, scales.getMax());
     tooThin(motif, widths, scales.getMin());
+    thinInPlaces(motif, scales.getMin());
+  }
+
+  private void thinInPlaces(Motif motif, double scale) {
+    long partly =
+        Selection.varyingMm(motif, work.on(), scale).values().stream()
+            .filter(w -> work.depthMm(Collections.min(w)) <= 0)
+            .filter(w -> work.depthMm(Collections.max(w)) > 0)
+            .count();
+    if (partly > 0) {
+      found.warning(
+          PlanCode.THINNER_THAN_TIP,
+          work.where(),
+          partly
+              + " lines in "
+              + motif.name()
+              + " are in places no wider than the tip of "
+              + work.tool().name()
+              + ", which cuts nothing there",
+          "a bit with a finer tip reaches farther into them");
+    }
   }
 
   private void tooWide(Motif motif, List<Double> widths, double scale) {

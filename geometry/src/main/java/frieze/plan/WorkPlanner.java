@@ -5,6 +5,7 @@ import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.BoreWay;
+import frieze.design.DepthAlong;
 import frieze.design.Design;
 import frieze.design.Intents;
 import frieze.design.Motif;
@@ -191,6 +192,12 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
       Affine map = placement.map().affine();
       for (Map.Entry<Path, Track> line : lines.tracks().entrySet()) {
         Track placed = line.getValue().transformed(map);
+        List<Double> drawn = lines.varyingMm().getOrDefault(line.getKey(), List.of());
+        if (!drawn.isEmpty()) {
+          varying(groove, origin, placed, drawn.stream().map(w -> w * map.scale()).toList())
+              .ifPresent(run -> blocks.add(varied(origin, run, groove, feeds)));
+          continue;
+        }
         double depth =
             groove.depthMm(lines.widthsMm().getOrDefault(line.getKey(), 0.0) * map.scale());
         if (depth <= 0) {
@@ -210,14 +217,38 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
 
   /** What is worked out once for the lines of a shape. */
   private record GrooveLines(
-      Map<Path, Track> tracks, Map<Path, Double> widthsMm, ClearedAreas cleared) {}
+      Map<Path, Track> tracks,
+      Map<Path, Double> widthsMm,
+      Map<Path, List<Double>> varyingMm,
+      ClearedAreas cleared) {}
 
   private GrooveLines grooveLines(Work.Groove groove, Motif motif) {
     geometryCalls++;
     return new GrooveLines(
         tracks(groove, motif),
         Selection.widthsMm(motif, groove.on()),
+        groove.byWidth() ? Selection.varyingMm(motif, groove.on(), 1) : Map.of(),
         ClearedAreas.of(design, motif, setup.allowance().wallsMm(), tolerances));
+  }
+
+  /** A line drawn thick and thin; empty if it is all thinner than the tip, or can't be cut. */
+  private Optional<VaryingGroove.Run> varying(
+      Work.Groove groove, String origin, Track line, List<Double> drawnMm) {
+    DepthAlong depths = groove.depths(drawnMm, line.lengthMm());
+    if (depths.mostMm() <= 0) {
+      return Optional.empty();
+    }
+    VaryingGroove.Run run = VaryingGroove.Run.of(line, depths);
+    if (!run.canCut(groove.tool())) {
+      noRoom(groove, origin, run.line().start());
+      return Optional.empty();
+    }
+    return Optional.of(run);
+  }
+
+  private Block varied(String origin, VaryingGroove.Run run, Work.Groove groove, Feeds feeds) {
+    double limit = DepthPasses.limitMm(groove.tool(), setup.stock().material());
+    return Block.of(List.of(VaryingGroove.cut(origin, run, groove.tool(), feeds, limit)));
   }
 
   /** The lines of a motif that have a length, each fitted by lines and arcs. */

@@ -47,30 +47,60 @@ final class CentreLines {
    * Finds the lines of a piece.
    *
    * @param widestMm a wider pen draws areas
-   * @return one piece of lines with the pen's width; empty if the piece is an area
+   * @return a piece of the lines with one width of the pen, and one for each line drawn thick and
+   *     thin; empty if the piece is an area
    */
-  static Optional<Piece> of(Piece area, double widestMm, double toleranceMm) {
+  static List<Piece> of(Piece area, double widestMm, double toleranceMm) {
     Region region = Region.of(area.paths(), area.fill().orElseThrow(), toleranceMm / 4);
     return PenAxis.of(region, widestMm)
         .map(CentreLines::new)
-        .map(lines -> lines.paths(toleranceMm))
-        .filter(paths -> !paths.isEmpty())
-        .map(
-            found -> {
-              Label label = new Label(area.id(), List.of("traced", "line"), List.of(), List.of());
-              return new Piece(label, found.paths(), Optional.empty(), Optional.of(found.pen()));
-            });
+        .map(lines -> lines.pieces(area, lines.found(toleranceMm)))
+        .orElse(List.of());
   }
 
-  private record Found(List<Path> paths, Stroke pen) {
-    boolean isEmpty() {
-      return paths.isEmpty();
+  /**
+   * A line.
+   *
+   * @param widths at even steps along it; empty if it is as wide all along
+   */
+  private record Found(Path path, List<Double> widths) {
+    Found reversed() {
+      List<Double> back = new ArrayList<>(widths);
+      Collections.reverse(back);
+      return new Found(path.reversed(), back);
     }
   }
 
-  private Found paths(double toleranceMm) {
+  /** One piece with all lines of even width, and one for each other. */
+  private List<Piece> pieces(Piece area, List<Found> found) {
+    List<Piece> pieces = new ArrayList<>();
+    List<Path> even = found.stream().filter(f -> f.widths().isEmpty()).map(Found::path).toList();
+    if (!even.isEmpty()) {
+      pieces.add(new Piece(label(area.id()), even, Optional.empty(), Optional.of(pen(2 * axis.radius()))));
+    }
+    for (Found line : found) {
+      if (!line.widths().isEmpty()) {
+        double most = Collections.max(line.widths());
+        Stroke pen = pen(most).varying(line.widths().stream().map(w -> w / most).toList());
+        String id = pieces.isEmpty() ? area.id() : area.id() + "-" + (pieces.size() + 1);
+        pieces.add(new Piece(label(id), List.of(line.path()), Optional.empty(), Optional.of(pen)));
+      }
+    }
+    return pieces;
+  }
+
+  private static Label label(String id) {
+    return new Label(id, List.of("traced", "line"), List.of(), List.of());
+  }
+
+  private static Stroke pen(double width) {
+    return new Stroke(
+        width, Stroke.Cap.ROUND, Stroke.Join.ROUND, 4, List.of(), 0, Affine.IDENTITY);
+  }
+
+  private List<Found> found(double toleranceMm) {
     pair();
-    List<Path> paths = new ArrayList<>();
+    List<Found> paths = new ArrayList<>();
     boolean[] used = new boolean[axis.strokes().size()];
     for (int pass = 0; pass < PASSES; pass++) {
       for (int end = 0; end < partner.length; end++) {
@@ -79,16 +109,7 @@ final class CentreLines {
         }
       }
     }
-    Stroke pen =
-        new Stroke(
-            2 * axis.radius(),
-            Stroke.Cap.ROUND,
-            Stroke.Join.ROUND,
-            4,
-            List.of(),
-            0,
-            Affine.IDENTITY);
-    return new Found(paths, pen);
+    return paths;
   }
 
   /** Lines start at their roots; those without a root at a free end; loops anywhere. */
@@ -115,6 +136,14 @@ final class CentreLines {
     List<Point> back = new ArrayList<>(points);
     Collections.reverse(back);
     return back;
+  }
+
+  private List<Double> radiiFrom(int end) {
+    List<Double> radii = new ArrayList<>(axis.strokes().get(end / 2).radii());
+    if (end % 2 == 1) {
+      Collections.reverse(radii);
+    }
+    return radii;
   }
 
   /** The direction into the stroke at one of its ends. */
@@ -163,17 +192,21 @@ final class CentreLines {
   }
 
   /** Follows strokes from an end until one ends, or the first is reached again. */
-  private Optional<Path> line(int start, boolean[] used, double toleranceMm) {
+  private Optional<Found> line(int start, boolean[] used, double toleranceMm) {
     List<Point> points = new ArrayList<>();
+    List<Double> radii = new ArrayList<>();
     boolean closed = axis.strokes().get(start / 2).loop();
     int end = start;
     root(start).ifPresent(points::add);
+    root(start).ifPresent(p -> radii.add(radiiFrom(start).get(0)));
     while (!used[end / 2]) {
       used[end / 2] = true;
       points.addAll(from(end));
+      radii.addAll(radiiFrom(end));
       int far = end ^ 1;
       if (partner[far] == PenAxis.FREE) {
         root(far).ifPresent(points::add);
+        root(far).ifPresent(p -> radii.add(radii.get(radii.size() - 1)));
         break;
       }
       end = partner[far];
@@ -185,7 +218,9 @@ final class CentreLines {
     }
     Path path = ArcFitter.fit(points, closed && distinct > 2, toleranceMm);
     boolean rootless = node(start) == PenAxis.FREE && !path.closed();
-    return Optional.of(rootless && path.start().y() > path.end().y() ? path.reversed() : path);
+    PenWidth width = PenWidth.along(points, radii, path.closed());
+    Found line = new Found(path, width.evenly(2 * axis.radius()));
+    return Optional.of(rootless && path.start().y() > path.end().y() ? line.reversed() : line);
   }
 
   /** Where a stroke meets the one that goes through at its end; its node if none does. */

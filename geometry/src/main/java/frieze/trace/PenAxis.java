@@ -38,6 +38,9 @@ record PenAxis(List<Stroke> strokes, List<Node> nodes, double radius) {
   /** Discs at a free end that are smaller than this run into a corner of it. */
   private static final double TAPERED = 0.7;
 
+  /** A pen that is lifted slowly narrows its line by less than this; a corner by 0.7. */
+  private static final double STEEP = 0.35;
+
   /** A stroke that sticks out of a junction by less is none. */
   private static final double SPUR = 1.5;
 
@@ -51,10 +54,11 @@ record PenAxis(List<Stroke> strokes, List<Node> nodes, double radius) {
    * A stroke.
    *
    * @param points in order
+   * @param radii half its width at each point
    * @param from the node that it starts at, or {@link #FREE}
    * @param to the node that it ends at, or {@link #FREE}
    */
-  record Stroke(List<Point> points, int from, int to, boolean loop) {}
+  record Stroke(List<Point> points, List<Double> radii, int from, int to, boolean loop) {}
 
   /** Where strokes meet. */
   record Node(Point at, double radius) {}
@@ -86,6 +90,7 @@ record PenAxis(List<Stroke> strokes, List<Node> nodes, double radius) {
                 s ->
                     new Stroke(
                         s.points().stream().map(p -> p.times(by)).toList(),
+                        s.radii().stream().map(r -> r * by).toList(),
                         s.from(),
                         s.to(),
                         s.loop()))
@@ -179,19 +184,25 @@ record PenAxis(List<Stroke> strokes, List<Node> nodes, double radius) {
       chains.forEach(this::count);
     }
 
-    /** A chain without what tapers at its free ends. */
+    /** A chain without what runs into a corner at its free ends: it narrows fast there. */
     private List<Disc> tapered(List<Disc> chain) {
       int from = 0;
       int to = chain.size();
-      while (free(first(chain)) && from < to - 2 && chain.get(from).radiusMm() < TAPERED * radius) {
+      while (free(first(chain)) && from < to - 2 && runsOut(chain.get(from), chain.get(from + 1))) {
         from++;
       }
       while (free(last(chain))
           && from < to - 2
-          && chain.get(to - 1).radiusMm() < TAPERED * radius) {
+          && runsOut(chain.get(to - 1), chain.get(to - 2))) {
         to--;
       }
       return chain.subList(from, to);
+    }
+
+    private boolean runsOut(Disc end, Disc before) {
+      double step = end.centre().distance(before.centre());
+      return end.radiusMm() < TAPERED * radius
+          && before.radiusMm() - end.radiusMm() > STEEP * step;
     }
 
     private static double length(List<Disc> chain) {
@@ -242,39 +253,47 @@ record PenAxis(List<Stroke> strokes, List<Node> nodes, double radius) {
       }
       boolean loop = first(chain).equals(last(chain)) && degree.getOrDefault(first(chain), 0) == 2;
       if (loop) {
-        List<Point> points = chain.stream().map(Disc::centre).toList();
-        return Optional.of(new Stroke(points.subList(1, points.size()), FREE, FREE, true));
+        List<Disc> lap = chain.subList(1, chain.size());
+        return Optional.of(new Stroke(centres(lap), radii(lap), FREE, FREE, true));
       }
       int from = free(first(chain)) ? FREE : node(chain.get(0));
       int to = free(last(chain)) ? FREE : node(chain.get(chain.size() - 1));
-      List<Point> points = new ArrayList<>();
-      for (Disc disc : chain) {
-        if (!astray(disc.centre(), from) && !astray(disc.centre(), to)) {
-          points.add(disc.centre());
-        }
+      List<Disc> discs = new ArrayList<>(chain);
+      discs.removeIf(d -> astray(d.centre(), from) || astray(d.centre(), to));
+      if (discs.size() < 2) {
+        discs = List.of(chain.get(0), chain.get(chain.size() - 1));
       }
-      if (points.size() < 2) {
-        points = List.of(first(chain), last(chain));
-      }
-      List<Point> whole = new ArrayList<>(points);
+      List<Point> whole = new ArrayList<>(centres(discs));
+      List<Double> radii = new ArrayList<>(radii(discs));
       if (to == FREE) {
-        whole.add(end(points));
+        whole.add(end(discs));
+        radii.add(radii.get(radii.size() - 1));
       }
       if (from == FREE) {
-        List<Point> back = new ArrayList<>(points);
+        List<Disc> back = new ArrayList<>(discs);
         Collections.reverse(back);
         whole.add(0, end(back));
+        radii.add(0, radii.get(0));
       }
-      return Optional.of(new Stroke(whole, from, to, false));
+      return Optional.of(new Stroke(whole, radii, from, to, false));
     }
 
-    /** Where the pen stopped: its round end touches the boundary ahead. */
-    private Point end(List<Point> points) {
-      Point tip = points.get(points.size() - 1);
-      Point before = points.get(0);
-      for (Point p : points) {
-        before = p.distance(tip) >= 2 * radius ? p : before;
+    private static List<Point> centres(List<Disc> discs) {
+      return discs.stream().map(Disc::centre).toList();
+    }
+
+    private static List<Double> radii(List<Disc> discs) {
+      return discs.stream().map(Disc::radiusMm).toList();
+    }
+
+    /** Where the pen stopped: its round end, as wide as a little before, touches the boundary. */
+    private Point end(List<Disc> discs) {
+      Point tip = discs.get(discs.size() - 1).centre();
+      Disc back = discs.get(0);
+      for (Disc d : discs) {
+        back = d.centre().distance(tip) >= 2 * radius ? d : back;
       }
+      Point before = back.centre();
       double length = before.distance(tip);
       if (length == 0) {
         return tip;
@@ -293,7 +312,7 @@ record PenAxis(List<Stroke> strokes, List<Node> nodes, double radius) {
           }
         }
       }
-      return tip.plus(along.times(Math.max(0, ahead - radius)));
+      return tip.plus(along.times(Math.max(0, ahead - back.radiusMm())));
     }
 
     private boolean astray(Point p, int node) {

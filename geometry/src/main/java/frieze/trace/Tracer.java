@@ -301,7 +301,9 @@ public final class Tracer {
     }
     String size = settings.size().accept(SizeWords.INSTANCE);
     List<Piece> pieces =
-        Nesting.pieces(paths, tolerance).stream().map(p -> lineOrArea(p, tolerance)).toList();
+        Nesting.pieces(paths, tolerance).stream()
+            .flatMap(p -> linesOrArea(p, tolerance).stream())
+            .toList();
     Artwork asSeen = new Artwork(source, pieces, size, found.sorted());
     Artwork artwork = sized(asSeen);
     double grown = artwork.bounds().width() / asSeen.bounds().width();
@@ -309,10 +311,12 @@ public final class Tracer {
     return new Traced(artwork, new Point(all.minX(), all.minY()), tolerance, corners, over, bend);
   }
 
-  private Piece lineOrArea(Piece area, double toleranceMm) {
-    return settings.linesUpToMm() > 0
-        ? CentreLines.of(area, settings.linesUpToMm(), toleranceMm).orElse(area)
-        : area;
+  private List<Piece> linesOrArea(Piece area, double toleranceMm) {
+    List<Piece> lines =
+        settings.linesUpToMm() > 0
+            ? CentreLines.of(area, settings.linesUpToMm(), toleranceMm)
+            : List.of();
+    return lines.isEmpty() ? List.of(area) : lines;
   }
 
   /** The size of a pixel where it is largest. */

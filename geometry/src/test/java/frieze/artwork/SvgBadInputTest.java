@@ -39,6 +39,7 @@ class SvgBadInputTest {
         "<svg width='-3mm'><rect width='9' height='9'/></svg>|ART-010|t.svg:1:13",
         "<svg viewBox='0 0 9'><rect width='9' height='9'/></svg>|ART-010|t.svg:1:20",
         "<svg viewBox='0 0 1e9 1e9'><rect width='1e9' height='9'/></svg>|ART-011|t.svg:1:1",
+        "OPEN<path d='M0 0H9' stroke='red' data-width-parts='1 2'/></svg>|ART-010|t.svg:2:52",
         "OPEN</svg>|ART-012|t.svg:1:1",
         "OPEN<text>&#x2003; </text></svg>|ART-012|t.svg:1:1",
         "OPEN<path d='L5 5'/></svg>|ART-012|t.svg:1:1",

@@ -204,4 +204,14 @@ class SvgReaderTest {
       assertThat(new SvgReader().read("t.svg", content).pieces().get(0).id()).isEqualTo("\u00e9");
     }
   }
+
+  @Test
+  void a_line_may_keep_how_wide_it_is_place_by_place() {
+    String line = "<path d='M0 0H9%s' stroke='black' stroke-width='2' fill='none' data-width-parts='%s'/>";
+    Piece one = Drawings.inMm(line.formatted("", " 1 0.5 .25 ")).pieces().get(0);
+    assertThat(one.stroke().orElseThrow().parts()).containsExactly(1.0, 0.5, 0.25);
+    assertThat(one.strokeWidthMm().orElseThrow()).isCloseTo(2, within(1e-9));
+    Piece two = Drawings.inMm(line.formatted("M0 5H9", "1 0.5")).pieces().get(0);
+    assertThat(two.stroke().orElseThrow().parts()).as("which of the two lines?").isEmpty();
+  }
 }

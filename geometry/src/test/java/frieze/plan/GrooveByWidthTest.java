@@ -5,17 +5,21 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import frieze.artwork.Artwork;
+import frieze.artwork.Label;
 import frieze.artwork.Piece;
+import frieze.artwork.Stroke;
 import frieze.curve.Affine;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
+import frieze.design.Design;
 import frieze.design.Intent;
 import frieze.design.Intents;
 import frieze.design.Motif;
 import frieze.design.Work;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
+import frieze.motion.Position;
 import frieze.shop.Tool;
 import frieze.shop.ToolShape;
 import java.util.ArrayList;
@@ -96,6 +100,85 @@ class GrooveByWidthTest {
     assertThatThrownBy(() -> plan(VEE, 1, 0))
         .isInstanceOf(BadInputException.class)
         .hasMessageContaining("no lines with a width");
+  }
+
+  /**
+   * Closed form of a line 30 mm long, 2 mm wide at the root and 0.4 at the tip, and a 60 degree bit
+   * with a flat of 0.2: (w - 0.2) / 2 / tan 30 degrees deep, w falling evenly; by 0.05333 a
+   * millimetre of its length.
+   */
+  @Test
+  void a_line_drawn_thick_and_thin_is_cut_as_deep_as_it_is_wide_place_by_place() {
+    double tangent = Math.tan(Math.toRadians(30));
+    Path line = Path.polyline(List.of(new Point(0, 0), new Point(30, 0)), false);
+    List<Double> parts = new ArrayList<>();
+    for (int i = 0; i <= 10; i++) {
+      parts.add((2 - 1.6 * i / 10) / 2);
+    }
+    Piece piece =
+        new Piece(Label.NONE, List.of(line), Optional.empty(), Optional.of(Stroke.plain(2).varying(parts)));
+    Motif motif = new Motif("lines", new Artwork("own.svg", List.of(piece), "mm", List.of()));
+    Work work = work(VEE);
+    for (double scale : new double[] {1, 1.5}) {
+      Affine at = Affine.scaling(scale, scale).then(Affine.translation(20, 20));
+      Design design = Bench.design(motif, at, work);
+      Plan plan = Planner.plan(design, Bench.setup(), Tolerances.DEFAULT);
+      double deepest = 0;
+      for (Cut.Move move : RecessTest.moves(plan.cuts())) {
+        for (double t : new double[] {0, 0.3, 1}) {
+          Position p = move.path().at(t);
+          double width = scale * (2 - 1.6 * (p.x() - 20) / (30 * scale));
+          double floor = (width - 0.2) / 2 / tangent;
+          assertThat(-p.z()).as("at %s", p).isLessThanOrEqualTo(floor + EXACT);
+          deepest = Math.max(deepest, -p.z());
+        }
+      }
+      assertThat(deepest).isCloseTo((2 * scale - 0.2) / 2 / tangent, within(EXACT));
+      Position start = plan.cuts().get(0).start();
+      assertThat(start.x()).as("begins at the tip").isCloseTo(20 + 30 * scale, within(EXACT));
+      // The last pass lies on the floor wherever the pass before did not reach it.
+      double reached = 0;
+      for (Cut.Move move : RecessTest.moves(plan.cuts())) {
+        if (move.path().from().x() != move.path().to().x()) {
+          Position p = move.path().at(0.5);
+          double floor = (scale * (2 - 1.6 * (p.x() - 20) / (30 * scale)) - 0.2) / 2 / tangent;
+          reached += Math.abs(-p.z() - floor) < EXACT ? Math.abs(move.path().to().x() - move.path().from().x()) : 0;
+        }
+      }
+      assertThat(reached).isGreaterThanOrEqualTo(30 * scale - EXACT);
+      for (Intent intent : Intents.of(design, Tolerances.DEFAULT.flattenMm())) {
+        Intent.Groove groove = (Intent.Groove) intent;
+        Point a = groove.lines().get(0).start();
+        Point b = groove.lines().get(0).end();
+        double deep = (scale * (2 - 1.6 * (Math.min(a.x(), b.x()) - 20) / (30 * scale)) - 0.2) / 2 / tangent;
+        assertThat(groove.depthMm()).isCloseTo(deep, within(EXACT));
+      }
+    }
+  }
+
+  /** From 1.2 mm down to nothing: the flat of 0.2 fits as far as five sixths of the length. */
+  @Test
+  void a_line_that_runs_out_to_nothing_is_cut_as_far_as_the_tip_fits() {
+    Path line = Path.polyline(List.of(new Point(0, 0), new Point(36, 0)), false);
+    List<Double> parts = new ArrayList<>();
+    for (int i = 0; i <= 36; i++) {
+      parts.add(1 - i / 36.0);
+    }
+    Piece piece =
+        new Piece(
+            Label.NONE, List.of(line), Optional.empty(), Optional.of(Stroke.plain(1.2).varying(parts)));
+    Motif motif = new Motif("lines", new Artwork("own.svg", List.of(piece), "mm", List.of()));
+    Plan plan =
+        Planner.plan(
+            Bench.design(motif, Affine.translation(20, 20), work(VEE)),
+            Bench.setup(),
+            Tolerances.DEFAULT);
+    double last = RecessTest.positions(plan.cuts()).stream().mapToDouble(Position::x).max().orElseThrow();
+    assertThat(last).isCloseTo(50, within(1.0 + EXACT));
+    assertThat(plan.notes())
+        .singleElement()
+        .satisfies(d -> assertThat(d.code()).isEqualTo(PlanCode.THINNER_THAN_TIP))
+        .satisfies(d -> assertThat(d.message()).contains("1 lines").contains("in places"));
   }
 
   private static java.util.function.Consumer<Double> near(double expected) {

@@ -52,7 +52,7 @@ class CentreLinesTest {
     List<Path> paths = region.rings().stream().map(r -> Path.polyline(r.points(), true)).toList();
     Piece area =
         new Piece("a", List.of(), paths, Optional.of(FillRule.EVEN_ODD), OptionalDouble.empty());
-    return CentreLines.of(area, WIDEST, TOLERANCE);
+    return CentreLines.of(area, WIDEST, TOLERANCE).stream().findFirst();
   }
 
   private static Point p(double x, double y) {
@@ -128,5 +128,42 @@ class CentreLinesTest {
     assertThat(pieces).hasSize(1);
     assertThat(pieces.get(0).strokeWidthMm().orElseThrow()).isCloseTo(1.2, within(0.02));
     assertThat(pieces.get(0).paths()).hasSize(2);
+  }
+
+  /** Straight sides from 1.4 mm at the root to 0.4 at the tip, both ends round. */
+  @Test
+  void a_line_that_a_pen_drew_thick_and_thin_keeps_its_widths() {
+    double sine = (0.7 - 0.2) / 30;
+    double cosine = Math.sqrt(1 - sine * sine);
+    Point up = p(sine, cosine);
+    Point down = p(sine, -cosine);
+    Path outline =
+        new Path(
+            List.of(
+                new Line(down.times(0.7), p(30, 0).plus(down.times(0.2))),
+                new Arc(
+                    p(30, 0).plus(down.times(0.2)),
+                    p(30, 0).plus(up.times(0.2)),
+                    p(30, 0),
+                    2 * StrictMath.atan2(cosine, sine)),
+                new Line(p(30, 0).plus(up.times(0.2)), up.times(0.7)),
+                new Arc(
+                    up.times(0.7),
+                    down.times(0.7),
+                    Point.ORIGIN,
+                    2 * Math.PI - 2 * StrictMath.atan2(cosine, sine))),
+            true);
+    Piece piece = lines(Region.of(List.of(outline), FillRule.NONZERO, 0.001)).orElseThrow();
+    assertThat(piece.paths()).hasSize(1);
+    boolean fromRoot = piece.paths().get(0).start().x() < 15;
+    List<Double> parts = piece.stroke().orElseThrow().parts();
+    assertThat(parts).hasSizeGreaterThan(20);
+    for (int i = 0; i < parts.size(); i++) {
+      double along = (double) i / (parts.size() - 1);
+      double expected = 1.4 - (fromRoot ? along : 1 - along);
+      assertThat(parts.get(i) * piece.strokeWidthMm().orElseThrow())
+          .as("at %s", along)
+          .isCloseTo(expected, within(0.02));
+    }
   }
 }
