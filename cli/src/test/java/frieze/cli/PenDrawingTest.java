@@ -81,7 +81,9 @@ class PenDrawingTest {
     for (double[] p : places) {
       double width = 2 * (0.3 + 0.7 * (tip - p[0]) / 20);
       double slack = p[0] > root + 1 && p[0] < tip - 1 ? 0.02 : 0.07; // averaged over the pen
-      assertThat(p[1]).as("at %s", p[0]).isCloseTo(width / 2 / Math.tan(Math.PI / 6), within(slack));
+      assertThat(p[1])
+          .as("at %s", p[0])
+          .isCloseTo(width / 2 / Math.tan(Math.PI / 6), within(slack));
     }
   }
 

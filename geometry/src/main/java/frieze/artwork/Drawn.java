@@ -89,8 +89,9 @@ final class Drawn {
     Style style = context.style();
     FillRule rule = context.clipping() ? style.clipRule() : style.fillRule();
     boolean shown = add(shape, context, builder.finish(), rule);
+    leftOut.countDoubled(shape, builder.doubled());
     if (!addDots(shape, context, builder.dots()) && !shown) {
-      leftOut.countInvisible();
+      leftOut.countInvisible(shape);
     }
   }
 
@@ -98,6 +99,11 @@ final class Drawn {
   boolean add(SvgElement shape, WalkContext context, List<Path> paths, FillRule rule) {
     Style style = context.style();
     List<Path> seen = new ArrayList<>(paths);
+    if (!context.clipping() && style.isFilled() && !style.isStroked()) {
+      seen.stream()
+          .filter(p -> !shows(p, style) && isLong(p))
+          .forEach(p -> leftOut.tellFlat(shape, p.bounds()));
+    }
     seen.removeIf(path -> !shows(path, style));
     if (seen.isEmpty()) {
       return false;
@@ -143,6 +149,11 @@ final class Drawn {
       pieces.add(new Piece(label, areas, Optional.of(FillRule.NONZERO), Optional.empty()));
     }
     return !areas.isEmpty();
+  }
+
+  private static boolean isLong(Path path) {
+    Bounds b = path.bounds();
+    return Math.max(b.width(), b.height()) > Limits.MIN_EXTENT_MM;
   }
 
   /** A line without width, or an area without extent, is not drawn. */

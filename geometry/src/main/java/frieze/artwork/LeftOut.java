@@ -1,8 +1,12 @@
 package frieze.artwork;
 
+import frieze.curve.Bounds;
+import frieze.curve.Point;
 import frieze.diagnostic.SourceSpan;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -46,6 +50,9 @@ final class LeftOut {
 
   private final Report report;
   private final Set<SvgElement> told = new HashSet<>();
+  private final Set<SvgElement> flat = new HashSet<>();
+  private final Set<SvgElement> doubledIn = new HashSet<>();
+  private final List<Point> doubled = new ArrayList<>();
   private int invisible;
 
   LeftOut(Report report) {
@@ -70,8 +77,55 @@ final class LeftOut {
     invisible = counted;
   }
 
+  /** Counts an element of which nothing shows, if that was not told yet. */
+  void countInvisible(SvgElement shape) {
+    invisible += flat.contains(shape) ? 0 : 1;
+  }
+
+  /** Counts points that stand twice in a row, once for each element however often it is drawn. */
+  void countDoubled(SvgElement shape, List<Point> points) {
+    if (!points.isEmpty() && doubledIn.add(shape)) {
+      doubled.addAll(points);
+    }
+  }
+
+  /** Tells of an area that encloses nothing: it runs there and back along one direction. */
+  void tellFlat(SvgElement shape, Bounds bounds) {
+    if (!flat.add(shape)) {
+      return; // told once for each element
+    }
+    report
+        .found()
+        .note(
+            ArtworkCode.NO_AREA,
+            report.span(shape),
+            String.format(
+                Locale.ROOT,
+                "an outline that encloses nothing, %.4f mm long about (mm) %.3f, %.3f, is left out",
+                Math.max(bounds.width(), bounds.height()),
+                bounds.centre().x(),
+                bounds.centre().y()));
+  }
+
+  private void reportDoubled(SvgElement root) {
+    if (!doubled.isEmpty()) {
+      report
+          .found()
+          .note(
+              ArtworkCode.DOUBLED_POINTS,
+              SourceSpan.file(report.span(root).source()),
+              String.format(
+                  Locale.ROOT,
+                  "doubled points removed: %d, the first at (mm) %.3f, %.3f",
+                  doubled.size(),
+                  doubled.get(0).x(),
+                  doubled.get(0).y()));
+    }
+  }
+
   /** Adds a note with the number of things that don't show, if there are any. */
   void reportInvisible(SvgElement root) {
+    reportDoubled(root);
     if (invisible > 0) {
       report
           .found()

@@ -28,6 +28,8 @@ final class PathBuilder implements GlyphPen {
   private final Affine toMm;
   private final List<Path> done = new ArrayList<>();
   private final List<Point> dots = new ArrayList<>();
+  private final List<Point> doubled = new ArrayList<>();
+  private final List<Point> repeated = new ArrayList<>();
   private List<Segment> subpath = new ArrayList<>();
   private Point subpathStart = Point.ORIGIN;
   private Point current = Point.ORIGIN;
@@ -100,7 +102,14 @@ final class PathBuilder implements GlyphPen {
       segmentCount++;
       subpath.add(segment);
       current = to;
+    } else {
+      repeated.add(toMm.apply(to));
     }
+  }
+
+  /** Where points of subpaths that have a length stand twice in a row, in millimetres. */
+  List<Point> doubled() {
+    return doubled;
   }
 
   @Override
@@ -129,6 +138,10 @@ final class PathBuilder implements GlyphPen {
       dots.add(toMm.apply(subpathStart));
       segmentCount++;
     }
+    if (!subpath.isEmpty()) {
+      doubled.addAll(repeated);
+    }
+    repeated.clear();
     if (subpath.isEmpty()) {
       return;
     }

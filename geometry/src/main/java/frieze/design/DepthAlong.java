@@ -1,5 +1,6 @@
 package frieze.design;
 
+import frieze.shop.Tool;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -27,18 +28,34 @@ public record DepthAlong(List<Double> atMm, List<Double> depthsMm) {
   static DepthAlong fading(Fade fade, double lengthMm, double depthMm) {
     double over = fade.lengthOverMm(lengthMm);
     List<Double> at = new ArrayList<>(List.of(0.0));
-    for (double bend : new double[] {Math.min(over, lengthMm - over), Math.max(over, lengthMm - over)}) {
+    for (double bend :
+        new double[] {Math.min(over, lengthMm - over), Math.max(over, lengthMm - over)}) {
       if (bend > at.get(at.size() - 1) && bend < lengthMm) {
         at.add(bend);
       }
     }
     at.add(lengthMm);
-    return new DepthAlong(
-        at, at.stream().map(a -> fade.depthMm(a, lengthMm, depthMm)).toList());
+    return new DepthAlong(at, at.stream().map(a -> fade.depthMm(a, lengthMm, depthMm)).toList());
+  }
+
+  /**
+   * The depths of a groove by width along a line that is drawn thick and thin; 0 where it is no
+   * wider than the tip.
+   *
+   * @param drawnMm how wide it is drawn at even steps, at the size in which it is placed
+   */
+  public static DepthAlong byWidth(Work.Groove groove, List<Double> drawnMm, double lengthMm) {
+    Tool tool = groove.tool();
+    List<Double> depths = new ArrayList<>();
+    for (double drawn : drawnMm) {
+      double below = tool.shape().heightAtMm(Math.min(drawn / 2, tool.radiusMm()));
+      depths.add(Math.min(groove.depthMm(), Math.max(0, below) + groove.proudMm()));
+    }
+    return even(depths, lengthMm);
   }
 
   /** Depths at even steps along a line. */
-  static DepthAlong even(List<Double> depthsMm, double lengthMm) {
+  private static DepthAlong even(List<Double> depthsMm, double lengthMm) {
     List<Double> at = new ArrayList<>();
     int steps = depthsMm.size() - 1;
     for (int i = 0; i <= steps; i++) {

@@ -69,7 +69,7 @@ public final class Intents {
               List<Double> drawn = varying.get(line);
               intents.addAll(
                   FadingIntents.of(
-                      name, placed, groove, l -> groove.depths(drawn, l), flattenMm));
+                      name, placed, groove, l -> DepthAlong.byWidth(groove, drawn, l), flattenMm));
             } else {
               byWidth(name, placed, groove, groove.depthMm(widths.get(line) * scale));
             }

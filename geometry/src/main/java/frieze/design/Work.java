@@ -5,7 +5,6 @@ import frieze.curve.Point;
 import frieze.diagnostic.SourceSpan;
 import frieze.shop.Tool;
 import frieze.shop.Torch;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -108,20 +107,6 @@ public sealed interface Work {
         return byWidth ? 0 : depthMm;
       }
       return Math.min(depthMm, below + proudMm);
-    }
-
-    /**
-     * The depths along a line that is drawn thick and thin; 0 where it is no wider than the tip.
-     *
-     * @param drawnMm how wide it is drawn at even steps, at the size in which it is placed
-     */
-    public DepthAlong depths(List<Double> drawnMm, double lengthMm) {
-      List<Double> depths = new ArrayList<>();
-      for (double drawn : drawnMm) {
-        double below = tool.shape().heightAtMm(Math.min(drawn / 2, tool.radiusMm()));
-        depths.add(Math.min(depthMm, Math.max(0, below) + proudMm));
-      }
-      return DepthAlong.even(depths, lengthMm);
     }
 
     /** A groove of one depth. */

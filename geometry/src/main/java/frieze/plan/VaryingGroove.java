@@ -44,8 +44,7 @@ final class VaryingGroove {
       for (int i = 1; i < depths.depthsMm().size() - 1; i++) {
         least = depths.depthsMm().get(i) < depths.depthsMm().get(least) ? i : least;
       }
-      return new Run(
-          line.startingAt(depths.atMm().get(least)), depths.startingAt(least));
+      return new Run(line.startingAt(depths.atMm().get(least)), depths.startingAt(least));
     }
 
     /** Without what is no wider than the tip at either end: there is nothing to cut. */
@@ -105,8 +104,7 @@ final class VaryingGroove {
   static Cut cut(String origin, Run run, Tool tool, Feeds feeds, double limitMm) {
     Track line = run.line();
     MoveBuilder moves =
-        new MoveBuilder(
-            tool, feeds, new Position(line.start(), MoveBuilder.AIR_MM));
+        new MoveBuilder(tool, feeds, new Position(line.start(), MoveBuilder.AIR_MM));
     VaryingGroove groove = new VaryingGroove(line, run.floor(), moves);
     groove.enter(tool, run.entryMm(), limitMm);
     groove.cut(DepthPasses.depths(run.floor().mostMm(), limitMm));

@@ -65,10 +65,10 @@ final class WidthCheck {
       found.warning(
           PlanCode.THINNER_THAN_TIP,
           work.where(),
-          partly
-              + " lines in "
+          (partly == 1 ? "a line in " : partly + " lines in ")
               + motif.name()
-              + " are in places no wider than the tip of "
+              + (partly == 1 ? " is" : " are")
+              + " in places no wider than the tip of "
               + work.tool().name()
               + ", which cuts nothing there",
           "a bit with a finer tip reaches farther into them");

@@ -234,7 +234,7 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
   /** A line drawn thick and thin; empty if it is all thinner than the tip, or can't be cut. */
   private Optional<VaryingGroove.Run> varying(
       Work.Groove groove, String origin, Track line, List<Double> drawnMm) {
-    DepthAlong depths = groove.depths(drawnMm, line.lengthMm());
+    DepthAlong depths = DepthAlong.byWidth(groove, drawnMm, line.lengthMm());
     if (depths.mostMm() <= 0) {
       return Optional.empty();
     }

@@ -76,7 +76,8 @@ final class CentreLines {
     List<Piece> pieces = new ArrayList<>();
     List<Path> even = found.stream().filter(f -> f.widths().isEmpty()).map(Found::path).toList();
     if (!even.isEmpty()) {
-      pieces.add(new Piece(label(area.id()), even, Optional.empty(), Optional.of(pen(2 * axis.radius()))));
+      pieces.add(
+          new Piece(label(area.id()), even, Optional.empty(), Optional.of(pen(2 * axis.radius()))));
     }
     for (Found line : found) {
       if (!line.widths().isEmpty()) {
@@ -94,8 +95,7 @@ final class CentreLines {
   }
 
   private static Stroke pen(double width) {
-    return new Stroke(
-        width, Stroke.Cap.ROUND, Stroke.Join.ROUND, 4, List.of(), 0, Affine.IDENTITY);
+    return new Stroke(width, Stroke.Cap.ROUND, Stroke.Join.ROUND, 4, List.of(), 0, Affine.IDENTITY);
   }
 
   private List<Found> found(double toleranceMm) {

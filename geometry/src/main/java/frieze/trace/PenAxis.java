@@ -191,9 +191,7 @@ record PenAxis(List<Stroke> strokes, List<Node> nodes, double radius) {
       while (free(first(chain)) && from < to - 2 && runsOut(chain.get(from), chain.get(from + 1))) {
         from++;
       }
-      while (free(last(chain))
-          && from < to - 2
-          && runsOut(chain.get(to - 1), chain.get(to - 2))) {
+      while (free(last(chain)) && from < to - 2 && runsOut(chain.get(to - 1), chain.get(to - 2))) {
         to--;
       }
       return chain.subList(from, to);
@@ -201,8 +199,7 @@ record PenAxis(List<Stroke> strokes, List<Node> nodes, double radius) {
 
     private boolean runsOut(Disc end, Disc before) {
       double step = end.centre().distance(before.centre());
-      return end.radiusMm() < TAPERED * radius
-          && before.radiusMm() - end.radiusMm() > STEEP * step;
+      return end.radiusMm() < TAPERED * radius && before.radiusMm() - end.radiusMm() > STEEP * step;
     }
 
     private static double length(List<Disc> chain) {

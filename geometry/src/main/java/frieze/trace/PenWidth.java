@@ -34,10 +34,7 @@ final class PenWidth {
     double[] radius = new double[n];
     for (int i = 0; i < n; i++) {
       radius[i] = radii.get(i % points.size());
-      at[i] =
-          i == 0
-              ? 0
-              : at[i - 1] + points.get(i - 1).distance(points.get(i % points.size()));
+      at[i] = i == 0 ? 0 : at[i - 1] + points.get(i - 1).distance(points.get(i % points.size()));
     }
     return new PenWidth(at, radius);
   }

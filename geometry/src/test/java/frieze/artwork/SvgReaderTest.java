@@ -129,8 +129,9 @@ class SvgReaderTest {
                 + "<g style='display:none'><rect width='9' height='9'/></g>");
     assertThat(art.pieces()).extracting(Piece::id).containsExactly("kept", "back");
     assertThat(art.notes())
-        .singleElement()
-        .satisfies(d -> assertThat(d.message()).startsWith("9 things are"));
+        .extracting(Diagnostic::code)
+        .containsExactlyInAnyOrder(ArtworkCode.INVISIBLE_LEFT_OUT, ArtworkCode.NO_AREA);
+    assertThat(art.notes()).anyMatch(d -> d.message().startsWith("8 things are"));
   }
 
   @Test
@@ -207,11 +208,25 @@ class SvgReaderTest {
 
   @Test
   void a_line_may_keep_how_wide_it_is_place_by_place() {
-    String line = "<path d='M0 0H9%s' stroke='black' stroke-width='2' fill='none' data-width-parts='%s'/>";
+    String line =
+        "<path d='M0 0H9%s' stroke='black' stroke-width='2' fill='none' data-width-parts='%s'/>";
     Piece one = Drawings.inMm(line.formatted("", " 1 0.5 .25 ")).pieces().get(0);
     assertThat(one.stroke().orElseThrow().parts()).containsExactly(1.0, 0.5, 0.25);
     assertThat(one.strokeWidthMm().orElseThrow()).isCloseTo(2, within(1e-9));
     Piece two = Drawings.inMm(line.formatted("M0 5H9", "1 0.5")).pieces().get(0);
     assertThat(two.stroke().orElseThrow().parts()).as("which of the two lines?").isEmpty();
+  }
+
+  @Test
+  void
+      an_outline_along_an_axis_that_encloses_nothing_and_doubled_points_are_told_with_their_places() {
+    Artwork art = Drawings.inMm("<path d='M1 2H9z'/><path d='M0 0H9H9V9V9z'/>");
+    assertThat(art.pieces()).hasSize(1);
+    assertThat(art.notes())
+        .extracting(Diagnostic::code)
+        .containsExactlyInAnyOrder(ArtworkCode.NO_AREA, ArtworkCode.DOUBLED_POINTS);
+    assertThat(art.notes())
+        .anyMatch(d -> d.message().contains("8.0000 mm long about (mm) 5.000, -2.000"))
+        .anyMatch(d -> d.message().contains("doubled points removed: 2, the first at (mm) 9.000"));
   }
 }
