@@ -81,6 +81,53 @@ class FitCommandTest {
     assertThat(run("--dry-season", "70 F, 30%").err()).contains("give both seasons");
   }
 
+  /**
+   * A parallelogram, 3 to the right over 130, with a rail that hangs in by 1: heights 130 - 4 t (1 -
+   * t) at quarters.
+   */
+  @Test
+  void the_lean_and_the_bow_of_the_report_are_those_of_the_frame() {
+    Shell.Result result =
+        new Shell(folder)
+            .run(
+                "fit",
+                "--sides",
+                String.format(Locale.ROOT, "700, %1$.9f, 700, %1$.9f", Math.hypot(3, 130)),
+                "--diagonals",
+                String.format(Locale.ROOT, "%.9f, %.9f", Math.hypot(703, 130), Math.hypot(697, 130)),
+                "--height",
+                height(0.25),
+                "--height",
+                height(0.5),
+                "--height",
+                height(0.75),
+                "--species",
+                "white ash");
+    assertThat(result.code()).as(result.err()).isZero();
+    assertThat(result.out())
+        .contains("left side leans 3.00 mm to the right over the height, right side 3.00 mm to")
+        .contains("rails bow 1.00 mm into the opening, both together")
+        .contains("clear upright rectangle: 697.00 mm wide, 129.00 mm high");
+  }
+
+  /** At a share of the way between the two leaning sides, over the bottom rail. */
+  private static String height(double t) {
+    return String.format(Locale.ROOT, "%.9f, %.9f", 3 + t * (700 - 3), 130 - 4 * t * (1 - t));
+  }
+
+  @Test
+  void notches_are_told_with_all_their_sizes_and_wrong_lugs_are_refused() {
+    Shell.Result result = run("--gap", "1 mm", "--lug", "bottom, 75, 25, 19");
+    assertThat(result.code()).as(result.err()).isZero();
+    assertThat(result.out())
+        .containsPattern("lug 1 +bottom +73.00 mm +27.00 mm +19.00 mm +1.00 mm")
+        .containsPattern("lug 1 +1.00 mm +0.96 mm +\\d\\.\\d\\d mm");
+    assertThat(run("--lug", "75, 25, 19").code()).isEqualTo(ExitCode.USAGE.number());
+    assertThat(run("--lug", "bottom, 75, 25").err()).contains("must have 3 lengths");
+    assertThat(run("--lug", "bottom, 710, 25, 10").err()).contains("OPEN-002", "8 mm");
+    assertThat(run("--lug", "left, 40, 20, 800").err()).contains("OPEN-003");
+  }
+
   private static String row(String name, double opening, double cut, double perPct) {
     return String.format(
         Locale.ROOT,

@@ -129,4 +129,25 @@ class OpeningReaderTest {
     assertThat(failure(job(RECTANGLE, ASH).replace("opening: " + RECTANGLE, "size: " + RECTANGLE)))
         .contains("JOB-019", "opening");
   }
+
+  /** The linear rule is published for 6 to 14 %. */
+  @Test
+  void a_season_beyond_the_published_range_is_a_warning_of_the_job() {
+    String dry = ASH.replace("lowest: 6%", "lowest: 4%");
+    String text = job(RECTANGLE, dry);
+    MemoryFiles files = new MemoryFiles().with("job.yaml", text);
+    Job job = JobReader.read("job.yaml", files, List.of("short-arcs"));
+    assertThat(Build.designs(job, files).get(0).notes())
+        .singleElement()
+        .satisfies(
+            n ->
+                assertThat(n.toString())
+                    .contains("warning[WOOD-002]", "from 4.0 to 12.0 %", "6 to 14 %"));
+    Job within =
+        JobReader.read(
+            "job.yaml",
+            new MemoryFiles().with("job.yaml", job(RECTANGLE, ASH)),
+            List.of("short-arcs"));
+    assertThat(Build.designs(within, files).get(0).notes()).isEmpty();
+  }
 }
