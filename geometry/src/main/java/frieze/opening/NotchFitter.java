@@ -15,13 +15,20 @@ import java.util.List;
  * floor and the flank on the middle's side come nearer to the lug, when it shrinks the other flank.
  *
  * <p><em>Guarantees:</em> without a given clearance, the play is left on all three sides of the lug
- * in all seasons, and no less than the gap of its side is cut.
+ * in all seasons, and no less than the gap of its side is cut. A strip beside it that would break
+ * off is left out too.
  */
 final class NotchFitter {
   /** Each look takes the error of the clearance down by the wood's movement, under 5 %. */
   private static final int LOOKS = 4;
 
   private static final double ROUNDING_MM = 1e-6;
+
+  /** A narrower strip of wood beside a notch breaks off: common sense, no published value. */
+  static final double LEAST_STRIP_MM = 3;
+
+  /** How far a box goes beyond an end of its side, and beyond how that may lean. */
+  private static final double OUTSIDE_MM = 10;
 
   private final Quadrilateral hole;
   private final InsertRequest asked;
@@ -62,21 +69,24 @@ final class NotchFitter {
           "the " + lug.side() + " is " + Amounts.length(length) + " between its corners");
     }
     double clearance = lug.clearanceMm().orElseGet(() -> needed(lug));
-    double start = lug.startMm(length) - clearance;
-    double deep = lug.depthMm() + clearance;
-    double wide = lug.widthMm() + 2 * clearance;
+    List<Point> box = box(hole, lug, clearance, LEAST_STRIP_MM + clearance);
+    double first = onEdge(side, box.get(2));
+    double last = onEdge(side, box.get(1));
     boolean forwards = lug.side() == Lug.Side.BOTTOM || lug.side() == Lug.Side.RIGHT;
-    Point near = at(side, forwards ? start : start + wide, gaps.get(side));
-    Point corner = cut.corner(forwards ? side : side + 1);
-    double from = near.minus(corner).dot(cut.along(side)) * (forwards ? 1 : -1);
     return new Notch(
         lug,
-        box(hole, lug, clearance),
-        wide,
-        deep - gaps.get(side),
-        Math.max(0, from),
+        box,
+        last - first,
+        lug.depthMm() + clearance - gaps.get(side),
+        forwards ? first : cut.length(side) - last,
         clearance,
         gap(lug, clearance));
+  }
+
+  /** Where along the panel's edge a place lies; at its end if it lies beyond. */
+  private double onEdge(int side, Point p) {
+    double along = p.minus(cut.corner(side)).dot(cut.along(side));
+    return Math.max(0, Math.min(cut.length(side), along));
   }
 
   /** How a message calls a lug. */
@@ -84,18 +94,25 @@ final class NotchFitter {
     return "the lug \"" + lug.name() + "\" at the " + lug.side();
   }
 
-  /** A lug grown by a clearance, from its floor out beyond the opening. */
-  static List<Point> box(Quadrilateral sides, Lug lug, double clearanceMm) {
+  /**
+   * A lug grown by a clearance, from its floor out beyond the opening.
+   *
+   * @param stripMm what would be left between it and an end of its side goes too, if it is narrower
+   */
+  static List<Point> box(Quadrilateral sides, Lug lug, double clearanceMm, double stripMm) {
     int side = lug.side().number;
     double length = sides.length(side);
+    double deep = lug.depthMm() + clearanceMm;
     double from = lug.startMm(length) - clearanceMm;
     double to = from + lug.widthMm() + 2 * clearanceMm;
-    double deep = lug.depthMm() + clearanceMm;
+    double beyond = deep + stripMm + OUTSIDE_MM;
+    double first = from < stripMm ? -beyond : from;
+    double last = to > length - stripMm ? length + beyond : to;
     return List.of(
-        at(sides, side, to, -length),
-        at(sides, side, to, deep),
-        at(sides, side, from, deep),
-        at(sides, side, from, -length));
+        at(sides, side, last, -length),
+        at(sides, side, last, deep),
+        at(sides, side, first, deep),
+        at(sides, side, first, -length));
   }
 
   private Point at(int side, double alongMm, double deepMm) {

@@ -100,7 +100,7 @@ public record Sitting(
     for (Notch notch : notches) {
       Lug lug = notch.lug();
       if (Math.min(lug.depthMm(), lug.widthMm() / 2) > tapeMm) {
-        List<Point> box = NotchFitter.box(sides, lug, -tapeMm);
+        List<Point> box = NotchFitter.box(sides, lug, -tapeMm, 3 * tapeMm);
         left = left.flatMap(path -> BoxCut.of(path, box));
       }
     }

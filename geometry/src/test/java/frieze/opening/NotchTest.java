@@ -123,7 +123,10 @@ class NotchTest {
     assertThat(area(sitting.panel().outline()).area())
         .isCloseTo(
             area(sharp).area() - (30 * 20 - round) - (20 * 10 - round), within(4 * 5 * FLATTEN));
-    assertThat(sitting.notches().get(0).fromMm()).isZero();
+    Notch notch = sitting.notches().get(0);
+    assertThat(notch.fromMm()).isZero();
+    assertThat(notch.widthMm()).isCloseTo(30 + 1 - 1, within(ROUNDING));
+    assertThat(notch.depthMm()).isCloseTo(20, within(ROUNDING));
   }
 
   /** With Region as the judge: it shares no code with the cutting of outlines. */
@@ -203,5 +206,17 @@ class NotchTest {
     assertThat(area(beyond).area()).isCloseTo(701 * 131 - (100 - 2 * 0.5) * 30, within(ROUNDING));
     assertThat(beyond.transformed(Affine.IDENTITY).bounds().width())
         .isCloseTo(701, within(ROUNDING));
+  }
+
+  @Test
+  void a_strip_that_would_break_off_is_left_out() {
+    Path narrow = fit(OPENING, Bead.NONE, gap(1), lug(Lug.Side.BOTTOM, 3.9, 30, 20)).panel().outline();
+    assertThat(area(narrow).area()).isCloseTo(698 * 128 - 20 * (3.9 + 31 - 1), within(1e-3));
+    Path wide = fit(OPENING, Bead.NONE, gap(1), lug(Lug.Side.BOTTOM, 5.1, 30, 20)).panel().outline();
+    assertThat(area(wide).area()).isCloseTo(698 * 128 - 20 * 32, within(1e-3));
+    // Also in the outline that must not go in: the lug stands in the corner.
+    Path beyond =
+        fit(OPENING, Bead.NONE, gap(1), lug(Lug.Side.BOTTOM, 0, 30, 20)).beyond().orElseThrow();
+    assertThat(area(beyond).area()).isCloseTo(701 * 131 - 20 * 30, within(1e-3));
   }
 }
