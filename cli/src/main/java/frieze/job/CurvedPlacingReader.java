@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 /** Reads the patterns that go along a curved line or around the panel. */
 final class CurvedPlacingReader {
@@ -29,13 +30,25 @@ final class CurvedPlacingReader {
   /** Reads {@code follow}; empty after an error. */
   Optional<Pattern> follow(Values v) {
     Optional<String> drawing = v.find(PatternKeys.Follow.DRAWING);
-    Optional<Double> arch = v.find(PatternKeys.Follow.ARCH);
-    if (drawing.isPresent() == arch.isPresent()) {
+    List<Key<?>> lines =
+        Stream.<Key<?>>of(
+                PatternKeys.Follow.DRAWING, PatternKeys.Follow.ARCH, PatternKeys.Follow.BETWEEN)
+            .filter(v::has)
+            .toList();
+    if (lines.size() != 1) {
       found.error(
-          drawing.isPresent() ? JobCode.KEYS_EXCLUDE : JobCode.MISSING_KEY,
+          lines.isEmpty() ? JobCode.MISSING_KEY : JobCode.KEYS_EXCLUDE,
           v.where(),
-          "\"follow\" needs \"drawing\" or \"arch\", one of them",
-          "{arch: 2 in, count: 9}, or {drawing: vine, count: 9}");
+          "\"follow\" needs \"drawing\", \"arch\" or \"between\", one of them",
+          "{arch: 2 in, count: 9}, {drawing: vine, count: 9}, or {between: edges, count: 9}");
+      return Optional.empty();
+    }
+    if (v.get(PatternKeys.Follow.SWELL) && !v.has(PatternKeys.Follow.BETWEEN)) {
+      found.error(
+          JobCode.KEYS_EXCLUDE,
+          v.where(PatternKeys.Follow.SWELL),
+          "\"swell\" is for the line \"between\" the edges",
+          "follow: {between: edges, count: 9, swell: yes}");
       return Optional.empty();
     }
     if (!v.has(PatternKeys.Follow.COUNT) && !v.has(PatternKeys.Follow.PITCH)) {
@@ -49,19 +62,24 @@ final class CurvedPlacingReader {
     if (drawing.isPresent() && !isDrawn(drawing.get(), v, PatternKeys.Follow.DRAWING)) {
       return Optional.empty();
     }
-    Follow.Course course =
-        drawing
-            .<Follow.Course>map(d -> new Follow.Drawn(d, v.find(PatternKeys.Follow.PICK)))
-            .orElseGet(() -> new Follow.Arch(arch.orElseThrow()));
     return Optional.of(
         new Follow(
-            course,
+            course(v),
             v.get(PatternKeys.Along.GROUP),
             v.find(PatternKeys.Follow.COUNT).orElse(0),
             v.get(PatternKeys.Along.INSET),
             optional(v, PatternKeys.Follow.RISE),
             optional(v, PatternKeys.Follow.PITCH),
             v.get(PatternKeys.Follow.STRETCH)));
+  }
+
+  private static Follow.Course course(Values v) {
+    if (v.has(PatternKeys.Follow.BETWEEN)) {
+      return new Follow.Between(v.get(PatternKeys.Follow.SWELL));
+    }
+    return v.find(PatternKeys.Follow.DRAWING)
+        .<Follow.Course>map(d -> new Follow.Drawn(d, v.find(PatternKeys.Follow.PICK)))
+        .orElseGet(() -> new Follow.Arch(v.get(PatternKeys.Follow.ARCH)));
   }
 
   /** Reads {@code border}; empty after an error. */

@@ -65,7 +65,7 @@ final class PatternKeys {
             Types.TEXT,
             "an arc, by `arch`",
             "The name of a drawing whose longest line is followed. The middle of the drawing lies on"
-                + " the panel's. Give `drawing` or `arch`.");
+                + " the panel's. Give `drawing`, `arch` or `between`.");
     static final Key<String> PICK =
         Key.optional(
             "pick",
@@ -80,6 +80,19 @@ final class PatternKeys {
             "the line of a `drawing`",
             "An arc from border to border, its middle this much higher than its ends; below 0 for"
                 + " lower.");
+    static final Key<Boolean> BETWEEN =
+        Key.optional(
+            "between",
+            new ChoiceType<>(List.of(Word.of(true, "edges"))),
+            "an arc, by `arch`, or a `drawing`",
+            "The line midway between the panel's lower and upper edge.");
+    static final Key<Boolean> SWELL =
+        Key.withDefault(
+            "swell",
+            Types.YES_NO,
+            "no",
+            "With `between`, whether each motif is as large as the panel is high at its place, less the"
+                + " inset, and as drawn where it is highest.");
     static final Key<Integer> COUNT =
         Key.optional(
             "count", Types.count(1, MOST), "as the `pitch` gives", "The number of motifs.");
@@ -106,7 +119,18 @@ final class PatternKeys {
         new Section(
             "follow",
             "A motif repeated along a curved line, each turned as the line runs.",
-            List.of(DRAWING, PICK, ARCH, Along.GROUP, COUNT, PITCH, STRETCH, Along.INSET, RISE));
+            List.of(
+                DRAWING,
+                PICK,
+                ARCH,
+                BETWEEN,
+                SWELL,
+                Along.GROUP,
+                COUNT,
+                PITCH,
+                STRETCH,
+                Along.INSET,
+                RISE));
 
     private Follow() {}
   }

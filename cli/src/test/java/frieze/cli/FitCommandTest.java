@@ -82,8 +82,8 @@ class FitCommandTest {
   }
 
   /**
-   * A parallelogram, 3 to the right over 130, with a rail that hangs in by 1: heights 130 - 4 t (1 -
-   * t) at quarters.
+   * A parallelogram, 3 to the right over 130, with a rail that hangs in by 1: heights 130 - 4 t (1
+   * - t) at quarters.
    */
   @Test
   void the_lean_and_the_bow_of_the_report_are_those_of_the_frame() {
@@ -94,7 +94,8 @@ class FitCommandTest {
                 "--sides",
                 String.format(Locale.ROOT, "700, %1$.9f, 700, %1$.9f", Math.hypot(3, 130)),
                 "--diagonals",
-                String.format(Locale.ROOT, "%.9f, %.9f", Math.hypot(703, 130), Math.hypot(697, 130)),
+                String.format(
+                    Locale.ROOT, "%.9f, %.9f", Math.hypot(703, 130), Math.hypot(697, 130)),
                 "--height",
                 height(0.25),
                 "--height",

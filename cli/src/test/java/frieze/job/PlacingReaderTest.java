@@ -172,4 +172,16 @@ class PlacingReaderTest {
     String thrown = job("", "").replace("along: {count: 5}", "scatter: {count: 5}, clip: 2");
     assertThat(failure(thrown)).contains("job.yaml:11:50", "\"clip\" is for motifs that go on");
   }
+
+  @Test
+  void the_line_between_the_edges_is_read_and_excludes_the_others() {
+    assertThat(((Follow) pattern("follow: {between: edges, swell: yes, count: 5}")).course())
+        .isEqualTo(new Follow.Between(true));
+    String two =
+        job("", "").replace("along: {count: 5}", "follow: {between: edges, arch: 9, count: 5}");
+    assertThat(failure(two)).contains("JOB-019", "one of them");
+    String swelling =
+        job("", "").replace("along: {count: 5}", "follow: {arch: 9, swell: yes, count: 5}");
+    assertThat(failure(swelling)).contains("JOB-019", "\"swell\"");
+  }
 }

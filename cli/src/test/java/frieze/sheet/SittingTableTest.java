@@ -29,8 +29,7 @@ class SittingTableTest {
   /** It leans by 1.25 at the left and 3.5 at the right, and its rails bow in by 0.8. */
   private static final FittedOpening OPENING =
       new FittedOpening(
-          List.of(
-              Point.ORIGIN, new Point(700, 0), new Point(703.5, 130), new Point(1.25, 131)),
+          List.of(Point.ORIGIN, new Point(700, 0), new Point(703.5, 130), new Point(1.25, 131)),
           -0.8,
           List.of(new FittedOpening.Residual("bottom", 700, 700.1)),
           0.21,
@@ -38,15 +37,13 @@ class SittingTableTest {
           0.44);
 
   private static Sitting sitting(double coating, double sanded, Moisture moisture) {
-    Lug lug =
-        new Lug("lug 1", Lug.Side.TOP, 80, 25, 15, OptionalDouble.of(2), SourceSpan.NONE);
+    Lug lug = new Lug("lug 1", Lug.Side.TOP, 80, 25, 15, OptionalDouble.of(2), SourceSpan.NONE);
     InsertRequest asked =
         new InsertRequest(
             Optional.empty(), 0.7, 0.002 / 30, 0.00274, moisture, new Allowances(coating, sanded));
     return InsertFitter.fit(
         "apron",
-        new InsertFitter.Welded(
-            OPENING, new Bead(Bead.Shape.ROUND, 5), List.of(lug), 0.4),
+        new InsertFitter.Welded(OPENING, new Bead(Bead.Shape.ROUND, 5), List.of(lug), 0.4),
         asked,
         SourceSpan.NONE);
   }
@@ -78,13 +75,14 @@ class SittingTableTest {
     Sitting.Gap tight = sitting.tightestCorner();
     expected.addAll(List.of(tight.wettestMm(), Math.abs(tight.wettestMm() - 0.4)));
     Notch notch = sitting.notches().get(0);
-    expected.addAll(
-        List.of(notch.fromMm(), notch.widthMm(), notch.depthMm(), notch.clearanceMm()));
+    expected.addAll(List.of(notch.fromMm(), notch.widthMm(), notch.depthMm(), notch.clearanceMm()));
     String text = text(sitting, false);
     List<Double> told = millimetres(text);
     assertThat(told).hasSameSizeAs(expected);
     for (int i = 0; i < told.size(); i++) {
-      assertThat(told.get(i)).as("number %d of %s", i + 1, text).isCloseTo(expected.get(i), within(ROUNDED));
+      assertThat(told.get(i))
+          .as("number %d of %s", i + 1, text)
+          .isCloseTo(expected.get(i), within(ROUNDED));
     }
     assertThat(text)
         .contains("left side leans 1.25 mm to the right over the height, the right side 3.5 mm to")

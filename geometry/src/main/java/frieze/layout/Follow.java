@@ -22,8 +22,9 @@ import java.util.function.Function;
  * One motif repeated along a curved line, each turned as the line runs.
  *
  * <p><em>Guarantees:</em> the middles of the motifs, or the feet of those that stand beside the
- * line, are equally far apart, measured along it. On a closed line a whole number of periods goes
- * round. No motif lies nearer to the panel's outline than the inset.
+ * line, are equally far apart, measured along it; where motifs differ in size, in proportion to it.
+ * On a closed line a whole number of periods goes round. No motif lies nearer to the panel's
+ * outline than the inset.
  *
  * @param course the line
  * @param drawn the line of a drawing, once {@link #resolved} has found it
@@ -57,6 +58,14 @@ public record Follow(
    * @param riseMm how much higher; below 0 for lower
    */
   public record Arch(double riseMm) implements Course {}
+
+  /**
+   * The line midway between the panel's lower and upper edge.
+   *
+   * @param swelling whether each motif is as large as the band between them is high at its place,
+   *     and as drawn where it is highest
+   */
+  public record Between(boolean swelling) implements Course {}
 
   public Follow {
     if (count < 1 && pitchMm.isEmpty()) {
@@ -118,11 +127,10 @@ public record Follow(
 
   @Override
   public List<Placement> reachingOver(String motif, Hull hull, Panel panel, SourceSpan where) {
-    Path line = line(panel, where);
-    ArcLength along = ArcLength.of(line);
+    Guide along = guide(panel, where);
     // The middles of the first and the last may lie at the ends of the line.
-    int columns = columns(0, along.lengthMm(), line.closed(), where);
-    double pitch = pitch(along.lengthMm(), columns, line.closed());
+    int columns = columns(0, along.lengthMm(), along.isClosed(), where);
+    double pitch = pitch(along.lengthMm(), columns, along.isClosed());
     return placements(motif, hull.bounds(), along, columns, pitch);
   }
 
@@ -136,15 +144,14 @@ public record Follow(
 
   @Override
   public List<Placement> place(String motif, Hull hull, Panel panel, long seed, SourceSpan where) {
-    Path line = line(panel, where);
-    ArcLength along = ArcLength.of(line);
+    Guide along = guide(panel, where);
     Bounds size = hull.bounds();
-    int columns = columns(size.width(), along.lengthMm(), line.closed(), where);
-    double pitch = pitch(along.lengthMm(), columns, line.closed());
+    int columns = columns(size.width(), along.lengthMm(), along.isClosed(), where);
+    double pitch = pitch(along.lengthMm(), columns, along.isClosed());
     checkWidth(motif, size.width(), pitch, columns, along.lengthMm(), where);
     Band band = Band.of(panel, insetMm);
     List<Placement> placed = placements(motif, size, along, columns, pitch);
-    boolean mayBeFewer = count == 0 && !fills(line.closed());
+    boolean mayBeFewer = count == 0 && !fills(along.isClosed());
     while (mayBeFewer && placed.size() > group.rows() && !areInside(placed, hull, band)) {
       columns--;
       placed = placements(motif, size, along, columns, pitch);
@@ -154,18 +161,19 @@ public record Follow(
   }
 
   private List<Placement> placements(
-      String motif, Bounds size, ArcLength along, int columns, double pitch) {
+      String motif, Bounds size, Guide along, int columns, double pitch) {
     double first = along.isClosed() ? 0 : (along.lengthMm() - (columns - 1) * pitch) / 2;
     double rise = riseMm.orElse(group.rows() == 2 ? size.height() / 2 : 0);
     Affine toMiddle = Affine.translation(-size.centre().x(), -size.centre().y());
     List<Placement> result = new ArrayList<>();
     for (int column = 0; column < columns; column++) {
-      ArcLength.Station at = along.at(first + column * pitch);
+      Guide.Place at = along.at(first + column * pitch);
       for (Symmetry s : group.inColumn(column)) {
         Affine map =
             toMiddle
                 .then(Affine.scaling(s.xSign(), s.ySign()))
                 .then(Affine.translation(0, s.ySign() * rise))
+                .then(Affine.scaling(at.size(), at.size()))
                 .then(Affine.rotation(at.directionRad()))
                 .then(Affine.translation(at.point().x(), at.point().y()));
         result.add(new Placement(motif, result.size() + 1, new FrameMap<>(map)));
@@ -176,6 +184,12 @@ public record Follow(
 
   private static boolean areInside(List<Placement> placed, Hull hull, Band band) {
     return placed.stream().allMatch(p -> band.holds(p.hull(hull)));
+  }
+
+  private Guide guide(Panel panel, SourceSpan where) {
+    return course instanceof Between between
+        ? Guide.Midway.of(panel, insetMm, between.swelling(), where)
+        : Guide.Even.of(line(panel, where));
   }
 
   private Path line(Panel panel, SourceSpan where) {

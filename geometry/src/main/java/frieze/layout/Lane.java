@@ -52,7 +52,14 @@ record Lane(Bounds band, Affine toPanel) {
     return new Lane(band, toRow.inverse());
   }
 
-  private record Span(Point from, Point to) {
+  /** From the lowest to the highest point of a panel at places along X. */
+  static List<Span> upAt(Panel panel, List<Double> xs) {
+    List<Point> ring = Flattener.flatten(panel.whole(), FLATTEN_MM);
+    return xs.stream().map(x -> upAt(ring, x)).toList();
+  }
+
+  /** Two places on the outline, one across from the other. */
+  record Span(Point from, Point to) {
     Point middle() {
       return from.towards(to, 0.5);
     }

@@ -210,9 +210,11 @@ class NotchTest {
 
   @Test
   void a_strip_that_would_break_off_is_left_out() {
-    Path narrow = fit(OPENING, Bead.NONE, gap(1), lug(Lug.Side.BOTTOM, 3.9, 30, 20)).panel().outline();
+    Path narrow =
+        fit(OPENING, Bead.NONE, gap(1), lug(Lug.Side.BOTTOM, 3.9, 30, 20)).panel().outline();
     assertThat(area(narrow).area()).isCloseTo(698 * 128 - 20 * (3.9 + 31 - 1), within(1e-3));
-    Path wide = fit(OPENING, Bead.NONE, gap(1), lug(Lug.Side.BOTTOM, 5.1, 30, 20)).panel().outline();
+    Path wide =
+        fit(OPENING, Bead.NONE, gap(1), lug(Lug.Side.BOTTOM, 5.1, 30, 20)).panel().outline();
     assertThat(area(wide).area()).isCloseTo(698 * 128 - 20 * 32, within(1e-3));
     // Also in the outline that must not go in: the lug stands in the corner.
     Path beyond =
