@@ -1,6 +1,7 @@
 package frieze.plan;
 
 import frieze.curve.Tolerances;
+import frieze.diagnostic.Amounts;
 import frieze.region.Offset;
 import frieze.region.Region;
 import java.util.List;
@@ -8,6 +9,9 @@ import java.util.List;
 /** The radius of the largest disc in a region, by halving. */
 final class Inradius {
   private static final int STEPS = 12;
+
+  /** Messages tell widths to a hundredth: two that differ by less would read alike or odd. */
+  private static final double TOLD_APART_MM = 0.01;
 
   private Inradius() {}
 
@@ -24,5 +28,10 @@ final class Inradius {
       }
     }
     return low;
+  }
+
+  /** Says how wide a place is, after the width of a tool that does not fit into it. */
+  static String beside(double widestMm, double toolMm) {
+    return toolMm - widestMm < TOLD_APART_MM ? "no wider" : Amounts.length(widestMm);
   }
 }

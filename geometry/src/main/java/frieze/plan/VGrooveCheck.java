@@ -134,7 +134,7 @@ final class VGrooveCheck {
               + ", which lies about "
               + Amounts.place(area.bounds().centre().x(), area.bounds().centre().y())
               + " of the drawing, is "
-              + Amounts.length(2 * Inradius.of(area, vee.tipMm() / 2)),
+              + Inradius.beside(2 * Inradius.of(area, vee.tipMm() / 2), vee.tipMm()),
           "use a bit with a finer tip, or a larger motif");
     }
   }

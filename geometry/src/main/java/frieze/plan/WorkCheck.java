@@ -169,7 +169,7 @@ final class WorkCheck implements Work.Visitor<Boolean> {
             + " wide but the widest place of "
             + motif
             + " is "
-            + Amounts.length(widest - 2 * setup.allowance().wallsMm()),
+            + Inradius.beside(widest - 2 * setup.allowance().wallsMm(), work.tool().diameterMm()),
         "use a smaller tool, or a larger motif");
   }
 

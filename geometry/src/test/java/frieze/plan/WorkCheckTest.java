@@ -45,6 +45,18 @@ class WorkCheckTest {
         .hasMessageContaining("is 5.9 mm (0.232 in)");
   }
 
+  /** Told to a hundredth, 3.175 mm and what halving finds of it would be 3.18 and 3.17 mm. */
+  @Test
+  void a_place_just_as_wide_as_the_tool_is_said_to_be_no_wider() {
+    Tool eighth = Bench.flat(3.175, 1, true);
+    Motif slot = Bench.filled("field", Bench.rectangle(0, 0, 30, 3.175));
+    assertBad(slot, Bench.recess("field", eighth, 2))
+        .hasMessageContaining("3.18 mm (0.125 in) wide but the widest place of field is no wider");
+    Motif narrower = Bench.filled("field", Bench.rectangle(0, 0, 30, 3.155));
+    assertBad(narrower, Bench.recess("field", eighth, 2))
+        .hasMessageContaining("is 3.15 mm (0.124 in)");
+  }
+
   @Test
   void a_depth_beyond_the_stock_or_the_tool_or_nothing_is_refused() {
     assertBad(FIELD, Bench.groove("field", FLAT_6, 18.9)).hasMessageContaining("PLAN-002");

@@ -12,16 +12,15 @@ import java.util.OptionalDouble;
 
 /** Single moves, and the passages that checks see, without a text. */
 final class Moves {
-  private static final Executed.State STATE =
-      new Executed.State(
-          Optional.empty(), Executed.Rotation.CLOCKWISE, OptionalDouble.of(16000), false);
-
   private final Surroundings known;
   private Optional<Tool> tool = Optional.empty();
   private KnownAxes from = KnownAxes.ALL;
   private KnownAxes to = KnownAxes.ALL;
   private MachinePosition machineTo = MachinePosition.UNKNOWN;
   private SourceSpan span = SourceSpan.NONE;
+  private OptionalDouble feed = OptionalDouble.of(1200);
+  private OptionalDouble rpm = OptionalDouble.of(16000);
+  private Executed.Rotation rotation = Executed.Rotation.CLOCKWISE;
 
   private Moves(Surroundings known) {
     this.known = known;
@@ -63,6 +62,22 @@ final class Moves {
     return this;
   }
 
+  Moves feedMmPerMin(double asked) {
+    feed = OptionalDouble.of(asked);
+    return this;
+  }
+
+  Moves withoutFeed() {
+    feed = OptionalDouble.empty();
+    return this;
+  }
+
+  Moves spindle(Executed.Rotation turning, double asked) {
+    rotation = turning;
+    rpm = OptionalDouble.of(asked);
+    return this;
+  }
+
   /** From three coordinates to three. */
   Passage rapid(double... ends) {
     return passage(Executed.Kind.RAPID, straight(ends));
@@ -70,6 +85,10 @@ final class Moves {
 
   Passage feed(double... ends) {
     return passage(Executed.Kind.FEED, straight(ends));
+  }
+
+  Passage probe(double... ends) {
+    return passage(Executed.Kind.PROBE, straight(ends));
   }
 
   Passage feed(Motion path) {
@@ -87,9 +106,9 @@ final class Moves {
         from,
         to,
         machineTo,
-        OptionalDouble.of(1200),
+        feed,
         OptionalDouble.empty(),
-        STATE,
+        new Executed.State(Optional.empty(), rotation, rpm, false),
         span);
   }
 

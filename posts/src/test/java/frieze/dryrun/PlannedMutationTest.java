@@ -7,7 +7,6 @@ import frieze.diagnostic.Code;
 import frieze.shop.Zero;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
@@ -23,13 +22,14 @@ class PlannedMutationTest {
     full = Planned.with("rs274-full", false, false, Zero.LEFT_FRONT_TOP);
   }
 
-  /** A fault, as a change of the last program's text, and one of the findings that may name it. */
+  /** A fault, as a change of the last program's text, and the finding that names it. */
   @ParameterizedTest(name = "{0}")
   @CsvSource(
       delimiter = '|',
       quoteCharacter = '"',
       value = {
-        "drop a minus sign | X([0-9.]+) Z-([0-9.]+) | X$1 Z$2 | CUTS_NOTHING,RAPID_INTO_MATERIAL,FEED_BEYOND_MACHINE",
+        // At the end of a ramp, after which the cut goes on sideways.
+        "drop a minus sign | Z-([0-9.]+)(\\n[XY][0-9.]+\\n) | Z$1$2 | CUTS_NOTHING",
         "swap G3 and G2 | G3 | G2 | GOUGE",
         "delete a retract | G0 Z6\\n(G0 )?X | G0 X | TRAVEL_IN_STOCK",
         "change the units | G21 | G20 | BEYOND_TRAVEL",
@@ -43,7 +43,7 @@ class PlannedMutationTest {
         "shift a corner | X248.175 | X258.175 | GOUGE",
         "another zero | \\nG4 P3 | \\nG92 Z1\\nG4 P3 | STALE_OFFSET",
       })
-  void a_fault_is_named(String name, String find, String replace, String codes) throws Exception {
+  void a_fault_is_named(String name, String find, String replace, String code) throws Exception {
     List<ProgramText> programs = new ArrayList<>(full.programs());
     // The last program cuts in one go; only the first one travels between cuts.
     int last = name.equals("delete a retract") ? 0 : programs.size() - 1;
@@ -58,10 +58,9 @@ class PlannedMutationTest {
     programs.set(
         last, ProgramText.of("broken.nc", broken.getBytes(US_ASCII), programs.get(last).rules()));
     DryRunResult result = full.run(programs);
-    Set<String> named = Set.of(codes.split(","));
     assertThat(result.findings())
         .as(name)
-        .anyMatch(f -> named.contains(nameOf(f.code())) && f.program().equals("broken.nc"));
+        .anyMatch(f -> nameOf(f.code()).equals(code) && f.program().equals("broken.nc"));
   }
 
   private static String nameOf(Code code) {

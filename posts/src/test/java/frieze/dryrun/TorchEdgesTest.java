@@ -108,7 +108,18 @@ class TorchEdgesTest {
     assertThat(only(FindingCode.EDGE_LEFT).amount().value()).isGreaterThan(1);
   }
 
+  @Test
+  void a_slot_from_the_side_is_as_narrow_as_one_from_above() {
+    part = PART.minus(box(6, 3, 10, 4.5));
+    around(-1);
+    assertThat(findings()).isEmpty();
+  }
+
   private void withJoint(double widthMm) {
+    withJoint(0, widthMm);
+  }
+
+  private void withJoint(double y, double widthMm) {
     facts =
         new TorchFacts(
             List.of(PART),
@@ -118,7 +129,7 @@ class TorchEdgesTest {
             0.5,
             20,
             List.of(
-                new TorchFacts.Joint(new Point(5, 0), new Point(5, 1), new Point(5, -3), widthMm)),
+                new TorchFacts.Joint(new Point(5, y), new Point(5, 4), new Point(5, -3), widthMm)),
             List.of());
   }
 
@@ -134,6 +145,26 @@ class TorchEdgesTest {
     runs.clear();
     cut(7.9, -1, 11, -1, 11, 9, -1, 9, -1, -1, 1, -1);
     assertThat(only(FindingCode.EDGE_LEFT).message()).contains("at X1.912 Y0");
+  }
+
+  /** The same at the top, with an opening that comes too late. */
+  @Test
+  void a_joint_lies_where_it_is_said_to_lie() {
+    part = PART.minus(box(3, 2, 7, 6));
+    withJoint(8, 2);
+    cut(2.1, 9, -1, 9, -1, -1, 11, -1, 11, 9, 7.9, 9);
+    opening();
+    only(FindingCode.OPENING_LATE);
+    withJoint(2, 2);
+    only(FindingCode.EDGE_LEFT);
+  }
+
+  @Test
+  void a_cut_through_the_part_takes_the_kerf_whatever_its_width() {
+    facts = new TorchFacts(List.of(PART), List.of(), 1, 3, 0.5, 20);
+    cut(-0.5, -0.5, 10.5, -0.5, 10.5, 8.5, -0.5, 8.5, -0.5, -0.5);
+    cut(3, 3, 7, 3);
+    assertThat(only(FindingCode.EDGE_CUT_INTO, 2).amount().value()).isEqualTo(1);
   }
 
   @Test

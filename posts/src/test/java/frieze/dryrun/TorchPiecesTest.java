@@ -81,6 +81,29 @@ class TorchPiecesTest {
     }
   }
 
+  /** The outline ends 1.1 mm before its start: kerfs of 1.2 mm meet, kerfs of 1.02 mm do not. */
+  @Test
+  void a_part_that_a_narrower_kerf_leaves_hanging_is_a_warning() {
+    part(0, 0, 6, 5);
+    cut(3, -0.6, 6.6, -0.6, 6.6, 5.6, -0.6, 5.6, -0.6, -0.6, 1.9, -0.6);
+    assertThat(findings()).extracting(Finding::code).containsExactly(FindingCode.KERF_MATTERS);
+    assertThat(messages(FindingCode.KERF_MATTERS))
+        .containsExactly("with a kerf 15 % narrower the part hangs on the sheet");
+  }
+
+  /** Two halves on a web of 0.1 mm between two slots: gone with a kerf 0.18 mm wider. */
+  @Test
+  void a_part_that_a_wider_kerf_takes_apart_is_a_warning() {
+    part(0, 0, 6, 5);
+    cut(around(0, 0, 6, 5));
+    cut(3, -0.6, 3, 1.85);
+    cut(3, 3.15, 3, 5.6);
+    assertThat(messages(FindingCode.PART_APART)).isEmpty();
+    assertThat(messages(FindingCode.KERF_MATTERS))
+        .hasSize(1)
+        .allMatch(m -> m.startsWith("with a kerf 15 % wider the part comes out in 2 pieces"));
+  }
+
   private void joint(double at) {
     joints.add(
         new TorchFacts.Joint(new Point(at, -HALF), new Point(at, 1), new Point(at, -2), 0.5));

@@ -189,6 +189,18 @@ class TorchRunsTest {
     }
   }
 
+  /** Edges and pieces are looked at too: one line along the bottom frees nothing. */
+  @Test
+  void at_the_end_edges_and_pieces_are_judged() {
+    light(1, -5, -0.8);
+    dwell(0.5);
+    feed(-5, -0.8, 1.5, 25, -0.8, 1.5);
+    check.finish(log);
+    assertThat(log.findings())
+        .extracting(Finding::code)
+        .containsExactlyInAnyOrder(FindingCode.EDGE_LEFT, FindingCode.NOT_FREE);
+  }
+
   @Test
   void without_a_part_or_a_run_there_is_nothing_to_compare() {
     facts(new TorchFacts(List.of(), List.of(), 1.6, 3, 0.5, 20));
