@@ -6,6 +6,7 @@ import frieze.artwork.Label;
 import frieze.artwork.Piece;
 import frieze.artwork.pen.Clipping;
 import frieze.curve.Affine;
+import frieze.curve.Bounds;
 import frieze.curve.Path;
 import frieze.curve.Tolerances;
 import frieze.layout.Bend;
@@ -27,6 +28,9 @@ import java.util.Optional;
  * <p>Motifs that are bent alike share a shape, so that it is planned once.
  */
 public final class Variants {
+  /** A tip of less than this, of the motif's bounds, looks like a slip of the tool. */
+  private static final double LEAST_SHARE = 0.02;
+
   private final Tolerances tolerances;
   private final Map<String, List<Artwork>> made = new LinkedHashMap<>();
   private final Map<BentMotif, Integer> bent = new HashMap<>();
@@ -63,7 +67,7 @@ public final class Variants {
    * Cuts a motif down to what lies in a window.
    *
    * @param window in the panel frame
-   * @return empty if nothing is left of it; the same placement if all of it is
+   * @return empty if nothing worth carving is left of it; the same placement if all of it is
    */
   public Optional<Placement> cut(Placement placement, Motif motif, Region window) {
     Artwork shape = shape(placement, motif);
@@ -83,9 +87,16 @@ public final class Variants {
         Clipping.of(
             shape.withPieces(shape.pieces().stream().map(p -> p.clippedBy(clip)).toList()),
             tolerances.flattenMm());
-    return cut.pieces().isEmpty()
+    return cut.pieces().isEmpty() || share(cut.bounds(), shape.bounds()) < LEAST_SHARE
         ? Optional.empty()
         : Optional.of(placement.shaped(add(motif.name(), cut)));
+  }
+
+  /** How much of the bounds is left; of their length, if they are only a line. */
+  private static double share(Bounds left, Bounds of) {
+    double wide = of.width() > 0 ? left.width() / of.width() : 1;
+    double high = of.height() > 0 ? left.height() / of.height() : 1;
+    return wide * high;
   }
 
   private static boolean isInside(Hull hull, Region window) {

@@ -135,7 +135,7 @@ public record Avoidance(double spaceMm, double mostMm) {
                     + (gone.size() == 1 ? " is left out" : " are left out")
                     + ", to keep "
                     + Amounts.length(spaceMm)
-                    + " clear of holes and of what is kept free: "
+                    + " clear of holes, notches and what is kept free: "
                     + String.join("; ", gone)));
   }
 

@@ -80,9 +80,12 @@ class VariantsTest {
     Region five = left(row, square, panel(148, 24), kept);
     assertThat(kept).hasSize(5);
     assertThat(five.area()).isCloseTo(5 * 20 * 16, within(0.05));
-    // The first middle lies at 24.5, the one before it at -5.5: it reaches to 4.5.
-    Region more = left(row, square, panel(169, 24), new ArrayList<>());
-    assertThat(more.area()).isCloseTo((5 * 20 + 2 * 0.5) * 16, within(0.05));
+    // The first middle lies at 24.8, the one before it at -5.2: it reaches to 4.8.
+    Region more = left(row, square, panel(169.6, 24), new ArrayList<>());
+    assertThat(more.area()).isCloseTo((5 * 20 + 2 * 0.8) * 16, within(0.05));
+    // 0.1 by 16 is less than a fiftieth of 20 by 20.
+    Region tips = left(row, square, panel(168.2, 24), new ArrayList<>());
+    assertThat(tips.area()).isCloseTo(5 * 20 * 16, within(0.05));
   }
 
   @Test
