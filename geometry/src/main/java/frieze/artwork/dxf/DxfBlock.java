@@ -1,6 +1,5 @@
 package frieze.artwork.dxf;
 
-import frieze.curve.Point;
 import java.util.List;
 
 /**
@@ -8,4 +7,4 @@ import java.util.List;
  *
  * @param base the point of it that comes to lie where it is inserted
  */
-record DxfBlock(String name, Point base, List<DxfEntity> entities) {}
+record DxfBlock(String name, DxfSpace.Vector base, List<DxfEntity> entities) {}

@@ -6,7 +6,6 @@ import frieze.artwork.Limits;
 import frieze.artwork.Piece;
 import frieze.artwork.Stroke;
 import frieze.artwork.dxf.DxfSpline.BrokenSpline;
-import frieze.curve.Affine;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.diagnostic.BadInputException;
@@ -36,7 +35,7 @@ final class DxfDrawer {
   private record Key(String layer, String colour, boolean closed) {}
 
   /** Where entities are drawn: their map, and the layer and colour of the block around them. */
-  private record Place(Affine toMm, String layer, String colour, int depth) {}
+  private record Place(DxfSpace toMm, String layer, String colour, int depth) {}
 
   DxfDrawer(DxfFile file, Diagnostics found, DxfLeftOut leftOut) {
     this.file = file;
@@ -51,7 +50,7 @@ final class DxfDrawer {
    *     ones enclose areas, by the even-odd rule
    */
   List<Piece> draw(double mmPerUnit) {
-    Place all = new Place(Affine.scaling(mmPerUnit, mmPerUnit), NO_LAYER, "", 0);
+    Place all = new Place(DxfSpace.scaling(mmPerUnit, mmPerUnit, mmPerUnit), NO_LAYER, "", 0);
     file.entities().forEach(e -> draw(e, all));
     List<Piece> pieces = new ArrayList<>();
     paths.forEach((key, drawn) -> pieces.add(piece(key, drawn)));
@@ -89,9 +88,9 @@ final class DxfDrawer {
     }
   }
 
-  private void shape(DxfEntity e, Affine toMm, String layer, String colour) {
+  private void shape(DxfEntity e, DxfSpace toMm, String layer, String colour) {
     try {
-      Optional<Path> drawn = DxfShapes.draw(e);
+      Optional<Path> drawn = DxfShapes.draw(e, toMm);
       if (drawn.isEmpty()) {
         leftOut.countHidden();
         return;
@@ -111,7 +110,7 @@ final class DxfDrawer {
       if (DxfShapes.isWide(e)) {
         leftOut.countWide(e);
       }
-      Path inMm = drawn.get().transformed(toMm);
+      Path inMm = drawn.get();
       paths
           .computeIfAbsent(new Key(layer, colour, inMm.closed()), k -> new ArrayList<>())
           .add(inMm);
@@ -137,20 +136,23 @@ final class DxfDrawer {
               "the block \"" + name + "\" is inserted into itself",
               "remove the loop"));
     }
-    Affine own =
-        Affine.translation(-block.base().x(), -block.base().y())
-            .then(Affine.scaling(e.number(41, 1), e.number(42, 1)));
-    Affine turn = Affine.rotation(Math.toRadians(e.number(50, 0)));
-    Point to = e.point(10);
-    Affine outer = DxfFrame.of(e, e.number(30, 0)).then(at.toMm());
+    DxfSpace.Vector base = block.base();
+    DxfSpace own =
+        DxfSpace.translation(-base.x(), -base.y(), -base.z())
+            .then(DxfSpace.scaling(e.number(41, 1), e.number(42, 1), e.number(43, 1)));
+    DxfSpace.Vector to = e.vector(10);
+    DxfSpace after =
+        DxfSpace.turn(Math.toRadians(e.number(50, 0)))
+            .then(DxfSpace.translation(to.x(), to.y(), to.z()))
+            .then(DxfSpace.of(e))
+            .then(at.toMm());
     int columns = Math.max(1, e.integer(70, 1));
     int rows = Math.max(1, e.integer(71, 1));
     Point step = new Point(e.number(44, 0), e.number(45, 0));
-    Affine after = turn.then(Affine.translation(to.x(), to.y())).then(outer);
     for (int row = 0; row < rows; row++) {
       for (int column = 0; column < columns; column++) {
-        Affine shift = Affine.translation(column * step.x(), row * step.y());
-        Affine map = own.then(shift).then(after);
+        DxfSpace shift = DxfSpace.translation(column * step.x(), row * step.y(), 0);
+        DxfSpace map = own.then(shift).then(after);
         drawBlock(block, e, new Place(map, at.layer(), at.colour(), at.depth()));
       }
     }
@@ -162,8 +164,7 @@ final class DxfDrawer {
     if (visited > Limits.MAX_ELEMENTS) {
       throw tooBig(insert, Limits.MAX_ELEMENTS + " entities");
     }
-    double scale = place.toMm().scale();
-    if (!(scale > 0) || !Double.isFinite(scale)) {
+    if (place.toMm().isDegenerate()) {
       leftOut.countHidden();
       return;
     }

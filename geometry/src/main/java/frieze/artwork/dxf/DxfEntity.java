@@ -87,29 +87,29 @@ final class DxfEntity {
     return new Point(number(code, 0), number(code + 10, 0));
   }
 
+  /** A point in space of which x has the code. */
+  DxfSpace.Vector vector(int code) {
+    return new DxfSpace.Vector(number(code, 0), number(code + 10, 0), number(code + 20, 0));
+  }
+
   /** All numbers with a code. */
   double[] numbers(int code) {
     return tags.stream().filter(t -> t.code() == code).mapToDouble(this::number).toArray();
   }
 
-  /** All points of which x has the code; a y that is missing is 0. */
-  List<Point> points(int code) {
-    List<Point> points = new ArrayList<>();
-    double x = Double.NaN;
-    double y = 0;
+  /** All points of which x has the code; a y or z that is missing is 0. */
+  List<DxfSpace.Vector> vectors(int code) {
+    List<DxfSpace.Vector> points = new ArrayList<>();
     for (DxfTag tag : tags) {
+      int axis = (tag.code() - code) / 10;
       if (tag.code() == code) {
-        if (!Double.isNaN(x)) {
-          points.add(new Point(x, y));
-        }
-        x = number(tag);
-        y = 0;
-      } else if (tag.code() == code + 10) {
-        y = number(tag);
+        points.add(new DxfSpace.Vector(number(tag), 0, 0));
+      } else if (!points.isEmpty() && (tag.code() == code + 10 || tag.code() == code + 20)) {
+        DxfSpace.Vector last = points.get(points.size() - 1);
+        double y = axis == 1 ? number(tag) : last.y();
+        double z = axis == 2 ? number(tag) : last.z();
+        points.set(points.size() - 1, new DxfSpace.Vector(last.x(), y, z));
       }
-    }
-    if (!Double.isNaN(x)) {
-      points.add(new Point(x, y));
     }
     return points;
   }

@@ -142,7 +142,7 @@ final class DxfParser {
         inside.add(entity());
       }
       String name = head.text(NAME).orElse("");
-      blocks.put(key(name), new DxfBlock(name, head.point(10), inside));
+      blocks.put(key(name), new DxfBlock(name, head.vector(10), inside));
     }
   }
 

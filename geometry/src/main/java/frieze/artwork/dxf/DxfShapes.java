@@ -1,7 +1,7 @@
 package frieze.artwork.dxf;
 
+import frieze.artwork.dxf.DxfSpace.Vector;
 import frieze.artwork.dxf.DxfSpline.BrokenSpline;
-import frieze.curve.Affine;
 import frieze.curve.Arc;
 import frieze.curve.EllipticArc;
 import frieze.curve.Line;
@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Draws single entities, in the units of the drawing.
+ * Draws single entities as they are seen from above the drawing.
  *
  * <p>Source: the DXF reference, entities section, as known from memory.
  */
@@ -27,6 +27,9 @@ final class DxfShapes {
   private static final double SPLINE_TOLERANCE = 1e-7;
 
   private static final int FIT_POINTS = 11;
+
+  /** An ellipse of which no more than this part is seen is seen from its edge. */
+  private static final double SEEN = 1e-9;
 
   private DxfShapes() {}
 
@@ -48,28 +51,42 @@ final class DxfShapes {
   }
 
   /**
-   * Draws a shape in the drawing's plane.
+   * Draws a shape.
    *
-   * @return nothing for a shape without size
+   * @param space from the frame around it, a block or the drawing, to millimetres
+   * @return nothing for a shape without size, or one that is seen from its edge
    * @throws BrokenSpline if the numbers of a spline don't go together
    */
-  static Optional<Path> draw(DxfEntity e) throws BrokenSpline {
+  static Optional<Path> draw(DxfEntity e, DxfSpace space) throws BrokenSpline {
     return switch (e.type()) {
-      case "LINE" -> path(lines(List.of(e.point(10), e.point(11)), false), false, Affine.IDENTITY);
-      case "ARC" -> arc(e);
-      case "CIRCLE" -> circle(e);
-      case "ELLIPSE" -> ellipse(e);
-      case "LWPOLYLINE" -> polyline(vertices(e), e.flag(70, 1), DxfFrame.of(e, e.number(38, 0)));
-      case "POLYLINE" -> oldPolyline(e);
-      case "SPLINE" -> spline(e);
-      default -> solid(e);
+      case "LINE" -> path(lines(List.of(seen(e, 10, space), seen(e, 11, space)), false), false);
+      case "ARC" -> flat(e, space, arc(e));
+      case "CIRCLE" -> flat(e, space, circle(e));
+      case "ELLIPSE" -> ellipse(e, space);
+      case "LWPOLYLINE" -> inFrame(e, space, e.number(38, 0), polyline(vertices(e), e));
+      case "POLYLINE" -> oldPolyline(e, space);
+      case "SPLINE" -> spline(e, space);
+      default -> flat(e, space, solid(e));
     };
   }
 
-  private static Optional<Path> path(List<Segment> segments, boolean closed, Affine frame) {
-    return segments.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new Path(segments, closed).transformed(frame));
+  private static Point seen(DxfEntity e, int code, DxfSpace space) {
+    return space.apply(e.vector(code)).fromAbove();
+  }
+
+  private static Optional<Path> path(List<Segment> segments, boolean closed) {
+    return segments.isEmpty() ? Optional.empty() : Optional.of(new Path(segments, closed));
+  }
+
+  /** A shape in the plane of its own frame, at the height of its first point. */
+  private static Optional<Path> flat(DxfEntity e, DxfSpace space, Optional<Path> drawn) {
+    return inFrame(e, space, e.number(30, 0), drawn);
+  }
+
+  private static Optional<Path> inFrame(
+      DxfEntity e, DxfSpace space, double height, Optional<Path> drawn) {
+    DxfSpace own = DxfSpace.of(e).then(space);
+    return own.onEdge() ? Optional.empty() : drawn.map(p -> p.transformed(own.plane(height)));
   }
 
   private static List<Segment> lines(List<Point> points, boolean closed) {
@@ -86,38 +103,39 @@ final class DxfShapes {
       return Optional.empty();
     }
     boolean full = sweep == 0;
-    Arc arc = Arc.polar(e.point(10), r, from, full ? FULL_TURN : sweep);
-    return path(List.of(arc), full, DxfFrame.of(e, e.number(30, 0)));
+    return path(List.of(Arc.polar(e.point(10), r, from, full ? FULL_TURN : sweep)), full);
   }
 
   private static Optional<Path> circle(DxfEntity e) {
     double r = e.number(40, 0);
-    return r > 0
-        ? Optional.of(Path.circle(e.point(10), r).transformed(DxfFrame.of(e, e.number(30, 0))))
-        : Optional.empty();
+    return r > 0 ? Optional.of(Path.circle(e.point(10), r)) : Optional.empty();
   }
 
-  /** An ellipse has its centre and axis in the drawing's frame; only the turn is the entity's. */
-  private static Optional<Path> ellipse(DxfEntity e) {
-    Point centre = e.point(10);
-    Point u = e.point(11);
-    double ratio = e.number(40, 1) * (DxfFrame.pointsDown(e) ? -1 : 1);
-    Point v = new Point(-u.y(), u.x()).times(ratio);
+  /** An ellipse has its centre and axis in the frame around it; its turn is about its own z. */
+  private static Optional<Path> ellipse(DxfEntity e, DxfSpace space) {
+    double ratio = e.number(40, 1);
     double from = e.number(41, 0);
     double sweep = e.number(42, FULL_TURN) - from;
     sweep -= FULL_TURN * Math.floor(sweep / FULL_TURN);
     boolean full = sweep == 0 || FULL_TURN - sweep < 1e-9;
     sweep = full ? FULL_TURN : sweep;
-    if (u.norm() == 0 || ratio == 0) {
+    Vector major = e.vector(11);
+    Vector minor = DxfSpace.up(e).cross(major).times(ratio);
+    Point centre = seen(e, 10, space);
+    Point u = space.direction(major).fromAbove();
+    Point v = space.direction(minor).fromAbove();
+    double area = u.cross(v);
+    if (!(Math.abs(area) > SEEN * space.direction(major).cross(space.direction(minor)).norm())) {
       return Optional.empty();
     }
     Point start = onEllipse(centre, u, v, from);
     Point end = full ? start : onEllipse(centre, u, v, from + sweep);
+    boolean round = v.equals(new Point(-u.y(), u.x())) || v.equals(new Point(u.y(), -u.x()));
     Segment arc =
-        Math.abs(ratio) == 1
-            ? new Arc(start, end, centre, ratio * sweep)
+        round
+            ? new Arc(start, end, centre, Math.signum(area) * sweep)
             : new EllipticArc(start, end, centre, u, v, from, sweep);
-    return path(List.of(arc), full, Affine.IDENTITY);
+    return path(List.of(arc), full);
   }
 
   private static Point onEllipse(Point centre, Point u, Point v, double angle) {
@@ -169,24 +187,29 @@ final class DxfShapes {
   }
 
   /** Control points of a smoothed polyline are not on its line. */
-  private static Optional<Path> oldPolyline(DxfEntity e) {
+  private static Optional<Path> oldPolyline(DxfEntity e, DxfSpace space) {
+    boolean inSpace = e.flag(70, 8);
     List<Vertex> vertices = new ArrayList<>();
     for (DxfEntity v : e.parts()) {
       if (v.type().equals("VERTEX") && !v.flag(70, 16)) {
-        vertices.add(new Vertex(v.point(10), v.number(42, 0)));
+        vertices.add(
+            inSpace
+                ? new Vertex(seen(v, 10, space), 0)
+                : new Vertex(v.point(10), v.number(42, 0)));
       }
     }
-    boolean inSpace = e.flag(70, 8);
-    Affine frame = inSpace ? Affine.IDENTITY : DxfFrame.of(e, e.number(30, 0));
-    return polyline(vertices, e.flag(70, 1), frame);
+    Optional<Path> drawn = polyline(vertices, e);
+    return inSpace ? drawn : flat(e, space, drawn);
   }
 
-  private static Optional<Path> polyline(List<Vertex> vertices, boolean closed, Affine frame) {
-    List<Segment> segments = segments(vertices, closed);
-    boolean joined =
-        segments.size() > 1
-            && segments.get(0).start().equals(segments.get(segments.size() - 1).end());
-    return path(segments, joined, frame);
+  private static Optional<Path> polyline(List<Vertex> vertices, DxfEntity e) {
+    List<Segment> segments = segments(vertices, e.flag(70, 1));
+    return path(segments, comesBack(segments));
+  }
+
+  private static boolean comesBack(List<Segment> segments) {
+    return segments.size() > 1
+        && segments.get(0).start().equals(segments.get(segments.size() - 1).end());
   }
 
   private static List<Segment> segments(List<Vertex> vertices, boolean closed) {
@@ -220,7 +243,7 @@ final class DxfShapes {
     }
     corners.add(e.point(12));
     List<Segment> segments = lines(corners, true);
-    return path(segments.size() < 3 ? List.of() : segments, true, DxfFrame.of(e, e.number(30, 0)));
+    return path(segments.size() < 3 ? List.of() : segments, true);
   }
 
   /** Whether a spline has points that it goes through and no control points. */
@@ -228,12 +251,17 @@ final class DxfShapes {
     return e.type().equals("SPLINE") && !e.has(10) && e.has(FIT_POINTS);
   }
 
-  private static Optional<Path> spline(DxfEntity e) throws BrokenSpline {
+  private static List<Point> seenPoints(DxfEntity e, int code, DxfSpace space) {
+    return e.vectors(code).stream().map(v -> space.apply(v).fromAbove()).toList();
+  }
+
+  /** Its control points are mapped: so is the curve. */
+  private static Optional<Path> spline(DxfEntity e, DxfSpace space) throws BrokenSpline {
     List<Segment> segments;
     if (isThroughPoints(e)) {
-      segments = ThroughPoints.curve(e.points(FIT_POINTS), e.flag(70, 1));
+      segments = ThroughPoints.curve(seenPoints(e, FIT_POINTS, space), e.flag(70, 1));
     } else {
-      List<Point> control = e.points(10);
+      List<Point> control = seenPoints(e, 10, space);
       double size = 0;
       for (Point p : control) {
         size = Math.max(size, p.distance(control.get(0)));
@@ -245,6 +273,6 @@ final class DxfShapes {
     boolean joined =
         !segments.isEmpty()
             && segments.get(0).start().equals(segments.get(segments.size() - 1).end());
-    return path(segments, joined, Affine.IDENTITY);
+    return path(segments, joined);
   }
 }

@@ -19,10 +19,12 @@ import frieze.curve.Point;
 import frieze.curve.Segment;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
+import frieze.fixtures.Seeds;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -133,6 +135,99 @@ class DxfEntitiesTest {
     at(arc.centre(), 100, 8);
     assertThat(arc.radius()).isCloseTo(2, within(EXACT));
     assertThat(arc.sweepRad()).as("mirrored").isCloseTo(-Math.PI / 2, within(EXACT));
+  }
+
+  /**
+   * By hand, with the arbitrary axis algorithm: up is x, so that its x axis is y and its y axis is
+   * z; x, y, z of such a block becomes z, x, y around it, and y, z, x around two of them.
+   */
+  @Test
+  void blocks_tilted_within_tilted_blocks_are_mapped_in_space() {
+    String tilted = " 210 1 220 0 230 0 ";
+    String block =
+        blocks(
+            "inner",
+            "0 LINE 8 0 10 1 20 2 30 3 11 4 21 6 31 9 0 CIRCLE 8 0 10 5 20 7 30 2 40 1 210 1 220 0"
+                + " 230 0 ",
+            "outer",
+            "0 INSERT 8 0 2 inner 10 10 20 20 30 30 41 2 42 3 43 5 " + tilted);
+    Artwork art = read(block, "0 INSERT 8 0 2 outer 10 100 20 200 30 300" + tilted);
+    List<Path> drawn =
+        art.pieces().stream().flatMap(p -> p.paths().stream()).toList();
+    // Scaled and moved, the ends are 12, 26, 45 and 18, 38, 75; then y + 300 and z + 100.
+    at(drawn.get(0).start(), 26 + 300, 45 + 100);
+    at(drawn.get(0).end(), 38 + 300, 75 + 100);
+    // The circle's own frame makes 5, 7, 2 of it 2, 5, 7, scaled and moved 14, 35, 65.
+    at(drawn.get(1).bounds().centre(), 35 + 300, 65 + 100);
+    assertThat(drawn.get(1).bounds().width()).isCloseTo(2 * 3, within(EXACT));
+    assertThat(drawn.get(1).bounds().height()).isCloseTo(2 * 5, within(EXACT));
+  }
+
+  /** The formula of the reference, written out for points in space. */
+  @Test
+  void a_point_in_two_blocks_of_any_tilt_lies_where_the_reference_puts_it() {
+    long seed = Seeds.seed(11);
+    SplittableRandom random = new SplittableRandom(seed);
+    for (int i = 0; i < 50; i++) {
+      double[] p = numbers(random, 3);
+      double[][] inserts = {numbers(random, 10), numbers(random, 10)};
+      String block =
+          blocks(
+              "inner",
+              "0 LINE 8 0 10 %s 20 %s 30 %s 11 0 21 0 31 0 ".formatted(p[0], p[1], p[2]),
+              "outer",
+              insert("inner", inserts[0]));
+      Point found = only(block, insert("outer", inserts[1])).start();
+      double[] expected = placed(placed(p, inserts[0]), inserts[1]);
+      assertThat(found.distance(new Point(expected[0], expected[1])))
+          .as("seed %d, round %d", seed, i)
+          .isLessThan(1e-9);
+    }
+  }
+
+  private static double[] numbers(SplittableRandom random, int count) {
+    return random.doubles(count, -3, 3).toArray();
+  }
+
+  /** Insertion point, scales, turn, extrusion direction. */
+  private static String insert(String name, double[] n) {
+    return ("0 INSERT 8 0 2 %s 10 %s 20 %s 30 %s 41 %s 42 %s 43 %s 50 %s 210 %s 220 %s 230 %s ")
+        .formatted(name, n[0], n[1], n[2], n[3], n[4], n[5], 50 * n[6], n[7], n[8], n[9]);
+  }
+
+  private static double[] placed(double[] p, double[] n) {
+    double angle = Math.toRadians(50 * n[6]);
+    double sx = p[0] * n[3];
+    double sy = p[1] * n[4];
+    double u = n[0] + sx * Math.cos(angle) - sy * Math.sin(angle);
+    double v = n[1] + sx * Math.sin(angle) + sy * Math.cos(angle);
+    double w = n[2] + p[2] * n[5];
+    double length = Math.sqrt(n[7] * n[7] + n[8] * n[8] + n[9] * n[9]);
+    double[] z = {n[7] / length, n[8] / length, n[9] / length};
+    boolean near = Math.abs(z[0]) < 1 / 64.0 && Math.abs(z[1]) < 1 / 64.0;
+    double[] x = near ? new double[] {z[2], 0, -z[0]} : new double[] {-z[1], z[0], 0};
+    double across = Math.sqrt(x[0] * x[0] + x[1] * x[1] + x[2] * x[2]);
+    double[] out = new double[3];
+    for (int k = 0; k < 3; k++) {
+      x[k] /= across;
+    }
+    for (int k = 0; k < 3; k++) {
+      double y = z[(k + 1) % 3] * x[(k + 2) % 3] - z[(k + 2) % 3] * x[(k + 1) % 3];
+      out[k] = u * x[k] + v * y + w * z[k];
+    }
+    return out;
+  }
+
+  /** An ellipse whose plane is tilted by 60 degrees about its major axis: its minor one is halved. */
+  @Test
+  void a_tilted_ellipse_is_seen_from_above() {
+    double s = Math.sqrt(0.75);
+    Segment seen =
+        first("0 ELLIPSE 8 0 10 1 20 2 30 7 11 4 21 0 31 0 40 1 210 0 220 " + s + " 230 0.5");
+    Bounds b = seen.bounds();
+    assertThat(b.width()).isCloseTo(8, within(EXACT));
+    assertThat(b.height()).isCloseTo(4, within(EXACT));
+    at(b.centre(), 1, 2);
   }
 
   /** An array of two by two within an array of three: twelve, at the sums of their steps. */
