@@ -23,6 +23,9 @@ final class Corners {
   /** A parabola fits if it leaves the points by no more than this, in pixels. */
   private static final double FITS_PX = 0.08;
 
+  /** So far from a corner the blur has moved the outline, in blurs. */
+  static final double SPOILT = 2.2;
+
   private final List<Point> points;
   private final double step;
   private final int n;
@@ -33,7 +36,7 @@ final class Corners {
     this.points = points;
     this.step = stepPx;
     this.n = points.size();
-    this.gap = (int) Math.ceil(2 * sigmaPx / stepPx);
+    this.gap = (int) Math.ceil(SPOILT * sigmaPx / stepPx);
     this.fits = Math.max(FITS_PX, 2 * noisePx);
   }
 

@@ -1,9 +1,9 @@
 package frieze.trace;
 
 import frieze.curve.Point;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /** Measures how blurred and how noisy a picture is. */
 final class Edges {
@@ -13,8 +13,14 @@ final class Edges {
   /** The median of the absolute value of a normal variable of variance 1. */
   private static final double MEDIAN_OF_NORMAL = 0.6745;
 
-  /** The logistic curve nearest to the normal distribution. */
-  private static final double LOGISTIC = 1.702;
+  /**
+   * The share of a normal distribution beyond one side, one pixel from its middle, within reason.
+   */
+  private static final double LEAST_SHARE = 0.55;
+
+  private static final double MOST_SHARE = 0.99;
+
+  private static final NormalDistribution NORMAL = new NormalDistribution();
 
   private Edges() {}
 
@@ -52,34 +58,29 @@ final class Edges {
     return corners - 2 * sides + 4 * g.at(x, y, 0);
   }
 
-  /** Estimates the standard deviation of the blur across an outline, in pixels. */
+  /**
+   * Estimates the standard deviation of the blur across an outline, in pixels, from how much the
+   * ink changes within one pixel to both sides of it: the median along the outline.
+   */
   static double blurPx(GreyImage ink, List<Point> outline) {
     int n = outline.size();
-    List<Double> found = new ArrayList<>();
+    double[] shares = new double[n];
+    int found = 0;
     for (int i = 0; i < n; i++) {
       Point along = outline.get((i + 2) % n).minus(outline.get(Math.floorMod(i - 2, n)));
       double length = along.norm();
       if (length > 0) {
         Point right = new Point(along.y(), -along.x()).times(1 / length);
-        double inside = value(ink, outline.get(i).minus(right));
-        double outside = value(ink, outline.get(i).plus(right));
-        double p = Math.max(0.55, Math.min(0.99, 0.5 + (inside - outside) / 2));
-        found.add(LOGISTIC / StrictMath.log(p / (1 - p)));
+        double inside = ink.between(outline.get(i).minus(right));
+        double outside = ink.between(outline.get(i).plus(right));
+        shares[found++] = 0.5 + (inside - outside) / 2;
       }
     }
-    found.sort(Double::compare);
-    return found.isEmpty() ? 1 : found.get(found.size() / 2);
-  }
-
-  private static double value(GreyImage g, Point p) {
-    double x = p.x() - 0.5;
-    double y = g.height() - p.y() - 0.5;
-    int x0 = (int) Math.floor(x);
-    int y0 = (int) Math.floor(y);
-    double fx = x - x0;
-    double fy = y - y0;
-    double top = g.at(x0, y0, 0) * (1 - fx) + g.at(x0 + 1, y0, 0) * fx;
-    double bottom = g.at(x0, y0 + 1, 0) * (1 - fx) + g.at(x0 + 1, y0 + 1, 0) * fx;
-    return top * (1 - fy) + bottom * fy;
+    if (found == 0) {
+      return 1;
+    }
+    Arrays.sort(shares, 0, found);
+    double share = Math.max(LEAST_SHARE, Math.min(MOST_SHARE, shares[found / 2]));
+    return 1 / NORMAL.inverseCumulativeProbability(share);
   }
 }

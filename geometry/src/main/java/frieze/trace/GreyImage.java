@@ -1,5 +1,7 @@
 package frieze.trace;
 
+import frieze.curve.Point;
+
 /**
  * A picture in shades of grey; rows count from the top.
  *
@@ -53,6 +55,31 @@ public final class GreyImage {
   /** The grey value of a pixel, counted row by row from the top. */
   public float value(int index) {
     return values[index];
+  }
+
+  /**
+   * The grey value between the pixels, by cubics; the origin at the lower left corner of the
+   * picture, Y up. Source: Catmull and Rom, 1974.
+   */
+  double between(Point p) {
+    double x = p.x() - 0.5;
+    double y = height - p.y() - 0.5;
+    int x0 = (int) Math.floor(x);
+    int y0 = (int) Math.floor(y);
+    double sum = 0;
+    for (int k = -1; k <= 2; k++) {
+      double row = 0;
+      for (int i = -1; i <= 2; i++) {
+        row += weight(x - x0 - i) * at(x0 + i, y0 + k, 0);
+      }
+      sum += weight(y - y0 - k) * row;
+    }
+    return sum;
+  }
+
+  private static double weight(double t) {
+    double a = Math.abs(t);
+    return a <= 1 ? 1 + a * a * (1.5 * a - 2.5) : 2 - a * (4 - a * (2.5 - 0.5 * a));
   }
 
   float[] values() {

@@ -21,9 +21,10 @@ record Outline(List<List<Point>> runs, boolean smooth, double scatterPx) {
   /**
    * How sharp a picture is: what smoothing needs to know.
    *
-   * @param profile reads tips from their ink, where noise hides how they end
+   * @param fit finds how tips end from the ink around them; empty where the outline is not at half
+   *     of the ink
    */
-  record Grain(double blurPx, double noisePx, double windowPx, Optional<TipProfile> profile) {}
+  record Grain(double blurPx, double noisePx, double windowPx, Optional<TipFit> fit) {}
 
   static Outline of(List<Point> crossings, Grain grain) {
     List<Point> even = evenly(crossings);

@@ -3,7 +3,9 @@ package frieze.trace;
 import frieze.curve.Point;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -32,38 +34,32 @@ final class Smoothing {
   private static final int WIDENINGS = 3;
 
   /** Sides that meet still farther out have no corner between them. */
-  private static final double TIP_ROUND = 1.6;
+  static final double TIP_ROUND = 1.6;
 
   private static final double TIP_SLACK_PX = 0.4;
   private static final double TIP_SCATTER = 4;
 
-  /** A sharp tip is seen where it must be, but for this, and for the scatter of its sides. */
-  private static final double BLUNT_PX = 0.25;
+  /** One that is rounded by more than this, but not evenly, is no corner. */
+  private static final double ROUND_PX = 5;
 
-  private static final double BLUNT_SCATTER = 4;
+  /** A tip that lacks more than this part of the sides that were looked at is not understood. */
+  private static final double MOST_MISSING = 0.7;
 
-  /** Wider corners are not looked at for a blunt tip: each of its two corners would hardly turn. */
-  private static final double MOST_BLUNT_RAD = Math.toRadians(50);
-
-  /** A tip is blunt if so many standard deviations of its area are cut off. */
-  private static final double SURE = 2;
-
-  private static final double LEAST_CUT_PX = 0.7;
-
+  private final Map<Where, Optional<Tip>> corners = new HashMap<>();
   private final List<Point> points;
   private final int n;
   private final double step;
   private final double sigma;
   private final int half;
   private final double scatter;
-  private final Optional<TipProfile> profile;
+  private final Optional<TipFit> fit;
 
   Smoothing(List<Point> points, double stepPx, Outline.Grain grain) {
     this.points = points;
     this.n = points.size();
     this.step = stepPx;
     this.sigma = grain.blurPx();
-    this.profile = grain.profile();
+    this.fit = grain.fit();
     this.half = Math.max(2, (int) Math.round(grain.windowPx() / stepPx));
     this.scatter = scatter();
   }
@@ -113,87 +109,72 @@ final class Smoothing {
   /**
    * Where a corner was before the blur; empty if blur does not explain how round it is.
    *
-   * <p>A tip that is seen farther from where its sides would meet than a sharp one is blunt: it was
-   * cut off square, or nearly so, by less than a side that shows. Then there are two corners. One
-   * that is seen nearer has sides that bend on the way to it, as in a cusp; it lies where it must
-   * to be seen so.
+   * <p>Looked for first in the ink around it, then, where {@link TipFit} finds none that leaves it
+   * so, by how far its sides would meet from where it is seen.
    */
   private Optional<Tip> corner(Run before, Run after, int tip) {
-    Point met = meeting(before, after, tip);
-    Stretch first = end(before, false, before.to());
-    Stretch last = end(after, true, after.from());
+    return corners.computeIfAbsent(new Where(before, after, tip), this::corner);
+  }
+
+  /** A tip and the runs that it lies between. */
+  private record Where(Run before, Run after, int tip) {}
+
+  private Optional<Tip> corner(Where where) {
+    Stretch first = end(where.before(), false, where.before().to());
+    Stretch last = end(where.after(), true, where.after().from());
     Point in = first.direction(0);
     Point out = last.direction(0);
-    double half = (Math.PI - Math.abs(Corners.angle(in, out))) / 2;
-    Wedge wedge = new Wedge(half);
-    double expected = sigma * wedge.sharpSeenAt();
-    double away = met.distance(at(tip));
+    Tip.Sides sides = new Tip.Sides(meeting(where.before(), where.after(), where.tip()), in, out);
+    Point seen = at(where.tip());
+    double expected = sigma * sides.wedge().sharpSeenAt();
+    double away = sides.met().distance(seen);
     double slack = TIP_SLACK_PX + TIP_SCATTER * scatter;
-    if (away > TIP_ROUND * expected + slack || met.minus(at(tip)).dot(in.minus(out)) < -slack) {
+    double backwards = sides.met().minus(seen).dot(in.minus(out));
+    if (backwards < -slack) {
       return Optional.empty();
     }
-    double scatters = BLUNT_PX + BLUNT_SCATTER * scatter / StrictMath.sin(half);
-    if (profile.isPresent() && half <= MOST_BLUNT_RAD) {
-      boolean straight = first.isStraight() && last.isStraight();
-      Optional<Tip> read = read(profile.get(), new Sides(met, in, out, half), straight);
-      if (read.isPresent()) {
-        return read;
+    if (fit.isPresent()) {
+      Optional<TipFit.Fit> fitted =
+          fit.get().fit(sides.start(first, last), around(where, sides.met()));
+      if (fitted.isPresent()) {
+        TipShape shape = fitted.get().shape();
+        double shown = MOST_MISSING * Math.min(shownPx(where.before()), shownPx(where.after()));
+        boolean good = shape.missing() <= shown && fit.get().isGood(fitted.get());
+        if (good) {
+          return Optional.of(Tip.of(shape));
+        }
+        if (shape.ending() == TipShape.Ending.ROUND
+            && shape.missing() > Math.min(shown, ROUND_PX)) {
+          return Optional.empty();
+        }
       }
     }
-    boolean askew = expected > TIP_ROUND * away + slack; // the sides are not what they seem
-    if (half > MOST_BLUNT_RAD || askew || Math.abs(away - expected) <= scatters) {
-      return Optional.of(new Tip(met, met));
-    }
-    if (away < expected) {
-      Point outward = in.minus(out).times(1 / in.minus(out).norm());
-      Point tipMost = at(tip).plus(outward.times(expected));
-      return Optional.of(new Tip(tipMost, tipMost));
-    }
-    double cut = sigma * wedge.cutFor(away / sigma) / StrictMath.cos(half);
-    return Optional.of(new Tip(met.minus(in.times(cut)), met.plus(out.times(cut))));
+    return away > TIP_ROUND * expected + slack
+        ? Optional.empty()
+        : Optional.of(sides.blurred(seen, sigma, scatter, slack));
   }
 
-  /** Two sides of a tip: where they meet, their directions, and half of the angle between them. */
-  private record Sides(Point met, Point in, Point out, double half) {
-    Point outward() {
-      return in.minus(out).times(1 / in.minus(out).norm());
-    }
+  /** How much of a side is looked at to find how its tip ends. */
+  private double shownPx(Run run) {
+    int points = Math.min(run.to() - run.first(), run.last() - run.from());
+    return Math.min(TipFit.ALONG_PX, step * points);
   }
 
-  /**
-   * A corner from the ink along its middle; empty if that is not what blur and noise leave of two
-   * straight sides. How sides that bend run on to the tip is not known, so that for them a sharp
-   * tip of some other angle is tried before a blunt one.
-   */
-  private Optional<Tip> read(TipProfile ink, Sides sides, boolean straight) {
-    Wedge wedge = new Wedge(sides.half());
-    double slack = scatter / StrictMath.sin(sides.half());
-    TipProfile.Fit blunt = ink.blunt(sides.met(), sides.outward(), wedge, slack);
-    if (!straight || !ink.isGood(blunt)) {
-      TipProfile.Fit sharp = ink.sharp(sides.met(), sides.outward(), wedge, sigma);
-      if (ink.isGood(sharp) && sharp.left() <= blunt.left()) {
-        Point apex = sides.met().minus(sides.outward().times(sharp.apex() * sigma));
-        return Optional.of(new Tip(apex, apex));
-      }
+  /** The outline around a tip, and the way from there to where its sides meet. */
+  private List<Point> around(Where where, Point met) {
+    List<Point> around = new ArrayList<>();
+    int far = (int) Math.round(TipFit.ALONG_PX / step);
+    int from = -Math.min(far, where.before().to() - where.before().first());
+    int to = Math.min(far, where.after().last() - where.after().from());
+    for (int i = from; i <= to; i++) {
+      around.add(at(where.tip() + i));
     }
-    if (!ink.isGood(blunt)) {
-      return Optional.empty();
+    Point seen = at(where.tip());
+    double away = met.distance(seen);
+    for (double walked = 0; walked < away; walked += step) {
+      around.add(seen.towards(met, walked / away));
     }
-    Point apex = sides.met().minus(sides.outward().times(blunt.apex() * sigma));
-    double cutPx = Math.sqrt(blunt.shape()) * sigma;
-    if (blunt.shape() < SURE * blunt.deviation() || cutPx < LEAST_CUT_PX) {
-      return Optional.of(new Tip(apex, apex));
-    }
-    double along = cutPx / StrictMath.cos(sides.half());
-    return Optional.of(
-        new Tip(apex.minus(sides.in().times(along)), apex.plus(sides.out().times(along))));
-  }
-
-  /** The two corners of a blunt tip, in order; the same point twice for a sharp one. */
-  private record Tip(Point first, Point last) {
-    boolean blunt() {
-      return !first.equals(last);
-    }
+    return around;
   }
 
   private List<Run> between(List<Integer> tips) {
@@ -220,16 +201,15 @@ final class Smoothing {
     for (int k = 0; k < count; k++) {
       Point seen = at(tips.get(k));
       corners.add(
-          corner(runs.get((k + count - 1) % count), runs.get(k), tips.get(k))
-              .orElse(new Tip(seen, seen)));
+          corner(runs.get((k + count - 1) % count), runs.get(k), tips.get(k)).orElse(Tip.at(seen)));
     }
     List<List<Point>> smooth = new ArrayList<>();
     for (int k = 0; k < count; k++) {
       Tip from = corners.get(k);
       if (from.blunt()) {
-        smooth.add(List.of(from.first(), from.last()));
+        smooth.add(from.points());
       }
-      smooth.add(smooth(runs.get(k), from.last(), corners.get((k + 1) % count).first()));
+      smooth.add(smooth(runs.get(k), from, corners.get((k + 1) % count)));
     }
     return smooth;
   }
@@ -252,7 +232,7 @@ final class Smoothing {
     Point after = at(tip + k).minus(at(tip));
     double inner = Math.PI - Math.abs(Corners.angle(before, after));
     double sine = Math.max(0.25, StrictMath.sin(inner / 2));
-    return (int) Math.ceil(2 * sigma / sine / step);
+    return (int) Math.ceil(Corners.SPOILT * sigma / sine / step);
   }
 
   private Point at(int i) {
@@ -295,17 +275,25 @@ final class Smoothing {
     return found && met.distance(at(tip)) <= FARTHEST_TIP * sigma ? met : at(tip);
   }
 
-  private List<Point> smooth(Run run, Point start, Point end) {
+  private List<Point> smooth(Run run, Tip start, Tip end) {
     List<Point> smooth = new ArrayList<>();
-    smooth.add(start);
+    smooth.add(start.last());
     int first = run.first();
     int last = run.last();
+    while (first < last && start.covers(at(first))) {
+      first++;
+    }
+    while (first < last && end.covers(at(last))) {
+      last--;
+    }
     if (last - first >= 2) {
+      smooth.addAll(start.after(smoothed(first, first, last)));
       for (int i = first; i <= last; i++) {
         smooth.add(smoothed(i, first, last));
       }
+      smooth.addAll(end.before(smoothed(last, first, last)));
     }
-    smooth.add(end);
+    smooth.add(end.first());
     return smooth;
   }
 

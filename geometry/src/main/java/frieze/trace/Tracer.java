@@ -40,7 +40,7 @@ public final class Tracer {
    * The tolerance of lines and arcs, in pixels, where none is asked for: the more the outline
    * scatters, the less would be gained by following it.
    */
-  private static final double LEAST_FIT_PX = 0.09;
+  private static final double LEAST_FIT_PX = 0.085;
 
   private static final double FIT_BY_SCATTER = 7;
   private static final double MOST_FIT_PX = 0.3;
@@ -98,23 +98,22 @@ public final class Tracer {
     List<List<Point>> kept = withoutSpecks(lines, map);
     List<Outline> outlines = new ArrayList<>();
     for (List<Point> line : kept) {
-      outlines.add(Outline.of(line, grain(soft, line, noise)));
+      outlines.add(Outline.of(line, grain(ink.share(), soft, line, noise)));
     }
     return result(outlines, map, fitPx(outlines));
   }
 
-  private Outline.Grain grain(GreyImage soft, List<Point> line, double noise) {
+  private Outline.Grain grain(GreyImage ink, GreyImage soft, List<Point> line, double noise) {
     double sigma = Edges.blurPx(soft, line);
     double left = noise / (2 * Math.sqrt(Math.PI) * BLUR_PX); // after the blur
     double scatter = left * Math.sqrt(2 * Math.PI) * sigma;
-    if (noise < QUIET) {
-      return new Outline.Grain(sigma, scatter, QUIET_WINDOW_PX, Optional.empty());
-    }
-    Optional<TipProfile> tips =
+    double asTaken = Math.sqrt(Math.max(0, sigma * sigma - BLUR_PX * BLUR_PX));
+    Optional<TipFit> fit =
         settings.threshold() == HALF
-            ? Optional.of(new TipProfile(soft, sigma, left))
+            ? Optional.of(new TipFit(ink, asTaken, noise))
             : Optional.empty();
-    return new Outline.Grain(sigma, scatter, NOISY_WINDOW_PX, tips);
+    double window = noise < QUIET ? QUIET_WINDOW_PX : NOISY_WINDOW_PX;
+    return new Outline.Grain(sigma, scatter, window, fit);
   }
 
   private void tellBend() {

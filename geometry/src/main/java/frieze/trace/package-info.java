@@ -8,8 +8,8 @@
  * <p>Read {@link frieze.trace.Tracer}, then in the order of their use: {@code SheetCrop}, {@code
  * Light} and {@code Paper} (share of ink), {@code Edges} (noise and blur), {@code Ruling} (printed
  * lines taken out), {@code Blur}, {@code Contours}, {@code PixelMap}, {@code Outline} with {@code
- * Corners}, {@code Smoothing} with {@code Wedge} and {@code Stretch}, {@code Nesting}, and for the
- * strokes of a pen {@code CentreLines} with {@code PenAxis}.
+ * Corners}, {@code Smoothing} with {@code Stretch}, {@code Tip}, {@code TipFit} and {@code Wedge},
+ * {@code Nesting}, and for the strokes of a pen {@code CentreLines} with {@code PenAxis}.
  */
 @NullMarked
 package frieze.trace;

@@ -57,19 +57,18 @@ class AccuracyTest {
     assertThat(pieces(trials)).as(how + " pieces " + trials).isLessThanOrEqualTo(MOST_PIECES);
   }
 
-  /** Shapes that may leave the outline somewhere, and at a corner: none if the picture is clean. */
+  /** Shapes that may leave the outline somewhere: none if the picture is clean, or noisy only. */
   private static int mostFar(Degraded how) {
     return switch (how) {
-      case CLEAN, SHADOWED -> 0;
+      case CLEAN, BLURRED_AND_NOISY, SHADOWED -> 0;
       case LENS_BENT, JPEG_60 -> 2;
-      case BLURRED_AND_NOISY -> 4;
       default -> 10;
     };
   }
 
   /**
-   * A hundred icons. With noise not all of their outline is within 0.12 mm: some have tips whose
-   * ends are less than three pixels wide, which no longer show.
+   * A hundred icons. Blur and noise are known well enough to be told from the drawing at every tip;
+   * what printed lines and a lens leave is not.
    */
   @Tag("corpus")
   @ParameterizedTest

@@ -193,9 +193,7 @@ final class DxfShapes {
     for (DxfEntity v : e.parts()) {
       if (v.type().equals("VERTEX") && !v.flag(70, 16)) {
         vertices.add(
-            inSpace
-                ? new Vertex(seen(v, 10, space), 0)
-                : new Vertex(v.point(10), v.number(42, 0)));
+            inSpace ? new Vertex(seen(v, 10, space), 0) : new Vertex(v.point(10), v.number(42, 0)));
       }
     }
     Optional<Path> drawn = polyline(vertices, e);

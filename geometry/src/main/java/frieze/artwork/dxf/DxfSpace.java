@@ -52,8 +52,7 @@ record DxfSpace(Vector x, Vector y, Vector z, Vector origin) {
   private static final Vector NOWHERE = new Vector(0, 0, 0);
 
   static DxfSpace scaling(double x, double y, double z) {
-    return new DxfSpace(
-        new Vector(x, 0, 0), new Vector(0, y, 0), new Vector(0, 0, z), NOWHERE);
+    return new DxfSpace(new Vector(x, 0, 0), new Vector(0, y, 0), new Vector(0, 0, z), NOWHERE);
   }
 
   static DxfSpace translation(double x, double y, double z) {
@@ -67,10 +66,7 @@ record DxfSpace(Vector x, Vector y, Vector z, Vector origin) {
     Point x = turn.apply(new Point(1, 0));
     Point y = turn.apply(new Point(0, 1));
     return new DxfSpace(
-        new Vector(x.x(), x.y(), 0),
-        new Vector(y.x(), y.y(), 0),
-        new Vector(0, 0, 1),
-        NOWHERE);
+        new Vector(x.x(), x.y(), 0), new Vector(y.x(), y.y(), 0), new Vector(0, 0, 1), NOWHERE);
   }
 
   /** The frame that an entity's own coordinates are in, by its extrusion direction. */
@@ -86,8 +82,7 @@ record DxfSpace(Vector x, Vector y, Vector z, Vector origin) {
 
   /** The extrusion direction of an entity, of length 1. */
   static Vector up(DxfEntity entity) {
-    Vector up =
-        new Vector(entity.number(210, 0), entity.number(220, 0), entity.number(230, 1));
+    Vector up = new Vector(entity.number(210, 0), entity.number(220, 0), entity.number(230, 1));
     return up.norm() == 0 || (up.x() == 0 && up.y() == 0 && up.z() > 0)
         ? new Vector(0, 0, 1)
         : up.unit();

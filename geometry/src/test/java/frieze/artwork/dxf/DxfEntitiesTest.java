@@ -152,8 +152,7 @@ class DxfEntitiesTest {
             "outer",
             "0 INSERT 8 0 2 inner 10 10 20 20 30 30 41 2 42 3 43 5 " + tilted);
     Artwork art = read(block, "0 INSERT 8 0 2 outer 10 100 20 200 30 300" + tilted);
-    List<Path> drawn =
-        art.pieces().stream().flatMap(p -> p.paths().stream()).toList();
+    List<Path> drawn = art.pieces().stream().flatMap(p -> p.paths().stream()).toList();
     // Scaled and moved, the ends are 12, 26, 45 and 18, 38, 75; then y + 300 and z + 100.
     at(drawn.get(0).start(), 26 + 300, 45 + 100);
     at(drawn.get(0).end(), 38 + 300, 75 + 100);
@@ -218,7 +217,9 @@ class DxfEntitiesTest {
     return out;
   }
 
-  /** An ellipse whose plane is tilted by 60 degrees about its major axis: its minor one is halved. */
+  /**
+   * An ellipse whose plane is tilted by 60 degrees about its major axis: its minor one is halved.
+   */
   @Test
   void a_tilted_ellipse_is_seen_from_above() {
     double s = Math.sqrt(0.75);

@@ -1,0 +1,143 @@
+package frieze.trace;
+
+import frieze.curve.Point;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Draws a polygon as a camera sees it, within a window of pixels: by the area that it covers of
+ * each, then blurred.
+ *
+ * <p><i>Guarantees:</i> the areas are exact where the polygon stays within the window from left to
+ * right, and elsewhere but for pixels along its left and right border.
+ */
+final class InkWindow {
+  /** A blur below this is none. */
+  private static final double LEAST_BLUR_PX = 0.2;
+
+  private static final double REACH = 3.5;
+
+  private final int x0;
+  private final int y0;
+  private final int width;
+  private final int height;
+  private final double[] kernel;
+  private final double[] cover;
+  private final double[] drawn;
+  private final double[] half;
+
+  /**
+   * @param x0 the first column
+   * @param y0 the first row, counted from the bottom
+   * @param sigmaPx the blur, without that by the area of a pixel
+   */
+  InkWindow(int x0, int y0, int width, int height, double sigmaPx) {
+    this.x0 = x0;
+    this.y0 = y0;
+    this.width = width;
+    this.height = height;
+    this.kernel = kernel(sigmaPx);
+    this.cover = new double[(width + 2) * height];
+    this.drawn = new double[width * height];
+    this.half = new double[width * height];
+  }
+
+  private static double[] kernel(double sigmaPx) {
+    if (!(sigmaPx >= LEAST_BLUR_PX)) {
+      return new double[] {1};
+    }
+    int reach = (int) Math.ceil(REACH * sigmaPx);
+    double[] kernel = new double[reach + 1];
+    double sum = 0;
+    for (int i = 0; i <= reach; i++) {
+      kernel[i] = StrictMath.exp(-i * i / (2 * sigmaPx * sigmaPx));
+      sum += i == 0 ? kernel[i] : 2 * kernel[i];
+    }
+    for (int i = 0; i <= reach; i++) {
+      kernel[i] /= sum;
+    }
+    return kernel;
+  }
+
+  int width() {
+    return width;
+  }
+
+  int height() {
+    return height;
+  }
+
+  /** Gives the ink of each pixel, row by row from the bottom; valid until the next call. */
+  double[] draw(List<Point> polygon) {
+    Arrays.fill(cover, 0);
+    for (int i = 0; i < polygon.size(); i++) {
+      edge(polygon.get(i), polygon.get((i + 1) % polygon.size()));
+    }
+    for (int y = 0; y < height; y++) {
+      double sum = 0;
+      for (int x = 0; x < width; x++) {
+        sum += cover[y * (width + 2) + x];
+        drawn[y * width + x] = sum;
+      }
+    }
+    if (kernel.length > 1) {
+      blur(drawn, half, 1, width);
+      blur(half, drawn, width, height);
+    }
+    return drawn;
+  }
+
+  /** Adds the derivative along x of the area to the right of an edge. */
+  private void edge(Point a, Point b) {
+    double ax = a.x() - x0;
+    double ay = a.y() - y0;
+    double bx = b.x() - x0;
+    double by = b.y() - y0;
+    if (ay == by) {
+      return;
+    }
+    double sign = ay < by ? -1 : 1;
+    double low = Math.max(0, Math.min(ay, by));
+    double high = Math.min(height, Math.max(ay, by));
+    double slope = (bx - ax) / (by - ay);
+    for (int y = (int) low; y < high; y++) {
+      double from = Math.max(low, y);
+      double to = Math.min(high, y + 1);
+      double left = ax + (from - ay) * slope;
+      double right = ax + (to - ay) * slope;
+      row(y * (width + 2), Math.min(left, right), Math.max(left, right), sign * (to - from));
+    }
+  }
+
+  private void row(int at, double least, double most, double area) {
+    double left = Math.max(0, Math.min(width, least));
+    double right = Math.max(0, Math.min(width, most));
+    int last = (int) right;
+    for (int x = (int) left; x <= last; x++) {
+      double from = Math.max(left, x);
+      double to = Math.min(right, x + 1);
+      double share = right > left ? (to - from) / (right - left) : 1;
+      double beside = x + 1 - (from + to) / 2;
+      cover[at + x] += area * share * beside;
+      cover[at + x + 1] += area * share * (1 - beside);
+    }
+  }
+
+  /** Beyond the window its border goes on. */
+  private void blur(double[] in, double[] out, int stride, int length) {
+    int lines = in.length / length;
+    int across = stride == 1 ? width : 1;
+    for (int line = 0; line < lines; line++) {
+      int start = line * across;
+      for (int i = 0; i < length; i++) {
+        double sum = kernel[0] * in[start + i * stride];
+        for (int k = 1; k < kernel.length; k++) {
+          int before = Math.max(0, i - k);
+          int after = Math.min(length - 1, i + k);
+          sum += kernel[k] * (in[start + before * stride] + in[start + after * stride]);
+        }
+        out[start + i * stride] = sum;
+      }
+    }
+  }
+}

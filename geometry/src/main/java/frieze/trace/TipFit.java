@@ -1,0 +1,254 @@
+package frieze.trace;
+
+import frieze.curve.Bounds;
+import frieze.curve.Point;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.hipparchus.exception.MathRuntimeException;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresOptimizer.Optimum;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
+
+/**
+ * Finds the tip that, drawn and blurred as the picture is, agrees best with the ink around it.
+ *
+ * <p>The line of half ink turns round long before a narrow tip ends, so that it does not tell a
+ * blunt tip from a sharp one. All pixels around the tip together do: a sharp one, one cut off
+ * square and a rounded one are fitted to them by least squares. A tip is sharp unless another
+ * ending explains the ink better by more than noise does.
+ *
+ * <p><i>Guarantees:</i> none for sides that do not bend evenly; {@link #isGood} tells.
+ */
+final class TipFit {
+  /** So far along the sides pixels are looked at. */
+  static final double ALONG_PX = 14;
+
+  /** So far beside the outline, in blurs. */
+  private static final double BESIDE = 2.5;
+
+  private static final double LEAST_BESIDE_PX = 1.5;
+
+  private static final double MARGIN = 4;
+  private static final int MOST_STEPS = 60;
+  private static final double SMALL = 1e-3;
+  private static final double CLOSE = 1e-4;
+  private static final double[] MISSING_PX = {2, 5};
+
+  /** What is left may be so many times the noise. */
+  private static final double MOST_LEFT = 1.25;
+
+  /** The least noise: shades, and the rounding of the picture. */
+  private static final double LEAST_NOISE = 0.01;
+
+  /** The squares of the deviations, in those of the noise, that another ending must save. */
+  private static final double SAVED = 16;
+
+  /** A narrow tip is much longer if it is sharp, so that less has to tell against that. */
+  private static final double SAVED_IF_NARROW = 9;
+
+  private static final double NARROW_RAD = Math.toRadians(60);
+
+  /** What a rounded one must save beyond one cut off square. */
+  private static final double TELLS = 4;
+
+  /** To leave less than this part of the contrast is good in any picture. */
+  private static final double ALWAYS_GOOD = 0.015;
+
+  private final GreyImage ink;
+  private final double sigma;
+  private final double noise;
+
+  /**
+   * @param ink the share of ink as it was photographed
+   * @param sigmaPx the blur of its edges, with that by the area of a pixel
+   * @param noise of its values
+   */
+  TipFit(GreyImage ink, double sigmaPx, double noise) {
+    this.ink = ink;
+    this.sigma = sigmaPx;
+    this.noise = Math.max(LEAST_NOISE, noise);
+  }
+
+  /**
+   * A tip and by how much it leaves the ink.
+   *
+   * @param squares the sum of the squares of what is left, in those of the noise
+   * @param pixels how many were looked at
+   */
+  record Fit(TipShape shape, double squares, int pixels) {
+    double unexplained() {
+      return squares / pixels;
+    }
+  }
+
+  /**
+   * Fits a tip.
+   *
+   * @param start where its sides seem to meet, their directions away from there and their bends, in
+   *     the order of {@link TipShape}
+   * @param seen the outline around the tip
+   */
+  Optional<Fit> fit(double[] start, List<Point> seen) {
+    Pixels pixels = pixels(seen);
+    if (pixels.count() <= 2 * TipShape.count(TipShape.Ending.CUT)) {
+      return Optional.empty();
+    }
+    List<Fit> fits = new ArrayList<>();
+    for (TipShape.Ending ending : TipShape.Ending.values()) {
+      best(pixels, ending, start).ifPresent(fits::add);
+    }
+    return chosen(fits);
+  }
+
+  /** The simplest that explains the ink as well as any; where none does, noise is what is left. */
+  private Optional<Fit> chosen(List<Fit> fits) {
+    double least = fits.stream().mapToDouble(Fit::unexplained).min().orElse(1);
+    double scale = Math.max(1, least);
+    return fits.stream().min(Comparator.comparingDouble(f -> f.squares() / scale + handicap(f)));
+  }
+
+  private static double handicap(Fit fit) {
+    double saved = fit.shape().angle() < NARROW_RAD ? SAVED_IF_NARROW : SAVED;
+    return switch (fit.shape().ending()) {
+      case SHARP -> 0;
+      case CUT -> saved;
+      case ROUND -> saved + TELLS;
+    };
+  }
+
+  /** Whether a tip leaves no more of the ink than noise may. */
+  boolean isGood(Fit fit) {
+    return noise * Math.sqrt(fit.unexplained()) <= Math.max(MOST_LEFT * noise, ALWAYS_GOOD);
+  }
+
+  /** The pixels near an outline: their ink by the noise, and where they are in a window. */
+  private static final class Pixels {
+    private final int x0;
+    private final int y0;
+    private final int width;
+    private final int height;
+    private final int[] at;
+    private final double[] values;
+
+    Pixels(int x0, int y0, int width, int height, int[] at, GreyImage ink, double noise) {
+      this.x0 = x0;
+      this.y0 = y0;
+      this.width = width;
+      this.height = height;
+      this.at = at;
+      this.values = new double[at.length];
+      for (int i = 0; i < at.length; i++) {
+        int row = at[i] / width;
+        values[i] = ink.at(x0 + at[i] % width, ink.height() - 1 - (y0 + row), 0) / noise;
+      }
+    }
+
+    int count() {
+      return at.length;
+    }
+
+    double farthest(Point from) {
+      double most = 0;
+      for (int i : at) {
+        int row = i / width;
+        most = Math.max(most, from.distance(new Point(x0 + i % width + 0.5, y0 + row + 0.5)));
+      }
+      return most;
+    }
+  }
+
+  private Pixels pixels(List<Point> seen) {
+    Bounds b = Bounds.EMPTY;
+    for (Point p : seen) {
+      b = b.with(p);
+    }
+    double beside = Math.max(LEAST_BESIDE_PX, BESIDE * sigma);
+    int margin = (int) Math.ceil(beside + MARGIN * sigma);
+    int x0 = (int) Math.floor(b.minX()) - margin;
+    int y0 = (int) Math.floor(b.minY()) - margin;
+    int width = (int) Math.ceil(b.maxX()) + margin - x0;
+    int height = (int) Math.ceil(b.maxY()) + margin - y0;
+    List<Integer> near = new ArrayList<>();
+    for (int i = 0; i < width * height; i++) {
+      int row = i / width;
+      Point p = new Point(x0 + i % width + 0.5, y0 + row + 0.5);
+      if (seen.stream().anyMatch(s -> s.distance(p) <= beside)) {
+        near.add(i);
+      }
+    }
+    int[] at = near.stream().mapToInt(i -> i).toArray();
+    return new Pixels(x0, y0, width, height, at, ink, noise);
+  }
+
+  private Optional<Fit> best(Pixels pixels, TipShape.Ending ending, double[] start) {
+    Optional<Fit> best = Optional.empty();
+    for (double missing : MISSING_PX) {
+      double[] from = new double[TipShape.count(ending)];
+      System.arraycopy(start, 0, from, 0, Math.min(start.length, from.length));
+      if (from.length > TipShape.MISSING) {
+        from[TipShape.MISSING] = missing;
+      } else if (best.isPresent()) {
+        break;
+      }
+      Optional<Fit> fit = solved(pixels, ending, from);
+      if (fit.isPresent() && (best.isEmpty() || fit.get().squares() < best.get().squares())) {
+        best = fit;
+      }
+    }
+    return best;
+  }
+
+  private Optional<Fit> solved(Pixels pixels, TipShape.Ending ending, double[] start) {
+    double optics = Math.sqrt(Math.max(0, sigma * sigma - 1 / 12.0));
+    InkWindow window = new InkWindow(pixels.x0, pixels.y0, pixels.width, pixels.height, optics);
+    double reach = pixels.farthest(new Point(start[0], start[1])) + MARGIN * sigma;
+    Model model = new Model(ending, window, pixels, reach, noise);
+    try {
+      Optimum found =
+          new LevenbergMarquardtOptimizer()
+              .withCostRelativeTolerance(CLOSE)
+              .withParameterRelativeTolerance(CLOSE)
+              .optimize(
+                  new LeastSquaresBuilder()
+                      .model(model::values, model::derivatives)
+                      .target(pixels.values)
+                      .start(start)
+                      .maxEvaluations(MOST_STEPS)
+                      .maxIterations(MOST_STEPS)
+                      .build());
+      TipShape shape = new TipShape(ending, found.getPoint().toArray());
+      return Optional.of(new Fit(shape, found.getCost() * found.getCost(), pixels.count()));
+    } catch (MathRuntimeException e) {
+      return Optional.empty(); // No tip of this kind comes near: another is taken.
+    }
+  }
+
+  /** The ink of a tip at the pixels, in units of the noise. */
+  private record Model(
+      TipShape.Ending ending, InkWindow window, Pixels pixels, double reach, double noise) {
+    double[] values(double[] numbers) {
+      double[] drawn = window.draw(new TipShape(ending, numbers).polygon(reach));
+      double[] values = new double[pixels.count()];
+      for (int i = 0; i < values.length; i++) {
+        values[i] = drawn[pixels.at[i]] / noise;
+      }
+      return values;
+    }
+
+    double[][] derivatives(double[] numbers) {
+      double[] here = values(numbers);
+      double[][] derivatives = new double[here.length][numbers.length];
+      for (int k = 0; k < numbers.length; k++) {
+        double[] moved = numbers.clone();
+        moved[k] += SMALL;
+        double[] there = values(moved);
+        for (int i = 0; i < here.length; i++) {
+          derivatives[i][k] = (there[i] - here[i]) / SMALL;
+        }
+      }
+      return derivatives;
+    }
+  }
+}
