@@ -169,6 +169,29 @@ class JobReaderTest {
     assertThat(e.diagnostics().get(0).where().source()).isEqualTo("shop.yaml");
   }
 
+  /** A tool of the shop that may do nothing, or has no sides, at the line where it says so. */
+  @ParameterizedTest
+  @CsvSource({
+    "'angle: 60, pass depth: 0', JOB-043, 0 must be more than 0, 56",
+    "'angle: 60, pass depth: -1', JOB-043, -1 must be more than 0, 56",
+    "'angle: 0', JOB-042, 0 must be more than 0 and below 180 deg, 40",
+    "'angle: 180', JOB-042, 180 must be more than 0 and below 180 deg, 40",
+  })
+  void a_tool_that_can_do_nothing_is_refused(String keys, String code, String words, int column) {
+    String shop =
+        "units: mm\ntools:\n  v: {shape: vee, diameter: 12, %s, flute length: 9,".formatted(keys)
+            + " top speed: 20000, top feed: 2000, top plunge: 400}\n";
+    BadInputException e =
+        catchThrowableOfType(
+            BadInputException.class,
+            () -> JobReader.read("bench.yaml", files(GOOD).with("shop.yaml", shop), POSTS));
+    assertThat(e.diagnostics())
+        .singleElement()
+        .satisfies(d -> assertThat(d.code().id()).isEqualTo(code))
+        .satisfies(d -> assertThat(d.message()).isEqualTo(words))
+        .satisfies(d -> assertThat(d.where()).hasToString("shop.yaml:3:" + column));
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

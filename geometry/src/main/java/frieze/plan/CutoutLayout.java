@@ -27,6 +27,8 @@ final class CutoutLayout {
 
   private static final double SAMPLE_MM = 0.5;
 
+  private static final double ROUNDING = 1e-9;
+
   private final Design design;
   private final Work.Cutout cutout;
   private final Setup setup;
@@ -282,17 +284,17 @@ final class CutoutLayout {
             ? setup.stock().thinnestMm() - skin
             : setup.stock().thickestMm() + setup.spoilboardMm();
     double limit = DepthPasses.limitMm(tool, setup.stock().material());
-    double tabDepth =
-        setup.stock().thinnestMm() - cutout.tabs().map(Work.Tabs::thicknessMm).orElse(0.0);
-    boolean wanted = cutout.tabs().map(Work.Tabs::ramped).orElse(false);
+    Optional<Work.Tabs> tabs = cutout.tabs().map(t -> sized(origin, t, lap, feeds, limit));
+    double tabDepth = setup.stock().thinnestMm() - tabs.map(Work.Tabs::thicknessMm).orElse(0.0);
+    boolean wanted = tabs.map(Work.Tabs::ramped).orElse(false);
     double slope = wanted ? (depth - tabDepth) / StrictMath.tan(CutoutPlanner.TAB_SLOPE_RAD) : 0;
     Optional<List<TabPlan.Zone>> sloping =
-        wanted ? cutout.tabs().flatMap(t -> place(t, lap.rough(), slope)) : Optional.empty();
+        wanted ? tabs.flatMap(t -> place(t, lap.rough(), slope)) : Optional.empty();
     if (wanted && sloping.isEmpty()) {
       upright(origin);
     }
     List<TabPlan.Zone> zones =
-        sloping.orElseGet(() -> cutout.tabs().map(t -> tabs(t, lap.rough())).orElse(List.of()));
+        sloping.orElseGet(() -> tabs.map(t -> tabs(t, lap.rough())).orElse(List.of()));
     CutoutPlanner.Passes passes =
         new CutoutPlanner.Passes(
             DepthPasses.depths(depth, limit), limit, zones, tabDepth, sloping.isPresent());
@@ -304,6 +306,21 @@ final class CutoutLayout {
     return starts.stream()
         .map(s -> new CutoutPlanner(tool, feeds, passes.from(s, round)).cut(origin, lap.from(s)))
         .toList();
+  }
+
+  /** The tabs, as wide as the pull of the bit and the weight of what they hold ask for. */
+  private Work.Tabs sized(String origin, Work.Tabs tabs, Lap lap, Feeds feeds, double passMm) {
+    double area = TabLoad.areaMm2(lap.rough(), tolerances.flattenMm());
+    double needed = TabLoad.neededMm2(cutout.tool(), feeds, passMm, setup.stock(), area);
+    Work.Tabs sized = TabLoad.sized(tabs, needed);
+    if (TabLoad.isWeak(sized, needed * (1 - ROUNDING))) {
+      found.warning(
+          PlanCode.TABS_WEAK,
+          cutout.where(),
+          TabLoad.weakText(origin, sized, needed),
+          "ask for more, wider or thicker tabs, or leave their width to the load");
+    }
+    return sized;
   }
 
   private void upright(String origin) {

@@ -43,7 +43,8 @@ public enum PlanCode implements Code {
   CHIP_THINNED("PLAN-049", "chips are thin because little of the tool is engaged"),
   LINE_TOO_WIDE("PLAN-050", "a line is drawn wider than its groove can be"),
   CORNERS_LEFT_ROUND("PLAN-051", "inside corners that can't be relieved stay round"),
-  ENGAGED_AND_SLOWED("PLAN-052", "moves with too much of the rim in material are slowed");
+  ENGAGED_AND_SLOWED("PLAN-052", "moves with too much of the rim in material are slowed"),
+  TABS_WEAK("PLAN-053", "tabs are too weak for what they hold");
 
   private final String id;
   private final String title;

@@ -31,6 +31,9 @@ final class WorkCheck implements Work.Visitor<Boolean> {
   /** A strip of waste thinner than this may break off while it is cut. */
   private static final double THIN_STRIP_MM = 4;
 
+  /** The thickness over the least width of a strip that stands: common practice. */
+  private static final double SLENDERNESS = 8;
+
   private final Design design;
   private final Setup setup;
   private final Tolerances tolerances;
@@ -268,7 +271,7 @@ final class WorkCheck implements Work.Visitor<Boolean> {
       // With no more than the slot's width there is no strip.
       thinnest = strip > slot ? Math.min(thinnest, strip - slot) : thinnest;
     }
-    if (thinnest < THIN_STRIP_MM) {
+    if (thinnest < Math.max(THIN_STRIP_MM, setup.stock().thickestMm() / SLENDERNESS)) {
       found.warning(
           PlanCode.WASTE_TOO_THIN,
           cutout.where(),

@@ -14,6 +14,7 @@ import frieze.design.Work;
 import frieze.diagnostic.BadInputException;
 import frieze.motion.Motion;
 import frieze.motion.Position;
+import frieze.shop.Stock;
 import frieze.shop.Tool;
 import java.util.ArrayList;
 import java.util.List;
@@ -462,5 +463,49 @@ class CutoutTest {
           .isTrue();
     }
     assertThat(onEnds).isEqualTo(2);
+  }
+
+  /**
+   * Hardwood of 19.2 mm, a part of 500 by 100 mm (with the slot's middle 6.35 more each way is near
+   * enough to state by the formula): 60 N/mm2 x 3 mm x advance of a turn / pi, and 750 kg/m3.
+   */
+  @Test
+  void tabs_bear_ten_times_the_pull_of_the_bit_and_the_weight_of_the_part() {
+    Stock stock = Bench.setup().stock();
+    Feeds feeds =
+        Feeds.choose(Bench.FLAT_6, stock.material(), Bench.setup().machine(), Bench.WHERE);
+    double pull = 60 * 3 * feeds.feedMmPerMin() / feeds.rpm() / Math.PI;
+    double weight = 750e-9 * 500 * 100 * 19.2 * 9.81;
+    double needed = TabLoad.neededMm2(Bench.FLAT_6, feeds, 3, stock, 500 * 100);
+    assertThat(needed).isCloseTo(10 * (pull + weight) / 6, within(1e-6 * needed));
+    // Left to the bit: 2 tabs of 6 x 1 mm, or as much more as makes up the section.
+    Work.Tabs free = TabLoad.sized(new Work.Tabs(2, 6, 12, 1, false), needed);
+    assertThat(free.count() * free.widthMm() * free.thicknessMm())
+        .isCloseTo(Math.max(12, needed), within(1e-9));
+    Work.Tabs strong = new Work.Tabs(6, 6, 12, 3, false);
+    assertThat(TabLoad.sized(strong, needed)).isEqualTo(strong);
+    Work.Tabs given = new Work.Tabs(2, 3, 1);
+    assertThat(TabLoad.sized(given, needed)).isEqualTo(given);
+    assertThat(TabLoad.isWeak(given, needed)).isTrue();
+    assertThat(TabLoad.weakText("cutout a", given, needed)).contains("2 tabs of 3 mm", "6 mm2");
+  }
+
+  @Test
+  void tabs_that_are_given_too_thin_are_told() {
+    Work thin =
+        new Work.Cutout(
+            FLAT_6,
+            Optional.of(new Work.Tabs(4, 2, 0.5)),
+            Work.Milling.CLIMB,
+            Work.CutoutWay.PLAIN,
+            Bench.WHERE);
+    Design design = new Design(Bench.panel(), List.of(), List.of(), List.of(thin));
+    assertThat(Planner.plan(design, Bench.setup(), Tolerances.DEFAULT).notes())
+        .filteredOn(d -> d.code() == PlanCode.TABS_WEAK)
+        .singleElement()
+        .satisfies(
+            d ->
+                assertThat(d.message())
+                    .contains("4 tabs of 2 mm (0.079 in) by 0.5 mm", "have 4 mm2"));
   }
 }
