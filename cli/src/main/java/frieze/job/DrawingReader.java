@@ -38,7 +38,8 @@ final class DrawingReader {
     return drawings;
   }
 
-  private Job.Drawing drawing(String name, Values v) {
+  /** Reads what is asked of one drawing. */
+  Job.Drawing drawing(String name, Values v) {
     String written = v.get(JobKeys.Drawing.FILE);
     SourceSpan where = v.where(JobKeys.Drawing.FILE);
     String file = JobReader.beside(source, written);

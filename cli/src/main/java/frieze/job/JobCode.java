@@ -45,7 +45,8 @@ public enum JobCode implements Code {
   LIES_TOO_SKEWED("JOB-040", "stock that lies too far turned"),
   NO_DEPTH("JOB-041", "depth that is not below the stock's top"),
   NO_SUCH_ANGLE("JOB-042", "angle that no pointed tool can have"),
-  NO_LIMIT("JOB-043", "limit that lets a tool do nothing");
+  NO_LIMIT("JOB-043", "limit that lets a tool do nothing"),
+  NO_ONE_OUTLINE("JOB-045", "drawing that is not one closed outline");
 
   private final String id;
   private final String title;

@@ -498,13 +498,21 @@ final class JobKeys {
             "opening",
             new SectionType(FitKeys.Opening.SECTION),
             "",
-            "The opening that the panel goes into. Give `opening` or `size`.");
+            "The opening that the panel goes into. Give `opening`, `size` or `outline`.");
     static final Key<Values> SIZE =
         Key.optional(
             "size",
             new SectionType(FitKeys.Size.SECTION),
             "",
-            "The panel's finished size. Give `opening` or `size`.");
+            "The panel's finished size. Give `opening`, `size` or `outline`.");
+    static final Key<Values> OUTLINE =
+        Key.optional(
+            "outline",
+            new SectionType(Drawing.SECTION),
+            "",
+            "A drawing of the panel's finished edge: one closed outline and nothing else, in SVG,"
+                + " DXF, or a picture to trace. `pick` takes it out of a larger drawing. Give"
+                + " `opening`, `size` or `outline`.");
     static final Key<Values> FIT =
         Key.withDefault(
             "fit", new SectionType(FitKeys.Fit.SECTION), "{}", "How the panel fits its opening.");
@@ -597,6 +605,7 @@ final class JobKeys {
                 LIKE,
                 OPENING,
                 SIZE,
+                OUTLINE,
                 FIT,
                 STOCK,
                 ALLOWANCE,

@@ -65,9 +65,8 @@ public final class JobReader {
     Shop shop = shop(source, root);
     Machine machine = machine(root, shop);
     String post = post(source, root, machine);
-    List<Job.Drawing> drawings =
-        new DrawingReader(source, files, found)
-            .read(root.find(JobKeys.Root.ARTWORK).orElse(Map.of()));
+    DrawingReader reader = new DrawingReader(source, files, found);
+    List<Job.Drawing> drawings = reader.read(root.find(JobKeys.Root.ARTWORK).orElse(Map.of()));
     PanelReader panels =
         new PanelReader(
             shop,
@@ -76,6 +75,7 @@ public final class JobReader {
                 drawings.stream().map(Job.Drawing::name).toList(),
                 root.get(JobKeys.Root.SEED),
                 found),
+            new OutlineReader(reader, files, found),
             found);
     List<Job.PanelJob> all = new ArrayList<>();
     root.get(JobKeys.Root.PANELS).forEach((name, panel) -> all.addAll(panels.read(name, panel)));

@@ -19,8 +19,9 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
  * place in the file.
  */
 final class LikePanels {
-  private static final String OPENING = JobKeys.Panel.OPENING.name();
-  private static final String SIZE = JobKeys.Panel.SIZE.name();
+  /** Of these a panel has one: its own takes the place of another panel's. */
+  private static final Set<String> SHAPES =
+      Set.of(JobKeys.Panel.OPENING.name(), JobKeys.Panel.SIZE.name(), JobKeys.Panel.OUTLINE.name());
 
   private final Reading reading;
 
@@ -91,9 +92,8 @@ final class LikePanels {
   private static List<NodeTuple> joined(MappingNode panel, MappingNode model) {
     Set<String> own = new HashSet<>();
     panel.getValue().forEach(t -> name(t).ifPresent(own::add));
-    if (own.contains(OPENING) || own.contains(SIZE)) {
-      own.add(OPENING);
-      own.add(SIZE);
+    if (own.stream().anyMatch(SHAPES::contains)) {
+      own.addAll(SHAPES);
     }
     List<NodeTuple> tuples = new ArrayList<>(panel.getValue());
     for (NodeTuple tuple : model.getValue()) {

@@ -34,12 +34,19 @@ final class PanelReader {
   private final Shop shop;
   private final Machine machine;
   private final PlacingReader patterns;
+  private final OutlineReader outlines;
   private final Diagnostics found;
 
-  PanelReader(Shop shop, Machine machine, PlacingReader patterns, Diagnostics found) {
+  PanelReader(
+      Shop shop,
+      Machine machine,
+      PlacingReader patterns,
+      OutlineReader outlines,
+      Diagnostics found) {
     this.shop = shop;
     this.machine = machine;
     this.patterns = patterns;
+    this.outlines = outlines;
     this.found = found;
   }
 
@@ -118,6 +125,11 @@ final class PanelReader {
   /** A rectangle with one gap all round is made as such; anything else is fitted. */
   private Optional<Insert> insert(String name, Values panel, Values size) {
     Values fit = panel.get(JobKeys.Panel.FIT);
+    if (panel.has(JobKeys.Panel.OUTLINE)) {
+      return outlines
+          .read(name, size, fit)
+          .map(p -> Insert.shaped(panel.get(JobKeys.Panel.MIRROR) ? p.mirrored() : p));
+    }
     if (panel.has(JobKeys.Panel.SIZE)) {
       if (!OpeningReader.isOneGap(fit)) {
         found.error(
@@ -174,24 +186,32 @@ final class PanelReader {
   }
 
   private Optional<Values> size(String name, Values panel) {
-    Optional<Values> opening = panel.find(JobKeys.Panel.OPENING);
-    Optional<Values> size = panel.find(JobKeys.Panel.SIZE);
-    if (opening.isPresent() && size.isPresent()) {
+    List<Key<Values>> given =
+        Stream.of(JobKeys.Panel.OPENING, JobKeys.Panel.SIZE, JobKeys.Panel.OUTLINE)
+            .filter(panel::has)
+            .toList();
+    if (given.size() > 1) {
       found.error(
           JobCode.KEYS_EXCLUDE,
-          panel.where(JobKeys.Panel.SIZE),
-          "the panel \"" + name + "\" has an opening and a size",
+          panel.where(given.get(1)),
+          "the panel \""
+              + name
+              + "\" has "
+              + (given.get(0).equals(JobKeys.Panel.SIZE) ? "a size" : "an opening")
+              + " and "
+              + (given.get(1).equals(JobKeys.Panel.SIZE) ? "a size" : "an outline"),
           "give one of them");
       return Optional.empty();
     }
-    if (opening.isEmpty() && size.isEmpty()) {
+    if (given.isEmpty()) {
       found.error(
           JobCode.MISSING_KEY,
           panel.where(),
-          "the panel \"" + name + "\" needs \"opening\" or \"size\"",
+          "the panel \"" + name + "\" needs \"opening\", \"size\" or \"outline\"",
           "opening: {width: ..., height: ...} as measured in the frame");
+      return Optional.empty();
     }
-    return opening.or(() -> size);
+    return panel.find(given.get(0));
   }
 
   private FinishAllowance allowance(String name, Values panel) {

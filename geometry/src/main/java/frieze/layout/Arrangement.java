@@ -140,9 +140,7 @@ public record Arrangement(
   public List<Placement> place(String motif, Hull hull, Panel panel, long seed, SourceSpan where) {
     Lane lane = Lane.of(panel, insetMm);
     List<Placement> placed = place(motif, hull.bounds(), lane, panel.heightMm(), where);
-    if (lane.leans() || !panel.notches().isEmpty()) {
-      Band.of(panel, insetMm).requireHeld(placed, hull, where);
-    }
+    Band.of(panel, insetMm).requireHeld(placed, hull, where);
     return placed;
   }
 

@@ -32,24 +32,27 @@ public record Corners(boolean turned, double insetMm, OptionalDouble cornerMm) i
     Bounds size = hull.bounds();
     double half = cornerMm.orElse(Math.max(size.width(), size.height())) / 2;
     Point c = size.centre();
-    return IntStream.range(0, CORNERS)
-        .mapToObj(
-            i -> {
-              boolean right = i == 1 || i == 2;
-              boolean above = i >= 2;
-              Affine shape =
-                  turned
-                      ? Affine.rotation(i * Math.PI / 2)
-                      : Affine.scaling(right ? -1 : 1, above ? -1 : 1);
-              Affine map =
-                  Affine.translation(-c.x(), -c.y())
-                      .then(shape)
-                      .then(
-                          Affine.translation(
-                              right ? band.maxX() - half : band.minX() + half,
-                              above ? band.maxY() - half : band.minY() + half));
-              return new Placement(motif, i + 1, new FrameMap<>(map));
-            })
-        .toList();
+    List<Placement> placed =
+        IntStream.range(0, CORNERS)
+            .mapToObj(
+                i -> {
+                  boolean right = i == 1 || i == 2;
+                  boolean above = i >= 2;
+                  Affine shape =
+                      turned
+                          ? Affine.rotation(i * Math.PI / 2)
+                          : Affine.scaling(right ? -1 : 1, above ? -1 : 1);
+                  Affine map =
+                      Affine.translation(-c.x(), -c.y())
+                          .then(shape)
+                          .then(
+                              Affine.translation(
+                                  right ? band.maxX() - half : band.minX() + half,
+                                  above ? band.maxY() - half : band.minY() + half));
+                  return new Placement(motif, i + 1, new FrameMap<>(map));
+                })
+            .toList();
+    Band.of(panel, insetMm).requireHeld(placed, hull, where);
+    return placed;
   }
 }

@@ -40,11 +40,17 @@ public record Ring(
 
   @Override
   public List<Placement> reachingOver(String motif, Hull hull, Panel panel, SourceSpan where) {
-    return place(motif, hull, panel, 0, where);
+    return placed(motif, hull, panel, where);
   }
 
   @Override
   public List<Placement> place(String motif, Hull hull, Panel panel, long seed, SourceSpan where) {
+    List<Placement> placed = placed(motif, hull, panel, where);
+    Band.of(panel, 0).requireHeld(placed, hull, where);
+    return placed;
+  }
+
+  private List<Placement> placed(String motif, Hull hull, Panel panel, SourceSpan where) {
     if (mirrored && count % 2 != 0) {
       Diagnostics found = new Diagnostics();
       found.error(

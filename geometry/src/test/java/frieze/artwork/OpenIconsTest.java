@@ -6,22 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import frieze.curve.Bounds;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
-import java.awt.geom.Area;
-import java.awt.geom.Path2D;
-import java.awt.geom.PathIterator;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** Drawings by other people: two open icon sets, read as their packages bring them. */
 class OpenIconsTest {
-  private static final Pattern PATH = Pattern.compile("<path[^>]*? d=\"([^\"]*)\"[^>]*");
-  private static final Pattern SHAPE = Pattern.compile("<rect|<circle|transform=");
-
   /** Of the width of the drawing. */
   private static final double FLATNESS = 3e-5;
 
@@ -68,7 +60,7 @@ class OpenIconsTest {
     int number = 0;
     for (Map.Entry<String, byte[]> file : FILES.entrySet()) {
       String text = new String(file.getValue(), StandardCharsets.UTF_8);
-      boolean pathsOnly = !SHAPE.matcher(text).find();
+      boolean pathsOnly = SecondArea.isKnown(text);
       if (OpenIcons.isCollection(file.getKey()) || number++ % SAMPLE_STEP != 0 || !pathsOnly) {
         continue;
       }
@@ -78,46 +70,10 @@ class OpenIconsTest {
       double ours = art.filled(bounds.width() * FLATNESS).area();
       assertThat(ours / frame)
           .as(file.getKey())
-          .isCloseTo(areaByJava2d(text, bounds.width() * FLATNESS) / frame, within(AREA_AGREEMENT));
+          .isCloseTo(
+              SecondArea.of(text, bounds.width() * FLATNESS) / frame, within(AREA_AGREEMENT));
       checked++;
     }
     assertThat(checked).isEqualTo(103);
-  }
-
-  private static double areaByJava2d(String svg, double flatness) {
-    Area all = new Area();
-    Matcher paths = PATH.matcher(svg);
-    while (paths.find()) {
-      boolean evenOdd = paths.group().contains("evenodd");
-      int rule = evenOdd ? PathIterator.WIND_EVEN_ODD : PathIterator.WIND_NON_ZERO;
-      Path2D flat = new Path2D.Double(rule);
-      flat.append(
-          SecondPathReader.read(paths.group(1), rule).getPathIterator(null, flatness), false);
-      all.add(new Area(flat));
-    }
-    return signedArea(all);
-  }
-
-  private static double signedArea(Area area) {
-    double sum = 0;
-    double[] c = new double[6];
-    double x = 0;
-    double y = 0;
-    double startX = 0;
-    double startY = 0;
-    for (PathIterator i = area.getPathIterator(null, 1e-4); !i.isDone(); i.next()) {
-      int kind = i.currentSegment(c);
-      if (kind == PathIterator.SEG_MOVETO) {
-        startX = c[0];
-        startY = c[1];
-      } else {
-        double toX = kind == PathIterator.SEG_CLOSE ? startX : c[0];
-        double toY = kind == PathIterator.SEG_CLOSE ? startY : c[1];
-        sum += x * toY - y * toX;
-      }
-      x = kind == PathIterator.SEG_CLOSE ? startX : c[0];
-      y = kind == PathIterator.SEG_CLOSE ? startY : c[1];
-    }
-    return Math.abs(sum) / 2;
   }
 }

@@ -1,0 +1,172 @@
+package frieze.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import frieze.curve.Arc;
+import frieze.curve.Path;
+import frieze.curve.Point;
+import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.Diagnostic;
+import frieze.region.FillRule;
+import frieze.region.Region;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Panels whose edge is drawn in a file. */
+class DrawnOutlineTest {
+  /** A board of 200 x 60 with a half round of radius 20 taken out of its lower edge at x 100. */
+  private static final String EDGE = "M10 10H210V70H130A20 20 0 0 0 90 70H10Z";
+
+  private static final String JOB =
+      """
+      job: Small
+      units: mm
+      artwork:
+        leaf: {file: leaf.svg}
+      panels:
+        front:
+          outline: {file: edge.svg}
+          stock: {material: white ash, length: 240, width: 90, thickness: 12}
+          design:
+            - place: leaf
+              along: {count: 4}
+          work:
+            - recess: {on: leaf, tool: flat 1/8, depth: 2}
+            - cutout: {tool: flat 1/8, hold: {tabs: 4, width: 6, thickness: 3}}
+      """;
+
+  private static String svg(String body) {
+    return "<svg xmlns='http://www.w3.org/2000/svg' width='300mm' height='100mm'"
+        + " viewBox='0 0 300 100'>"
+        + body
+        + "</svg>";
+  }
+
+  private static String line(String d) {
+    return "<path id='edge' fill='none' stroke='black' d='" + d + "'/>";
+  }
+
+  private static MemoryFiles files(String job, String edge) {
+    return new MemoryFiles()
+        .with("job.yaml", job)
+        .with("leaf.svg", svg("<rect width='20' height='20'/>"))
+        .with("edge.svg", svg(edge));
+  }
+
+  private static Designed designed(String job, String edge) {
+    MemoryFiles files = files(job, edge);
+    return Build.designs(JobReader.read("job.yaml", files, List.of("short-arcs")), files).get(0);
+  }
+
+  private static Diagnostic refused(String job, String edge) {
+    BadInputException e = catchThrowableOfType(BadInputException.class, () -> designed(job, edge));
+    assertThat(e).as("the job should be refused").isNotNull();
+    return e.diagnostics().stream().filter(Diagnostic::isError).findFirst().orElseThrow();
+  }
+
+  private static double area(Path path) {
+    return Region.of(List.of(path), FillRule.NONZERO, 1e-4).area();
+  }
+
+  @Test
+  void the_panel_has_the_outline_that_is_drawn_with_its_arc() {
+    for (String d : List.of(EDGE, "M10 10V70H90A20 20 0 0 1 130 70H210V10Z")) {
+      Path outline = designed(JOB, line(d)).design().panel().outline();
+      assertThat(outline.bounds().width()).isCloseTo(200, within(1e-9));
+      assertThat(outline.bounds().height()).isCloseTo(60, within(1e-9));
+      assertThat(area(outline)).isCloseTo(200 * 60 - Math.PI * 200, within(0.01));
+      Arc arc =
+          (Arc) outline.segments().stream().filter(Arc.class::isInstance).findFirst().orElseThrow();
+      assertThat(arc.centre().x()).isCloseTo(100, within(1e-9));
+      assertThat(arc.centre().y()).isCloseTo(0, within(1e-9));
+      assertThat(arc.counterClockwise()).isFalse();
+    }
+  }
+
+  @Test
+  void the_panel_is_made_and_its_dry_run_finds_nothing() {
+    MemoryFiles files = files(JOB, line(EDGE));
+    BuiltPanel built =
+        Build.run(JobReader.read("job.yaml", files, List.of("short-arcs")), files).get(0);
+    assertThat(built.facts().panels().get(0).dryRun().findings()).isEmpty();
+  }
+
+  @Test
+  void a_drawing_in_dxf_and_one_of_several_pieces_will_do() {
+    String dxf =
+        "0\nSECTION\n2\nENTITIES\n0\nCIRCLE\n8\nedge\n10\n50\n20\n50\n40\n45\n0\nENDSEC\n0\nEOF\n";
+    String job =
+        JOB.replace("{file: edge.svg}", "{file: edge.dxf, unit: 1}")
+            .replace("count: 4", "count: 1");
+    MemoryFiles files = files(job, "").with("edge.dxf", dxf);
+    Job read = JobReader.read("job.yaml", files, List.of("short-arcs"));
+    Path round = Build.designs(read, files).get(0).design().panel().outline();
+    assertThat(area(round)).isCloseTo(Math.PI * 45 * 45, within(0.1));
+    Path picked =
+        designed(
+                JOB.replace("{file: edge.svg}", "{file: edge.svg, pick: edge}"),
+                line(EDGE) + "<circle cx='50' cy='50' r='5'/>")
+            .design()
+            .panel()
+            .outline();
+    assertThat(area(picked)).isCloseTo(200 * 60 - Math.PI * 200, within(0.01));
+  }
+
+  @Test
+  void the_other_one_of_a_pair_has_the_mirrored_outline() {
+    String edge = line("M0 0H200V60H40Z");
+    String job = JOB.replace("count: 4", "count: 1");
+    Path plain = designed(job, edge).design().panel().outline();
+    Path other =
+        designed(job.replace("    work:", "    mirror: yes\n    work:"), edge)
+            .design()
+            .panel()
+            .outline();
+    assertThat(plain.segments())
+        .anySatisfy(s -> assertThat(s.start().distance(new Point(40, 0))).isLessThan(1e-9));
+    assertThat(other.segments())
+        .anySatisfy(s -> assertThat(s.start().distance(new Point(160, 0))).isLessThan(1e-9));
+  }
+
+  /** The half round reaches 20 up, the middle row of 20 begins at 20 and its inset is 1. */
+  @Test
+  void motifs_keep_from_a_drawn_edge() {
+    String job = JOB.replace("count: 4", "count: 5, inset: 1");
+    assertThat(refused(job, line(EDGE)).toString()).contains("LAY-007", "motif leaf 3");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "M0 0H200V60H0Z M20 20h9v9h-9z|JOB-045|has 2 outlines, at (mm) 0.0, 40.0 to 200.0, 100.0; 20.0, 71.0",
+        "M0 0H200V60H0|JOB-045|is open: it starts at (mm) 0.00, 100.00 and ends at 0.00, 40.00",
+        "M0 0H200V60L0 0L0 60L200 -1Z|JOB-045|crosses or touches itself",
+      })
+  void what_is_not_one_closed_outline_is_refused(String d, String code, String said) {
+    Diagnostic error = refused(JOB, line(d));
+    assertThat(error.code().id()).isEqualTo(code);
+    assertThat(error.message()).contains("edge.svg", said);
+    assertThat(error.where()).hasToString("job.yaml:7:21");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "stock: {m|size: {width: 9, height: 9}%n    stock: {m|JOB-019",
+        "stock: {m|fit: {gap: 1}%n    stock: {m|JOB-019",
+        "edge.svg|gone.svg|JOB-016",
+        "edge.svg|edge.txt|JOB-0",
+        "outline: {file: edge.svg}|clearance: 5|JOB-",
+        "length: 240|length: 190|JOB-",
+      })
+  void keys_that_do_not_go_with_it_are_refused(String old, String now, String code) {
+    String job = JOB.replace(old, now.replace("%n", "\n"));
+    assertThat(refused(job, line(EDGE)).code().id()).startsWith(code);
+  }
+}
