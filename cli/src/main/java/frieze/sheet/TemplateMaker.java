@@ -11,6 +11,7 @@ import frieze.design.Design;
 import frieze.design.Motif;
 import frieze.design.Work;
 import frieze.layout.Placement;
+import frieze.opening.Notch;
 import frieze.opening.Sitting;
 import frieze.screw.Movement;
 import frieze.screw.Screws;
@@ -67,11 +68,32 @@ public final class TemplateMaker {
     marks.add(new Mark(panel, Pen.WIDE));
     notes.add(
         "Panel, wide line: " + measures.both(b.width()) + " by " + measures.both(b.height()) + ".");
+    sitting.ifPresent(s -> s.notches().forEach(this::notch));
     sitting.ifPresent(this::goOutline);
     if (sitting.isEmpty()) {
       notes.add("Go: the panel's own outline, cut out, must go into the opening.");
     }
     beyond.ifPresent(this::noGoOutline);
+  }
+
+  /** Names the lug in its notch. */
+  private void notch(Notch notch) {
+    Point in = notch.box().get(1).minus(notch.box().get(0));
+    Point floor = notch.box().get(2).towards(notch.box().get(1), 0.5);
+    Point at = floor.minus(in.times((LETTERS_MM + WORDS_GAP_MM) / in.norm()));
+    double left = Math.min(notch.box().get(1).x(), notch.box().get(2).x()) + WORDS_GAP_MM;
+    words.add(new Words(new Point(left, at.y()), LETTERS_MM, notch.lug().name()));
+    notes.add(
+        notch.lug().name()
+            + ", notch at the "
+            + notch.lug().side()
+            + ": "
+            + measures.both(notch.fromMm())
+            + " from the panel's corner, "
+            + measures.both(notch.widthMm())
+            + " wide, "
+            + measures.both(notch.depthMm())
+            + " deep.");
   }
 
   private void goOutline(Sitting sitting) {

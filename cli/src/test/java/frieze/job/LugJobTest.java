@@ -6,8 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import frieze.diagnostic.BadInputException;
 import frieze.layout.Placement;
+import frieze.sheet.InFrame;
+import frieze.sheet.PaperTemplate;
 import frieze.sheet.SetupSheet;
+import frieze.sheet.TemplateMaker;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class LugJobTest {
@@ -104,5 +108,20 @@ class LugJobTest {
     assertThat(mirrored.design().panel().notches().get(0).bounds().minX())
         .isCloseTo(18, within(1e-6));
     assertThat(mirrored.design().placements()).hasSize(5);
+  }
+
+  @Test
+  void the_template_names_the_lug_in_its_notch_and_tells_its_sizes() {
+    Designed panel = designed(JOB);
+    PaperTemplate template =
+        TemplateMaker.of(
+            "Small",
+            panel.design(),
+            new InFrame(panel.asked().insert().sitting(), panel.beyond(), Optional.empty()),
+            false);
+    assertThat(template.notes())
+        .contains(
+            "lug, notch at the bottom: 88 mm (3.465 in) from the panel's corner, 22 mm (0.866 in)"
+                + " wide, 12 mm (0.472 in) deep.");
   }
 }
