@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
  * Objects to pieces that come free with nothing to hold them, and to cuts into pieces that are free
  * already.
  *
- * <p>What hangs together is seen on the simulated stock, after each run of cuts that go through.
+ * <p>What hangs together is seen on the simulated stock, after each run of cuts that go through: at
+ * the next rapid, or the next feed above the stock where a program travels at feed.
  * Whatever reaches the edge of the stock counts as held: only clamps could tell more.
  *
  * <p><em>Approximation:</em> pieces below {@link #SMALLEST_MM2} are passed over; bridges count
@@ -44,11 +45,11 @@ final class FreePieceCheck implements Check {
     if (cutter.isEmpty()) {
       return;
     }
+    boolean leftCut = passage.isRapid() || passage.belowTop().isEmpty();
+    if (leftCut && dirty && looks < MOST_LOOKS) {
+      look(log);
+    }
     if (passage.isRapid()) {
-      boolean up = passage.path().to().z() > passage.path().from().z();
-      if (dirty && up && looks < MOST_LOOKS) {
-        look(log);
-      }
       return;
     }
     cutsFreePiece(passage, log);

@@ -87,6 +87,19 @@ class FreePieceTest {
     assertThat(freed(around(0, 10, 20, 20))).isEmpty();
   }
 
+  /** Some programs lift the tool and travel at feed. */
+  @Test
+  void a_program_that_travels_at_feed_is_seen_to_cut_a_free_piece() {
+    String atFeed = around(10, 10, 20, 20, -6.2) + "G1 Z5\nG1 X15 Y15\nG1 Z-2\nG1 X16\nG1 Z5\n";
+    assertThat(freed(atFeed))
+        .extracting(Finding::code)
+        .containsExactly(FindingCode.FREED_UNHELD, FindingCode.FREED_EARLY);
+    String rapid = around(10, 10, 20, 20, -6.2) + "G1 Z5\nG0 X15 Y15\nG1 Z-2\nG1 X16\nG1 Z5\n";
+    assertThat(freed(rapid))
+        .extracting(Finding::code)
+        .containsExactly(FindingCode.FREED_UNHELD, FindingCode.FREED_EARLY);
+  }
+
   /** The text ends without a rapid that lifts the tool. */
   @Test
   void a_piece_freed_by_the_last_cut_is_seen_at_the_end() {
