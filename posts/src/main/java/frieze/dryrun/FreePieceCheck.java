@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
  * already.
  *
  * <p>What hangs together is seen on the simulated stock, after each run of cuts that go through: at
- * the next rapid, or the next feed above the stock where a program travels at feed.
- * Whatever reaches the edge of the stock counts as held: only clamps could tell more.
+ * the next rapid, or the next feed above the stock where a program travels at feed. Whatever
+ * reaches the edge of the stock counts as held: only clamps could tell more.
  *
  * <p><em>Approximation:</em> pieces below {@link #SMALLEST_MM2} are passed over; bridges count
  * however thin they are; after {@link #MOST_LOOKS} looks in a program only its end is looked at.

@@ -41,7 +41,7 @@ class BoxDistanceTest {
   private static double byValley(BoxDistance box, double[] line) {
     double low = 0;
     double high = 1;
-    for (int i = 0; i < 100; i++) {
+    for (int i = 0; i < 80; i++) {
       double a = low + (high - low) / 3;
       double b = high - (high - low) / 3;
       if (onLine(box, line, a) <= onLine(box, line, b)) {
@@ -60,7 +60,7 @@ class BoxDistanceTest {
   @Test
   void a_segment_is_as_far_as_the_lowest_place_of_its_valley() {
     SplittableRandom random = Seeds.random(501);
-    for (int i = 0; i < 1000; i++) {
+    for (int i = 0; i < 300; i++) {
       boolean whole = i % 2 == 0;
       double[] line = new double[4];
       for (int k = 0; k < line.length; k++) {
@@ -107,7 +107,7 @@ class BoxDistanceTest {
   @Test
   void a_full_circle_is_as_far_as_its_centre_less_its_radius() {
     SplittableRandom random = Seeds.random(502);
-    for (int i = 0; i < 200; i++) {
+    for (int i = 0; i < 60; i++) {
       double radius = random.nextDouble(0.02, 60);
       double x = random.nextDouble(-80, 80);
       double y = random.nextDouble(-80, 80);

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import frieze.fixtures.Seeds;
-import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -31,7 +30,7 @@ class ChamferDistanceTest {
   @Test
   void each_square_has_the_shortest_way_to_one_that_is_false() {
     SplittableRandom random = Seeds.random(503);
-    for (int i = 0; i < 400; i++) {
+    for (int i = 0; i < 150; i++) {
       int columns = random.nextInt(1, 9);
       int rows = random.nextInt(1, 7);
       int gaps = random.nextInt(1, 12);
@@ -48,7 +47,7 @@ class ChamferDistanceTest {
       for (int k = 0; k < grid.length; k++) {
         double expected = nearest(grid, columns, rows, k, outside);
         assertThat(Math.min(1e9, distance[k]))
-            .as("square %d of %s, %d columns, seed %d", k, Arrays.toString(grid), columns, 503)
+            .as("square %d, %d columns, grid %d, seed %d", k, columns, i, Seeds.seed(503))
             .isCloseTo(Math.min(1e9, expected), within(1e-5));
       }
     }

@@ -128,9 +128,6 @@ class FreePieceTest {
     assertThat(freed(slot.repeat(FreePieceCheck.MOST_LOOKS) + rest))
         .extracting(Finding::code)
         .containsExactly(FindingCode.FREED_UNHELD);
-    assertThat(freed(slot.repeat(FreePieceCheck.MOST_LOOKS), rest))
-        .extracting(Finding::code)
-        .containsExactly(FindingCode.FREED_UNHELD, FindingCode.FREED_EARLY);
   }
 
   @Test

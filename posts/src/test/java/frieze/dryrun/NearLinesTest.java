@@ -35,7 +35,7 @@ class NearLinesTest {
   @Test
   void the_nearest_line_is_the_one_that_trying_all_of_them_finds() {
     SplittableRandom random = Seeds.random(504);
-    for (int i = 0; i < 60; i++) {
+    for (int i = 0; i < 20; i++) {
       double square = random.nextDouble(0.3, 4);
       List<double[]> lines = new ArrayList<>();
       for (int k = 0; k < 12; k++) {
@@ -81,7 +81,7 @@ class NearLinesTest {
   /** Every place within the radius of a long line in small squares is seen, at any slope. */
   @Test
   void no_place_beside_a_long_line_is_missed() {
-    for (int degrees = 0; degrees < 180; degrees += 7) {
+    for (int degrees = 0; degrees < 180; degrees += 17) {
       double c = Math.cos(Math.toRadians(degrees));
       double s = Math.sin(Math.toRadians(degrees));
       NearLines near = new NearLines(List.of(new double[] {0, 0, 50 * c, 50 * s}), 0.1);

@@ -56,7 +56,7 @@ class StandingMapTest {
   @Test
   void pieces_that_have_a_square_in_the_outermost_rows_or_columns_reach_the_edge() {
     SplittableRandom random = Seeds.random(506);
-    for (int i = 0; i < 40; i++) {
+    for (int i = 0; i < 15; i++) {
       StockField field = field(9, 6, 1);
       for (int at = 0; at < 54; at++) {
         if (random.nextInt(5) < 2) {

@@ -66,7 +66,7 @@ class ThinStripTest {
   void a_strip_is_what_wearing_and_growing_again_loses() {
     SplittableRandom random = Seeds.random(509);
     int found = 0;
-    for (int i = 0; i < 12; i++) {
+    for (int i = 0; i < 8; i++) {
       StockField field = board(21, 13, 0.5);
       for (int k = 0; k < 4; k++) {
         double y = random.nextInt(1, 25) / 2.0;
@@ -81,7 +81,7 @@ class ThinStripTest {
           .as("board %d, seed %d", i, Seeds.seed(509))
           .isCloseTo(expected * 0.5, within(1e-9));
     }
-    assertThat(found).isGreaterThan(3);
+    assertThat(found).isGreaterThan(2);
   }
 
   private static double byTrying(StandingMap map, double half) {

@@ -42,9 +42,11 @@ class TorchSheetTest {
   @Test
   void a_place_is_in_its_square_or_in_the_nearest() {
     TorchSheet sheet = new TorchSheet(List.of(), List.of(run(new double[] {30, 25, 10, 20})), 3);
+    int wrong = 0;
     for (int i = 0; i < 176 * 116; i++) {
-      assertThat(sheet.square(sheet.place(i))).isEqualTo(i);
+      wrong += sheet.square(sheet.place(i)) == i ? 0 : 1;
     }
+    assertThat(wrong).isEqualTo(0);
     assertThat(sheet.square(new Point(-1.001, 8.499))).isEqualTo(176 + 3);
     assertThat(sheet.square(new Point(-99, -99))).isEqualTo(0);
     assertThat(sheet.square(new Point(-99, 99))).isEqualTo(115 * 176);
@@ -80,12 +82,14 @@ class TorchSheetTest {
     for (double share : new double[] {0.85, 1, TorchSheet.WIDEST}) {
       int[] piece = sheet.pieces(share * kerf);
       assertThat(piece[0]).isEqualTo(1);
+      List<Point> wrong = new ArrayList<>();
       for (int i = 0; i < piece.length; i++) {
         double away = away(sheet.place(i), chords) - share * kerf / 2;
-        assertThat(piece[i] > 0 == away > 0 || Math.abs(away) < 1e-5)
-            .as("%s, seed %d", sheet.place(i), Seeds.seed(507))
-            .isTrue();
+        if (piece[i] > 0 != away > 0 && Math.abs(away) > 1e-5) {
+          wrong.add(sheet.place(i));
+        }
       }
+      assertThat(wrong).as("share %s, seed %d", share, Seeds.seed(507)).isEmpty();
     }
   }
 
@@ -101,12 +105,12 @@ class TorchSheetTest {
   @Test
   void squares_of_an_area_are_those_whose_middles_lie_in_it() {
     SplittableRandom random = Seeds.random(508);
-    TorchSheet sheet = new TorchSheet(List.of(box(0, 0, 14, 9)), List.of(), 1.7);
-    for (int i = 0; i < 12; i++) {
-      Point middle = new Point(random.nextDouble(-9, 20), random.nextDouble(-9, 15));
+    TorchSheet sheet = new TorchSheet(List.of(box(0, 0, 9, 6)), List.of(), 1.9);
+    for (int i = 0; i < 6; i++) {
+      Point middle = new Point(random.nextDouble(-7, 15), random.nextDouble(-7, 12));
       List<Point> ring = new ArrayList<>();
       for (int k = 0; k < 11; k++) {
-        double radius = random.nextDouble(3, 13);
+        double radius = random.nextDouble(3, 10);
         ring.add(Point.polar(middle, radius, k * 2 * Math.PI / 11));
       }
       double hole = random.nextDouble(0.2, 2);
