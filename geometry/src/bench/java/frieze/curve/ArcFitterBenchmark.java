@@ -26,7 +26,7 @@ public class ArcFitterBenchmark {
 
   @Setup
   public void points() {
-    points = Flattener.flatten(Shapes.blob(new SplittableRandom(5), 24, 90), 0.002);
+    points = Flattener.flatten(Shapes.blob(new SplittableRandom(5), 24, 49), 0.002);
     if (points.size() < 900 || points.size() > 1100) {
       throw new IllegalStateException("not about 1,000 vertices but " + points.size());
     }
