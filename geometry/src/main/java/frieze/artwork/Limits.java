@@ -29,6 +29,9 @@ public final class Limits {
   /** Places where outlines and clips cross themselves and each other. */
   public static final long MAX_CROSSINGS = 30_000;
 
+  /** Places where the bands along one line cross each other, once it has its width. */
+  public static final long MAX_BAND_CROSSINGS = 200_000;
+
   /** Stretches of outlines and clips that lie side by side. */
   public static final long MAX_PAIRS = 20_000_000;
 

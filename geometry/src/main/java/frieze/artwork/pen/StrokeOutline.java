@@ -8,10 +8,12 @@ import frieze.artwork.Stroke;
 import frieze.curve.Affine;
 import frieze.curve.Flattener;
 import frieze.curve.Path;
+import frieze.curve.Point;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
+import frieze.region.Crowding;
 import frieze.region.FillRule;
 import frieze.region.Region;
 import java.util.ArrayList;
@@ -33,6 +35,12 @@ import java.util.Optional;
  * <p><i>Source:</i> SVG 1.1, 11.4.
  */
 public final class StrokeOutline {
+  private static final Crowding.Limits MOST =
+      new Crowding.Limits(Limits.MAX_BAND_CROSSINGS, Limits.MAX_PAIRS);
+
+  /** So few points can't cross too often. */
+  private static final int FEW_POINTS = 600;
+
   private final double toleranceMm;
   private final List<Piece> pieces = new ArrayList<>();
   private final Diagnostics found = new Diagnostics();
@@ -102,6 +110,7 @@ public final class StrokeOutline {
     if (bands.isEmpty() && piece.fill().isEmpty()) {
       return List.of();
     }
+    checkBands(bands, tolerance);
     Region covered = Region.of(bands, FillRule.NONZERO, tolerance);
     List<Path> sources = new ArrayList<>(bands);
     if (piece.fill().isPresent()) {
@@ -135,6 +144,24 @@ public final class StrokeOutline {
       throw tooMany(
           Limits.MAX_PEN_POINTS + " points together, as polygons",
           "simplify them, or turn them into areas in the drawing program");
+    }
+  }
+
+  /** Wide lines beside each other cover each other again and again. */
+  private void checkBands(List<Path> bands, double tolerance) {
+    List<List<Point>> rings = new ArrayList<>();
+    long size = 0;
+    for (Path band : bands) {
+      rings.add(Flattener.flatten(band, tolerance));
+      size += rings.get(rings.size() - 1).size();
+      if (size > Limits.MAX_POINTS) {
+        throw tooMany(Limits.MAX_POINTS + " points around one of them", "make it thinner");
+      }
+    }
+    if (size > FEW_POINTS && Crowding.isBeyond(MOST, rings)) {
+      throw tooMany(
+          MOST.crossings() + " places where parts of one of them cross, with its width",
+          "make it thinner, or simplify it");
     }
   }
 
