@@ -17,7 +17,7 @@ import java.util.List;
 /**
  * Puts the paths of a sheet into one sequence of instructions in the program's frame.
  *
- * <p>For each: over the pierce, down until the sheet is felt, up to the pierce height, height held,
+ * <p>For each: over the pierce, down to the clearance height and on until the sheet is felt, up to the pierce height, height held,
  * arc on, the pierce delay, down to the cut height, the lead, height followed, the cut, height
  * held, arc off, the after-flow, up.
  *
@@ -43,6 +43,9 @@ public final class TorchSequencer {
   private final List<Region> loose = new ArrayList<>();
   private String origin = "";
 
+  /** Whether the torch is above the clearance height, or nobody knows where. */
+  private boolean high = true;
+
   private TorchSequencer(TorchPlan plan, Setup setup) {
     this.plan = plan;
     this.setup = setup;
@@ -61,7 +64,7 @@ public final class TorchSequencer {
     sequencer.add(new Instruction.ToolChange(plan.torch().asTool()));
     List<TorchPath> paths = plan.paths();
     for (int i = 0; i < paths.size(); i++) {
-      sequencer.path(paths.get(i), i == 0);
+      sequencer.path(paths.get(i));
       boolean last = i + 1 == paths.size();
       Point next = last ? sequencer.parking() : paths.get(i + 1).pierce();
       sequencer.up(next, paths.get(i));
@@ -80,12 +83,12 @@ public final class TorchSequencer {
     steps.add(new Step(instruction, origin));
   }
 
-  private void path(TorchPath path, boolean first) {
+  private void path(TorchPath path) {
     origin = path.origin();
     CutChart.Row row = plan.torch().row();
     Point start = toProgram.apply(path.pierce());
     add(new Instruction.RapidXy(start.x(), start.y()));
-    if (first) {
+    if (high) {
       add(new Instruction.RapidZ(topZ + setup.clearanceMm()));
     }
     add(
@@ -145,8 +148,8 @@ public final class TorchSequencer {
 
   /** Up for the way to the next pierce. */
   private void up(Point next, TorchPath path) {
-    double extra = crossesLoose(path.end(), next) ? RAISED_MM : 0;
-    add(new Instruction.RapidZ(topZ + setup.clearanceMm() + extra));
+    high = crossesLoose(path.end(), next);
+    add(new Instruction.RapidZ(topZ + setup.clearanceMm() + (high ? RAISED_MM : 0)));
   }
 
   private boolean crossesLoose(Point from, Point to) {
