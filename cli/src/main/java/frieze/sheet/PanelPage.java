@@ -202,6 +202,15 @@ final class PanelPage {
       out.open("span").element("i", "", "style", bar("#111"));
       out.text("tab").close();
     }
+    int uncut = UncutMarks.count(panel);
+    if (uncut > 0) {
+      out.open("span").element("i", "", "style", bar(UncutMarks.COLOUR));
+      out.text(
+              (panel.torch().isPresent() ? "beyond the kerf" : "not reached")
+                  + ": "
+                  + places(uncut))
+          .close();
+    }
     if (!setup().keepOuts().isEmpty()) {
       String names =
           setup().keepOuts().stream()
@@ -216,6 +225,10 @@ final class PanelPage {
       out.text("stock before cutting").close();
     }
     out.close();
+  }
+
+  private static String places(int count) {
+    return count == 1 ? "1 place" : count + " places";
   }
 
   private static String bar(String colour) {

@@ -64,6 +64,7 @@ final class PlanView implements Work.Visitor<Void> {
     }
     outline();
     tabs();
+    new UncutMarks(panel, sheet, out).draw();
     clamps();
     panel.part().ifPresent(part -> new StepMarks(part, panel, sheet, out).draw());
     touchSpots();

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import frieze.bridge.KerfLimits;
 import frieze.clock.TimeSpent;
 import frieze.dryrun.Extents;
 import frieze.dryrun.Finding;
@@ -14,9 +15,11 @@ import frieze.opening.Sitting;
 import frieze.plan.Leftover;
 import frieze.plan.RimUse;
 import frieze.post.ProgramText;
+import frieze.region.Region;
 import frieze.shop.Setup;
 import frieze.shop.ToolShape;
 import frieze.steps.Seam;
+import frieze.torch.TorchPlan;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -92,6 +95,9 @@ public final class ReportJson {
     findings(panel);
     notChecked(panel);
     leftovers(panel);
+    if (panel.torch().isPresent()) {
+      beyondKerf(panel.torch().get());
+    }
     engagement(panel);
     json.writeEndObject();
   }
@@ -284,7 +290,29 @@ public final class ReportJson {
       json.writeStartObject();
       json.writeStringField("work", l.work());
       number("areaMm2", l.area().area());
-      json.writeNumberField("places", l.area().parts().size());
+      json.writeArrayFieldStart("places");
+      for (Region part : l.area().parts()) {
+        json.writeStartObject();
+        number("x", part.bounds().centre().x());
+        number("y", part.bounds().centre().y());
+        number("areaMm2", part.area());
+        json.writeEndObject();
+      }
+      json.writeEndArray();
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+  }
+
+  private void beyondKerf(TorchPlan plan) throws IOException {
+    json.writeArrayFieldStart("beyondKerf");
+    for (KerfLimits.Trouble t : plan.limits()) {
+      json.writeStartObject();
+      json.writeStringField("what", t.kind().code().id());
+      number("x", t.place().x());
+      number("y", t.place().y());
+      number("widthMm", t.widthMm());
+      number("lengthMm", t.lengthMm());
       json.writeEndObject();
     }
     json.writeEndArray();

@@ -85,6 +85,40 @@ class TorchMakeTest {
     assertThat(alone.out()).contains("EDGES, PIERCES AND PIECES OF THE TORCH NOT CHECKED");
   }
 
+  /** Four points of a star, sharper than 60 degrees, on each of two panels. */
+  @Test
+  void what_the_kerf_cannot_do_is_listed_with_its_place_and_drawn() throws IOException {
+    Files.writeString(
+        folder.resolve("star.svg"),
+        """
+        <svg xmlns="http://www.w3.org/2000/svg" width="60mm" height="60mm" viewBox="0 0 60 60">
+          <path d="M30 0 L36 24 L60 30 L36 36 L30 60 L24 36 L0 30 L24 24 Z"/>
+        </svg>
+        """);
+    make(
+        JOB.replace("ring.svg", "star.svg")
+            .replace("length: 200", "length: 400")
+            .replace("on: ring}", "on: ring, rows: {along: 2, gap: 20}}"));
+    String sheet = text("steel/end/setup.html");
+    assertThat(sheet).contains("beyond the kerf: 8 places");
+    assertThat(sheet.split("class=\"uncut\"", -1)).hasSize(1 + 8);
+    String report = text("steel/end/report.json");
+    String listed = report.substring(report.indexOf("beyondKerf"), report.indexOf("engagement"));
+    Pattern place = Pattern.compile("\"x\" : (\\d+\\.\\d+),\\s+\"y\" : (\\d+\\.\\d+)");
+    List<String> places =
+        place.matcher(listed).results().map(m -> m.group(1) + " " + m.group(2)).toList();
+    assertThat(places)
+        .containsExactlyInAnyOrder(
+            "40.0 60.0",
+            "100.0 60.0",
+            "70.0 30.0",
+            "70.0 90.0",
+            "200.0 60.0",
+            "260.0 60.0",
+            "230.0 30.0",
+            "230.0 90.0");
+  }
+
   /**
    * Closed forms at 7850 kg/m3 and 2.95 mm: 200 by 180 mm are 0.834 kg; 140 by 120 with corners of
    * 4 mm, less a disc of 60 mm, are 0.323 kg.

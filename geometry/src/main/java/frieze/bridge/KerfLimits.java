@@ -1,5 +1,6 @@
 package frieze.bridge;
 
+import frieze.curve.Affine;
 import frieze.curve.Point;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostic;
@@ -54,7 +55,12 @@ public final class KerfLimits {
    * @param widthMm there; 0 for a point
    * @param lengthMm of the narrow stretch; for a point, by how much it ends early
    */
-  public record Trouble(Kind kind, Point place, double widthMm, double lengthMm) {}
+  public record Trouble(Kind kind, Point place, double widthMm, double lengthMm) {
+    /** The same elsewhere, by a map that keeps sizes. */
+    public Trouble movedBy(Affine map) {
+      return new Trouble(kind, map.apply(place), widthMm, lengthMm);
+    }
+  }
 
   /**
    * Looks at all openings and at all metal.

@@ -1,5 +1,6 @@
 package frieze.torch;
 
+import frieze.bridge.KerfLimits;
 import frieze.curve.Arc;
 import frieze.diagnostic.Diagnostic;
 import frieze.motion.Motion;
@@ -19,6 +20,7 @@ import java.util.OptionalDouble;
  * @param parts what stays of each copy, in the panel frame, its holes open; small holes that are
  *     only pierced or marked are not open in it
  * @param joints stubs that keep small pieces where they were cut
+ * @param limits what the kerf cannot do, in each copy
  * @param notes what could not be done, and what should be known
  */
 public record TorchPlan(
@@ -26,11 +28,13 @@ public record TorchPlan(
     List<TorchPath> paths,
     List<Region> parts,
     List<Joint> joints,
+    List<KerfLimits.Trouble> limits,
     List<Diagnostic> notes) {
   public TorchPlan {
     paths = List.copyOf(paths);
     parts = List.copyOf(parts);
     joints = List.copyOf(joints);
+    limits = List.copyOf(limits);
     notes = List.copyOf(notes);
   }
 

@@ -58,7 +58,7 @@ public final class TorchPlanner {
     Region part = onePiece(held(stays, material));
     prove(part);
     found.throwIfErrors();
-    kerfLimits(part);
+    List<KerfLimits.Trouble> troubles = kerfLimits(part);
     found.throwIfErrors();
     List<Point> places =
         SheetRows.places(work.way().rows(), design.panel().lengthMm(), design.panel().heightMm());
@@ -68,10 +68,12 @@ public final class TorchPlanner {
     List<TorchPath> paths = new ArrayList<>();
     List<Region> parts = new ArrayList<>();
     List<Joint> joints = new ArrayList<>();
+    List<KerfLimits.Trouble> limits = new ArrayList<>();
     for (int copy = 0; copy < places.size(); copy++) {
       Affine shift = Affine.translation(places.get(copy).x(), places.get(copy).y());
       parts.add(asCut.transformed(shift));
       holes.joints().forEach(j -> joints.add(j.transformed(shift)));
+      troubles.forEach(t -> limits.add(t.movedBy(shift)));
       for (TorchPath path : ofOne) {
         paths.add(Shift.of(path, shift, copyName(copy, places.size())));
       }
@@ -87,7 +89,7 @@ public final class TorchPlanner {
     List<TorchPath> ordered =
         TorchOrder.of(
             paths, Nests.of(outline().minus(material), places), work.torch().thicknessMm());
-    return new TorchPlan(work.torch(), ordered, parts, joints, found.sorted());
+    return new TorchPlan(work.torch(), ordered, parts, joints, limits, found.sorted());
   }
 
   /** The material with its islands tied. */
@@ -109,7 +111,7 @@ public final class TorchPlanner {
     return Region.of(List.of(design.panel().outline()), FillRule.NONZERO, tolerances.flattenMm());
   }
 
-  private void kerfLimits(Region part) {
+  private List<KerfLimits.Trouble> kerfLimits(Region part) {
     TorchWay.Limits limits = work.way().limits();
     List<KerfLimits.Trouble> troubles =
         KerfLimits.find(
@@ -118,6 +120,7 @@ public final class TorchPlanner {
             work.torch().kerfMm(),
             limits.leastWebMm().orElse(setup.stock().thickestMm()));
     found.addAll(KerfLimits.diagnostics(troubles, limits.strict(), work.where()));
+    return troubles;
   }
 
   /** The largest part of the material; the others would fall out. */

@@ -17,9 +17,9 @@ import java.util.List;
 /**
  * Puts the paths of a sheet into one sequence of instructions in the program's frame.
  *
- * <p>For each: over the pierce, down to the clearance height and on until the sheet is felt, up to the pierce height, height held,
- * arc on, the pierce delay, down to the cut height, the lead, height followed, the cut, height
- * held, arc off, the after-flow, up.
+ * <p>For each: over the pierce, down to the clearance height and on until the sheet is felt, up to
+ * the pierce height, height held, arc on, the pierce delay, down to the cut height, the lead,
+ * height followed, the cut, height held, arc off, the after-flow, up.
  *
  * <p><i>Guarantees:</i> the arc is off in every rapid; travel is at the clearance height, and
  * {@value #RAISED_MM} mm higher where the straight way crosses a piece that has been cut loose and
