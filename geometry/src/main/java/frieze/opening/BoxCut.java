@@ -5,6 +5,7 @@ import frieze.curve.Line;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Segment;
+import frieze.curve.SegmentPart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -106,7 +107,7 @@ final class BoxCut {
       boolean kept = !holds(whole.at((from + to) / 2));
       boolean goesOn = i + 1 < ends.size() && kept == !holds(whole.at((to + ends.get(i + 1)) / 2));
       if (!goesOn) {
-        stretches.add(new Stretch(part(whole, from, to), kept));
+        stretches.add(new Stretch(SegmentPart.between(whole, from, to), kept));
         from = to;
       }
     }
@@ -121,17 +122,6 @@ final class BoxCut {
       }
     }
     return true;
-  }
-
-  private static Segment part(Segment whole, double from, double to) {
-    if (from == 0 && to == 1) {
-      return whole;
-    }
-    Point start = from == 0 ? whole.start() : whole.at(from);
-    Point end = to == 1 ? whole.end() : whole.at(to);
-    return whole instanceof Arc arc
-        ? new Arc(start, end, arc.centre(), arc.sweepRad() * (to - from))
-        : new Line(start, end);
   }
 
   /** Where a piece of the outline crosses the straight line through a side of the box. */

@@ -8,6 +8,7 @@ import frieze.curve.Line;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Segment;
+import frieze.curve.SegmentPart;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -136,7 +137,9 @@ public final class Track {
         double high = Math.min(end, toMm);
         if (high - low > NOTHING_MM) {
           Segment whole = path.segments().get(i);
-          pieces.add(part(whole, (low - begin) / (end - begin), (high - begin) / (end - begin)));
+          pieces.add(
+              SegmentPart.between(
+                  whole, (low - begin) / (end - begin), (high - begin) / (end - begin)));
         }
       }
       if (!closed()) {
@@ -144,17 +147,6 @@ public final class Track {
       }
     }
     return pieces;
-  }
-
-  private static Segment part(Segment whole, double from, double to) {
-    if (from == 0 && to == 1) {
-      return whole;
-    }
-    Point start = from == 0 ? whole.start() : whole.at(from);
-    Point end = to == 1 ? whole.end() : whole.at(to);
-    return whole instanceof Arc arc
-        ? new Arc(start, end, arc.centre(), arc.sweepRad() * (to - from))
-        : new Line(start, end);
   }
 
   /** The same closed track, starting at another place, or at a joint next to it. */
@@ -173,10 +165,10 @@ public final class Track {
       return this;
     } else {
       double fraction = (lengthMm - begin) / (ends[cut] - begin);
-      turned.add(part(all.get(cut), fraction, 1));
+      turned.add(SegmentPart.between(all.get(cut), fraction, 1));
       turned.addAll(all.subList(cut + 1, all.size()));
       turned.addAll(all.subList(0, cut));
-      turned.add(part(all.get(cut), 0, fraction));
+      turned.add(SegmentPart.between(all.get(cut), 0, fraction));
     }
     return new Track(new Path(turned, true));
   }

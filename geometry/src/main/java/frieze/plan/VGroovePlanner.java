@@ -4,6 +4,7 @@ import frieze.curve.Arc;
 import frieze.curve.Line;
 import frieze.curve.Point;
 import frieze.curve.Segment;
+import frieze.curve.SegmentPart;
 import frieze.motion.Motion;
 import frieze.motion.Plane;
 import frieze.motion.Position;
@@ -89,8 +90,8 @@ final class VGroovePlanner {
         double share = (at.z() - before) / (length * tangent + piece.endZ() - before);
         double clamped = Math.max(0, Math.min(1, share));
         double z = before + clamped * (piece.endZ() - before);
-        move(part(piece.path(), 0, clamped), z);
-        move(part(piece.path(), clamped, 1), piece.endZ());
+        move(SegmentPart.between(piece.path(), 0, clamped), z);
+        move(SegmentPart.between(piece.path(), clamped, 1), piece.endZ());
         onRamp = false;
       } else {
         move(piece.path(), onRamp ? ramp : piece.endZ());
@@ -109,7 +110,9 @@ final class VGroovePlanner {
       double length = length(piece.path());
       if (length >= left) {
         double share = left / length;
-        run.add(new Stroke.Piece(part(piece.path(), 0, share), z + share * (piece.endZ() - z)));
+        run.add(
+            new Stroke.Piece(
+                SegmentPart.between(piece.path(), 0, share), z + share * (piece.endZ() - z)));
         return run;
       }
       run.add(piece);
@@ -165,16 +168,5 @@ final class VGroovePlanner {
 
   private static double length(Segment path) {
     return path instanceof Arc arc ? arc.length() : ((Line) path).length();
-  }
-
-  private static Segment part(Segment whole, double from, double to) {
-    if (from == 0 && to == 1) {
-      return whole;
-    }
-    Point start = from == 0 ? whole.start() : whole.at(from);
-    Point end = to == 1 ? whole.end() : whole.at(to);
-    return whole instanceof Arc arc
-        ? new Arc(start, end, arc.centre(), arc.sweepRad() * (to - from))
-        : new Line(start, end);
   }
 }
