@@ -1,10 +1,19 @@
 package frieze.region;
 
 import frieze.curve.Point;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The boundary of one connected region, cut into short edges, ring after ring. */
 final class AxisSamples {
+  /**
+   * Neighbours within a nanometre are one vertex but for rounding, as where a union joins shapes
+   * that coincide. The triangles between them would have no height, and cut the axis in two.
+   */
+  private static final double SAME_MM = 1e-6;
+
+  private static final int FEWEST = 3;
+
   final double[] x;
   final double[] y;
 
@@ -22,19 +31,33 @@ final class AxisSamples {
 
   /** Cuts each edge into equal parts no longer than the spacing. */
   static AxisSamples of(Region part, double spacingMm) {
-    List<Ring> rings = part.rings();
+    List<List<Point>> rings = part.rings().stream().map(ring -> apart(ring.points())).toList();
     int n = 0;
-    for (Ring ring : rings) {
-      for (int i = 0; i < ring.points().size(); i++) {
-        n += parts(ring.points(), i, spacingMm);
+    for (List<Point> points : rings) {
+      for (int i = 0; i < points.size(); i++) {
+        n += parts(points, i, spacingMm);
       }
     }
     AxisSamples samples = new AxisSamples(n);
     int at = 0;
-    for (Ring ring : rings) {
-      at = samples.add(ring.points(), spacingMm, at);
+    for (List<Point> points : rings) {
+      at = samples.add(points, spacingMm, at);
     }
     return samples;
+  }
+
+  /** The vertices of a ring without those that are the one before again; all of a tiny ring. */
+  private static List<Point> apart(List<Point> ring) {
+    List<Point> kept = new ArrayList<>();
+    for (Point p : ring) {
+      if (kept.isEmpty() || p.distance(kept.get(kept.size() - 1)) > SAME_MM) {
+        kept.add(p);
+      }
+    }
+    while (kept.size() > 1 && kept.get(kept.size() - 1).distance(kept.get(0)) <= SAME_MM) {
+      kept.remove(kept.size() - 1);
+    }
+    return kept.size() < FEWEST ? ring : kept;
   }
 
   private static int parts(List<Point> p, int i, double spacingMm) {

@@ -6,12 +6,15 @@ import static org.assertj.core.api.Assertions.within;
 import frieze.curve.Affine;
 import frieze.curve.Arc;
 import frieze.curve.Bounds;
+import frieze.curve.Cubic;
 import frieze.curve.Flattener;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
+import frieze.design.Design;
 import frieze.design.Motif;
 import frieze.design.Work;
+import frieze.layout.Placement;
 import frieze.motion.Position;
 import frieze.shop.Tool;
 import frieze.shop.ToolShape;
@@ -23,6 +26,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Against the closed forms of V-grooves over whole areas, and exact cones against distances. */
 class VGrooveTest {
@@ -278,6 +282,41 @@ class VGrooveTest {
     for (Path path : List.of(hairline, dot, tee)) {
       assertEdgeReached(carved, outline(path), 0);
     }
+  }
+
+  /** Twice the same leaf but for rounding is one area, cut to its full depth all along its axis. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 15, 90, 180, 270})
+  void a_leaf_on_its_own_mirror_image_is_cut_along_all_its_axis(double turnDeg) {
+    Path leaf = cubicLeaf();
+    Affine place =
+        Affine.rotation(Math.toRadians(turnDeg)).then(Affine.translation(78.75, SHIFT_MM));
+    List<Placement> both =
+        List.of(
+            Bench.at("shape", 1, place), Bench.at("shape", 2, Affine.scaling(-1, 1).then(place)));
+    Work work = work(vee(60, 0), OptionalDouble.empty());
+    Design design =
+        new Design(Bench.panel(), List.of(Bench.filled("shape", leaf)), both, List.of(work));
+    Carved carved = new Carved(Planner.plan(design, Bench.setup(), Tolerances.DEFAULT).cuts());
+    double tangent = Math.tan(Math.toRadians(30));
+    List<Point> outline = Flattener.flatten(leaf, 1e-3);
+    for (double y = 0.05; y < 20; y += 0.1) {
+      Point onAxis = new Point(0, y);
+      assertThat(carved.depthMm(place.apply(onAxis)))
+          .as("%s along the axis", y)
+          .isCloseTo(BruteForce.distance(outline, onAxis) / tangent, within(SHORT_MM / tangent));
+    }
+  }
+
+  /** 6 by 20, pointed at both ends of its axis, which is the Y axis. */
+  private static Path cubicLeaf() {
+    Point foot = new Point(0, 0);
+    Point top = new Point(0, 20);
+    return new Path(
+        List.of(
+            new Cubic(foot, new Point(4, 8), new Point(4, 14), top),
+            new Cubic(top, new Point(-4, 14), new Point(-4, 8), foot)),
+        true);
   }
 
   @Test
