@@ -1,5 +1,7 @@
 package frieze.job;
 
+import frieze.artwork.Artwork;
+import frieze.artwork.ArtworkCode;
 import frieze.curve.Tolerances;
 import frieze.design.Design;
 import frieze.design.Intent;
@@ -244,8 +246,16 @@ public final class Build {
                     motif.name(),
                     fromJob(motif.artwork().source()),
                     motif.artwork().sizeAssumed(),
+                    text(motif.artwork()),
                     motif.artwork().bounds().width(),
                     motif.artwork().bounds().height()))
+        .toList();
+  }
+
+  private static List<String> text(Artwork artwork) {
+    return artwork.notes().stream()
+        .filter(d -> d.code() == ArtworkCode.TEXT_SET)
+        .map(Diagnostic::message)
         .toList();
   }
 

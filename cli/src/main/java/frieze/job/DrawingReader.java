@@ -6,6 +6,7 @@ import frieze.artwork.source.FontFile;
 import frieze.artwork.text.FontFamilies;
 import frieze.curve.Point;
 import frieze.diagnostic.BadInputException;
+import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
 import frieze.image.ImageFile;
@@ -79,9 +80,16 @@ final class DrawingReader {
           "can't read the font " + file,
           "the name is taken from the folder of the job file");
     } catch (BadInputException e) {
-      e.diagnostics().forEach(found::add);
+      SourceSpan where = v.where(JobKeys.Drawing.FONT);
+      e.diagnostics().forEach(d -> found.add(inJob(d, file, where)));
     }
     return FontFamilies.BUNDLED;
+  }
+
+  /** The same, told of the line of the job that names the file. */
+  private static Diagnostic inJob(Diagnostic told, String file, SourceSpan where) {
+    return new Diagnostic(
+        told.severity(), told.code(), where, file + ": " + told.message(), told.hint());
   }
 
   private void checkFile(String written, String file, SourceSpan where) {

@@ -89,9 +89,19 @@ public record PanelFacts(
    * @param name as in the job
    * @param file as the user named it
    * @param sizeAssumed in words, where the size in the file comes from
+   * @param text in words, in which fonts its text is set; empty if it has none
    * @param lengthMm as placed, along X
    * @param heightMm as placed, along Y
    */
   public record DrawingFacts(
-      String name, String file, String sizeAssumed, double lengthMm, double heightMm) {}
+      String name,
+      String file,
+      String sizeAssumed,
+      List<String> text,
+      double lengthMm,
+      double heightMm) {
+    public DrawingFacts {
+      text = List.copyOf(text);
+    }
+  }
 }

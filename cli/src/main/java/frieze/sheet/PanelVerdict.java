@@ -114,6 +114,7 @@ final class PanelVerdict {
       String size = measures.number(d.lengthMm()) + " \u00d7 " + measures.both(d.heightMm());
       String message = d.name() + " is used " + size + " large; in the file: " + d.sizeAssumed();
       row(Severity.NOTE, "", d.file(), message, "");
+      d.text().forEach(words -> row(Severity.NOTE, "", d.file(), words, ""));
     }
     Map<List<Object>, List<Diagnostic>> alike = new LinkedHashMap<>();
     for (Diagnostic d : notes) {

@@ -174,6 +174,13 @@ public final class ReportJson {
       json.writeStringField("name", d.name());
       json.writeStringField("file", d.file());
       json.writeStringField("sizeAssumed", d.sizeAssumed());
+      if (!d.text().isEmpty()) {
+        json.writeArrayFieldStart("text");
+        for (String words : d.text()) {
+          json.writeString(words);
+        }
+        json.writeEndArray();
+      }
       number("length", d.lengthMm());
       number("height", d.heightMm());
       json.writeEndObject();

@@ -214,6 +214,7 @@ final class SampleJob {
                 "leaf",
                 "leaf.svg",
                 "page of 60 x 80 mm, as the file says in mm",
+                List.of(),
                 size.width(),
                 size.height())),
         Optional.empty());

@@ -3,6 +3,7 @@ package frieze.artwork.text;
 import frieze.curve.Point;
 import java.awt.geom.GeneralPath;
 import java.awt.geom.PathIterator;
+import java.io.EOFException;
 import java.io.IOException;
 import java.util.Optional;
 import org.apache.fontbox.ttf.CmapLookup;
@@ -67,6 +68,8 @@ public final class FontFace {
         throw new IOException("its letters have no size");
       }
       return face;
+    } catch (EOFException e) {
+      throw new IOException("it ends before it is whole", e);
     } catch (RuntimeException e) {
       throw new IOException("it is damaged", e);
     }
