@@ -17,7 +17,7 @@ import java.util.List;
  *
  * <p>Only lines that were drawn by themselves are looked at, not the sides of outlines. Two that
  * lie on each other over more than the gap, within the tolerance of flattening, become one from the
- * first end to the last. Arcs are left alone.
+ * first end to the last. For arcs see {@link ArcOverlaps}.
  */
 final class Overlaps {
   /** Comparing more pairs of lines takes too long. */

@@ -47,7 +47,8 @@ public record Repair(Artwork artwork, List<Mend> mends) {
     }
     List<Mend> mends = new ArrayList<>();
     Artwork once = new Doubled(mends).apply(new Repeats(mends).apply(drawn));
-    Artwork apart = new Overlaps(gapMm, mends).apply(once);
+    Artwork straight = new Overlaps(gapMm, mends).apply(once);
+    Artwork apart = new ArcOverlaps(gapMm, mends).apply(straight);
     Artwork joined = new JoinEnds(gapMm, mends).apply(apart);
     Artwork ordered = new Areas(mends).apply(new Flat(mends).apply(joined));
     Artwork kept = new Smallest(smallestMm, gapMm, mends).apply(ordered);

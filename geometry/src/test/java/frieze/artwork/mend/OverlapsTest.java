@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import frieze.artwork.dxf.DxfReader;
+import frieze.curve.ArcLength;
+import frieze.curve.Point;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -16,6 +18,24 @@ class OverlapsTest {
       text.append("0\nLINE\n8\n0\n10\n").append(l[0]).append("\n20\n").append(l[1]);
       text.append("\n11\n").append(l[2]).append("\n21\n").append(l[3]).append('\n');
     }
+    return mended(text);
+  }
+
+  /** Centre, radius, from and to in degrees; a circle without the last two. */
+  private static Repair arcs(double[]... arcs) {
+    StringBuilder text = new StringBuilder("0\nSECTION\n2\nENTITIES\n");
+    for (double[] a : arcs) {
+      text.append(a.length > 3 ? "0\nARC" : "0\nCIRCLE").append("\n8\n0\n10\n").append(a[0]);
+      text.append("\n20\n").append(a[1]).append("\n40\n").append(a[2]);
+      if (a.length > 3) {
+        text.append("\n50\n").append(a[3]).append("\n51\n").append(a[4]);
+      }
+      text.append('\n');
+    }
+    return mended(text);
+  }
+
+  private static Repair mended(StringBuilder text) {
     text.append("0\nENDSEC\n0\nEOF\n");
     byte[] file = text.toString().getBytes(StandardCharsets.UTF_8);
     return Repair.of(DxfReader.withScale(1).read("t.dxf", file), 0.05, 0);
@@ -69,6 +89,65 @@ class OverlapsTest {
             new double[] {5, 0, 9, 0},
             new double[] {3, -4, 3, 4},
             new double[] {0, 0.1, 5, 0.1});
+    assertThat(overlaps(mended)).isEmpty();
+  }
+
+  private static double length(Repair mended) {
+    return mended.artwork().pieces().stream()
+        .flatMap(p -> p.paths().stream())
+        .mapToDouble(ArcLength::lengthMm)
+        .sum();
+  }
+
+  /** 0 to 100 and 70 to 200 degrees are 0 to 200; the middle of what they share is at 85. */
+  @Test
+  void arcs_that_partly_overlap_become_one_from_the_first_end_to_the_last() {
+    Repair mended = arcs(new double[] {5, 7, 20, 0, 100}, new double[] {5, 7, 20, 70, 200});
+    assertThat(overlaps(mended)).hasSize(1);
+    Point middle = Point.polar(new Point(5, 7), 20, Math.toRadians(85));
+    assertThat(overlaps(mended).get(0).at().distance(middle)).isLessThan(1e-9);
+    assertThat(length(mended)).isCloseTo(20 * Math.toRadians(200), within(1e-9));
+  }
+
+  @Test
+  void arcs_across_zero_degrees_and_within_others_are_found_too() {
+    Repair mended =
+        arcs(
+            new double[] {0, 0, 10, 10, 60},
+            new double[] {0, 0, 10, 300, 20},
+            new double[] {0, 0, 10, 30, 40},
+            new double[] {50, 0, 10, 0, 90});
+    assertThat(overlaps(mended)).hasSize(2);
+    assertThat(length(mended)).isCloseTo(10 * Math.toRadians(120 + 90), within(1e-9));
+  }
+
+  @Test
+  void arcs_that_overlap_all_the_way_round_enclose_their_circle() {
+    Repair mended =
+        arcs(
+            new double[] {0, 0, 10, 0, 130},
+            new double[] {0, 0, 10, 120, 250},
+            new double[] {0, 0, 10, 240, 10});
+    assertThat(overlaps(mended)).hasSize(2);
+    assertThat(mended.artwork().filled(1e-4).area()).isCloseTo(100 * Math.PI, within(0.01));
+    assertThat(length(mended)).isCloseTo(20 * Math.PI, within(1e-9));
+  }
+
+  @Test
+  void an_arc_on_a_circle_that_is_drawn_as_well_goes() {
+    Repair mended = arcs(new double[] {0, 0, 10}, new double[] {0, 0, 10, 350, 80});
+    assertThat(overlaps(mended)).hasSize(1);
+    assertThat(length(mended)).isCloseTo(20 * Math.PI, within(1e-9));
+  }
+
+  @Test
+  void arcs_that_touch_or_lie_on_other_circles_stay() {
+    Repair mended =
+        arcs(
+            new double[] {0, 0, 10, 0, 90},
+            new double[] {0, 0, 10, 90, 180},
+            new double[] {0, 0, 10.1, 0, 90},
+            new double[] {0.1, 0, 10, 0, 90});
     assertThat(overlaps(mended)).isEmpty();
   }
 }
