@@ -25,6 +25,9 @@ final class TipFit {
   /** So far along the sides pixels are looked at. */
   static final double ALONG_PX = 14;
 
+  /** A tip that is blurred more hardly shows within {@link #ALONG_PX}, and takes long. */
+  private static final double MOST_BLUR_PX = 2;
+
   /** So far beside the outline, in blurs. */
   private static final double BESIDE = 2.5;
 
@@ -59,16 +62,24 @@ final class TipFit {
   private final GreyImage ink;
   private final double sigma;
   private final double noise;
+  private final TipBudget budget;
 
   /**
    * @param ink the share of ink as it was photographed
    * @param sigmaPx the blur of its edges, with that by the area of a pixel
    * @param noise of its values
+   * @param budget of the whole picture
    */
-  TipFit(GreyImage ink, double sigmaPx, double noise) {
+  TipFit(GreyImage ink, double sigmaPx, double noise, TipBudget budget) {
+    this.budget = budget;
     this.ink = ink;
     this.sigma = sigmaPx;
     this.noise = Math.max(LEAST_NOISE, noise);
+  }
+
+  /** Whether tips can be told from ink that is blurred so much. */
+  static boolean isOfUse(double sigmaPx) {
+    return sigmaPx <= MOST_BLUR_PX;
   }
 
   /**
@@ -84,7 +95,7 @@ final class TipFit {
   }
 
   /**
-   * Fits a tip.
+   * Fits a tip; nothing where too little is seen of it, or many were fitted before.
    *
    * @param start where its sides seem to meet, their directions away from there and their bends, in
    *     the order of {@link TipShape}
@@ -92,7 +103,7 @@ final class TipFit {
    */
   Optional<Fit> fit(double[] start, List<Point> seen) {
     Pixels pixels = pixels(seen);
-    if (pixels.count() <= 2 * TipShape.count(TipShape.Ending.CUT)) {
+    if (pixels.count() <= 2 * TipShape.count(TipShape.Ending.CUT) || !budget.take()) {
       return Optional.empty();
     }
     List<Fit> fits = new ArrayList<>();

@@ -50,6 +50,7 @@ public final class Tracer {
   /** A line nearer to the border than this was closed along it. */
   private static final double BORDER_PX = 0.6;
 
+  private final TipBudget tips = new TipBudget();
   private final String source;
   private final GreyImage image;
   private final TraceSettings settings;
@@ -109,8 +110,8 @@ public final class Tracer {
     double scatter = left * Math.sqrt(2 * Math.PI) * sigma;
     double asTaken = Math.sqrt(Math.max(0, sigma * sigma - BLUR_PX * BLUR_PX));
     Optional<TipFit> fit =
-        settings.threshold() == HALF
-            ? Optional.of(new TipFit(ink, asTaken, noise))
+        settings.threshold() == HALF && TipFit.isOfUse(asTaken)
+            ? Optional.of(new TipFit(ink, asTaken, noise, tips))
             : Optional.empty();
     double window = noise < QUIET ? QUIET_WINDOW_PX : NOISY_WINDOW_PX;
     return new Outline.Grain(sigma, scatter, window, fit);

@@ -53,7 +53,7 @@ class TipFitTest {
   /** Starts half a pixel and 3 degrees away, and looks along 14 pixels of both sides. */
   private static TipFit.Fit fit(
       Render render, Function<Double, Point> below, SplittableRandom random) {
-    TipFit fitter = new TipFit(ink(render, random), SIGMA, NOISE);
+    TipFit fitter = new TipFit(ink(render, random), SIGMA, NOISE, new TipBudget());
     List<Point> seen = new ArrayList<>();
     for (double at = -16; at <= 16; at += 0.7) {
       Point p = below.apply(Math.abs(at));
