@@ -21,6 +21,9 @@ final class OffsetCorrection {
   /** The part of the tolerance beyond which a vertex is moved or an edge split. */
   private static final double SHARE = 0.75;
 
+  /** An offset of which the points became so many times more has places as thin as nothing. */
+  private static final int MANY_TIMES = 10;
+
   /** Feet seen under a smaller angle count as one. */
   private static final double LEAST_SIN = 0.01;
 
@@ -41,16 +44,33 @@ final class OffsetCorrection {
     this.limitMm = toleranceMm * SHARE;
   }
 
-  /** The offset with its vertices and edges in place. */
+  /**
+   * The offset with its vertices and edges in place. Where a part is as thin as nothing, because the
+   * distance is half of a width of the source, its two sides can't be put in place apart, and edges
+   * are split again and again. Such places vanish then; if that does not help, the offset stays as
+   * it was.
+   */
   Geometry correct(Geometry raw) {
+    Geometry result = placed(raw);
+    if (!changed || result.isValid()) {
+      return result;
+    }
+    if (result.getNumPoints() < MANY_TIMES * raw.getNumPoints()) {
+      return GeometryFixer.fix(result);
+    }
+    Geometry open = raw.buffer(-limitMm / 2).buffer(limitMm / 2);
+    Geometry again = placed(open);
+    return again.isValid() ? again : open;
+  }
+
+  private Geometry placed(Geometry raw) {
     List<Polygon> polygons = new ArrayList<>();
     for (int i = 0; i < raw.getNumGeometries(); i++) {
       if (raw.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
         polygons.add(polygon(polygon));
       }
     }
-    Geometry result = Region.factory().createMultiPolygon(polygons.toArray(Polygon[]::new));
-    return !changed || result.isValid() ? result : GeometryFixer.fix(result);
+    return Region.factory().createMultiPolygon(polygons.toArray(Polygon[]::new));
   }
 
   private Polygon polygon(Polygon polygon) {
