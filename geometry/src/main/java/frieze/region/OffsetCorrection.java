@@ -45,10 +45,10 @@ final class OffsetCorrection {
   }
 
   /**
-   * The offset with its vertices and edges in place. Where a part is as thin as nothing, because the
-   * distance is half of a width of the source, its two sides can't be put in place apart, and edges
-   * are split again and again. Such places vanish then; if that does not help, the offset stays as
-   * it was.
+   * The offset with its vertices and edges in place. Where a part is as thin as nothing, because
+   * the distance is half of a width of the source, its two sides can't be put in place apart, and
+   * edges are split again and again. Such places vanish then; if that does not help, the offset
+   * stays as it was.
    */
   Geometry correct(Geometry raw) {
     Geometry result = placed(raw);
