@@ -12,7 +12,7 @@ final class PatternKeys {
   private static final int MOST = 10_000;
   private static final int MOST_CELLS = 200;
   private static final int MOST_THROWN = 500;
-  private static final Range TURNS = new Range(0, true, Math.PI, "0 to 180 deg");
+  static final Range TURNS = new Range(0, true, Math.PI, "0 to 180 deg");
 
   private PatternKeys() {}
 

@@ -6,11 +6,10 @@ import java.util.List;
 final class VaryKeys {
   private static final Range SIZES = new Range(0, true, 0.5, "0 to 50%");
   private static final Range BENDS = new Range(0, true, Math.PI / 2, "0 to 90 deg");
-  private static final Range TURNS = new Range(0, true, Math.PI, "0 to 180 deg");
   static final Key<Double> TURN =
       Key.withDefault(
           "turn",
-          Types.quantity(UnitKind.ANGLE, TURNS),
+          Types.quantity(UnitKind.ANGLE, PatternKeys.TURNS),
           "0 deg",
           "The most by which a motif is turned, either way.");
   static final Key<Double> SIZE =

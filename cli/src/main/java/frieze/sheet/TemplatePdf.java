@@ -122,11 +122,7 @@ public final class TemplatePdf {
   }
 
   private static boolean touches(Mark mark, Bounds window) {
-    Bounds b = mark.path().bounds().grown(1);
-    return b.minX() <= window.maxX()
-        && b.maxX() >= window.minX()
-        && b.minY() <= window.maxY()
-        && b.maxY() >= window.minY();
+    return mark.path().bounds().grown(1).touches(window);
   }
 
   private static void cross(PdfContent page, Point c) {

@@ -58,6 +58,18 @@ public record Bounds(double minX, double minY, double maxX, double maxY) {
     return other.minX >= minX && other.maxX <= maxX && other.minY >= minY && other.maxY <= maxY;
   }
 
+  /** Whether another rectangle, which is not empty, shares a point with this; edges count. */
+  public boolean touches(Bounds other) {
+    return minX <= other.maxX && other.minX <= maxX && minY <= other.maxY && other.minY <= maxY;
+  }
+
+  /**
+   * Whether another rectangle, which is not empty, shares an area with this; edges do not count.
+   */
+  public boolean overlaps(Bounds other) {
+    return minX < other.maxX && other.minX < maxX && minY < other.maxY && other.minY < maxY;
+  }
+
   public boolean contains(Point point) {
     return point.x() >= minX && point.x() <= maxX && point.y() >= minY && point.y() <= maxY;
   }

@@ -96,10 +96,7 @@ final class Band {
       Point from = ring.get(i);
       Point to = ring.get((i + 1) % ring.size());
       Bounds side = Bounds.of(from).with(to);
-      if (side.minX() <= near.maxX()
-          && side.maxX() >= near.minX()
-          && side.minY() <= near.maxY()
-          && side.maxY() >= near.minY()
+      if (side.touches(near)
           && (hull.isCutBy(from, to, EQUAL_MM)
               || hull.distance(Hull.of(List.of(from, to))) < insetMm - EQUAL_MM)) {
         return false;

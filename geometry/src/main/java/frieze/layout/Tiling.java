@@ -67,11 +67,7 @@ public record Tiling(
   @Override
   public List<Placement> reachingOver(String motif, Hull hull, Panel panel, SourceSpan where) {
     Bounds all = panel.outline().bounds();
-    return placed(motif, hull, panel, all, h -> touch(h.bounds(), all), where);
-  }
-
-  private static boolean touch(Bounds a, Bounds b) {
-    return a.minX() < b.maxX() && a.maxX() > b.minX() && a.minY() < b.maxY() && a.maxY() > b.minY();
+    return placed(motif, hull, panel, all, h -> h.bounds().overlaps(all), where);
   }
 
   @Override

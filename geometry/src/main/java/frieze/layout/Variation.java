@@ -169,7 +169,7 @@ public record Variation(
       for (int i = 0; i < before.size(); i++) {
         List<Integer> others = new ArrayList<>();
         for (int k = 0; k < before.size(); k++) {
-          if (k != i && touch(bounds.get(i), bounds.get(k))) {
+          if (k != i && bounds.get(i).touches(bounds.get(k))) {
             others.add(k);
           }
         }
@@ -179,13 +179,6 @@ public record Variation(
 
     List<Integer> of(int i) {
       return near.get(i);
-    }
-
-    private static boolean touch(Bounds a, Bounds b) {
-      return a.minX() <= b.maxX()
-          && b.minX() <= a.maxX()
-          && a.minY() <= b.maxY()
-          && b.minY() <= a.maxY();
     }
   }
 }

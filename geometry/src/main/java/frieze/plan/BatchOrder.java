@@ -180,7 +180,7 @@ final class BatchOrder {
     boolean meets(Footprint other) {
       for (int i = 0; i < blocks.size(); i++) {
         for (int k = 0; k < other.blocks.size(); k++) {
-          if (overlap(outer.get(i), other.outer.get(k))
+          if (outer.get(i).overlaps(other.outer.get(k))
               && anyOverlap(blocks.get(i), other.blocks.get(k))) {
             return true;
           }
@@ -190,14 +190,7 @@ final class BatchOrder {
     }
 
     private static boolean anyOverlap(List<Bounds> a, List<Bounds> b) {
-      return a.stream().anyMatch(p -> b.stream().anyMatch(q -> overlap(p, q)));
-    }
-
-    private static boolean overlap(Bounds a, Bounds b) {
-      return a.minX() < b.maxX()
-          && b.minX() < a.maxX()
-          && a.minY() < b.maxY()
-          && b.minY() < a.maxY();
+      return a.stream().anyMatch(p -> b.stream().anyMatch(p::overlaps));
     }
   }
 }

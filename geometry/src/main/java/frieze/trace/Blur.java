@@ -23,18 +23,27 @@ final class Blur {
   }
 
   private static float[] kernel(double sigma) {
-    int reach = Math.max(1, (int) Math.ceil(REACH * sigma));
-    double[] exact = new double[reach + 1];
-    double sum = 0;
-    for (int i = 0; i <= reach; i++) {
-      exact[i] = StrictMath.exp(-i * i / (2 * sigma * sigma));
-      sum += i == 0 ? exact[i] : 2 * exact[i];
-    }
-    float[] kernel = new float[reach + 1];
-    for (int i = 0; i <= reach; i++) {
-      kernel[i] = (float) (exact[i] / sum);
+    double[] exact = weights(sigma);
+    float[] kernel = new float[exact.length];
+    for (int i = 0; i < kernel.length; i++) {
+      kernel[i] = (float) exact[i];
     }
     return kernel;
+  }
+
+  /** The weights of a pixel and of those at 1, 2 and more on either side; together they are 1. */
+  static double[] weights(double sigma) {
+    int reach = Math.max(1, (int) Math.ceil(REACH * sigma));
+    double[] weights = new double[reach + 1];
+    double sum = 0;
+    for (int i = 0; i <= reach; i++) {
+      weights[i] = StrictMath.exp(-i * i / (2 * sigma * sigma));
+      sum += i == 0 ? weights[i] : 2 * weights[i];
+    }
+    for (int i = 0; i <= reach; i++) {
+      weights[i] /= sum;
+    }
+    return weights;
   }
 
   private static void alongRow(float[] line, float[] kernel, float[] out, int at) {

@@ -15,8 +15,6 @@ final class InkWindow {
   /** A blur below this is none. */
   private static final double LEAST_BLUR_PX = 0.2;
 
-  private static final double REACH = 3.5;
-
   private final int x0;
   private final int y0;
   private final int width;
@@ -36,27 +34,10 @@ final class InkWindow {
     this.y0 = y0;
     this.width = width;
     this.height = height;
-    this.kernel = kernel(sigmaPx);
+    this.kernel = sigmaPx >= LEAST_BLUR_PX ? Blur.weights(sigmaPx) : new double[] {1};
     this.cover = new double[(width + 2) * height];
     this.drawn = new double[width * height];
     this.half = new double[width * height];
-  }
-
-  private static double[] kernel(double sigmaPx) {
-    if (!(sigmaPx >= LEAST_BLUR_PX)) {
-      return new double[] {1};
-    }
-    int reach = (int) Math.ceil(REACH * sigmaPx);
-    double[] kernel = new double[reach + 1];
-    double sum = 0;
-    for (int i = 0; i <= reach; i++) {
-      kernel[i] = StrictMath.exp(-i * i / (2 * sigmaPx * sigmaPx));
-      sum += i == 0 ? kernel[i] : 2 * kernel[i];
-    }
-    for (int i = 0; i <= reach; i++) {
-      kernel[i] /= sum;
-    }
-    return kernel;
   }
 
   int width() {

@@ -101,7 +101,7 @@ public final class SweptMoves {
           kept.profile(),
           false,
           sweep -> {
-            if (overlap(sweep.bounds(), rectangle) && sweep.mayMeet(rectangle)) {
+            if (sweep.bounds().touches(rectangle) && sweep.mayMeet(rectangle)) {
               sweeps.add(sweep);
             }
           });
@@ -113,12 +113,5 @@ public final class SweptMoves {
     List<Integer> numbers = new ArrayList<>();
     visitSquares(rectangle, square -> numbers.addAll(squares.getOrDefault(square, List.of())));
     return numbers.stream().distinct().sorted().map(moves::get).toList();
-  }
-
-  private static boolean overlap(Bounds a, Bounds b) {
-    return a.minX() <= b.maxX()
-        && b.minX() <= a.maxX()
-        && a.minY() <= b.maxY()
-        && b.minY() <= a.maxY();
   }
 }

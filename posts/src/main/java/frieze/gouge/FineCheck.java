@@ -73,7 +73,7 @@ final class FineCheck {
     float[] heights = simulate(window);
     List<Near> near = new ArrayList<>();
     for (Wish w : wishes) {
-      if (overlap(w.bounds(), window)) {
+      if (w.bounds().touches(window)) {
         near.add(Near.of(w, window));
       }
     }
@@ -112,13 +112,6 @@ final class FineCheck {
   private static Point inward(Edges edges, int edge) {
     Point direction = edges.end(edge).minus(edges.start(edge));
     return new Point(-direction.y(), direction.x()).times(1 / direction.norm());
-  }
-
-  private static boolean overlap(Bounds a, Bounds b) {
-    return a.minX() <= b.maxX()
-        && b.minX() <= a.maxX()
-        && a.minY() <= b.maxY()
-        && b.minY() <= a.maxY();
   }
 
   /** A wish, those of its edges that matter in a window, and which cells lie inside it. */
