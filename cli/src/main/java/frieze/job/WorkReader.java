@@ -2,7 +2,10 @@ package frieze.job;
 
 import frieze.curve.Point;
 import frieze.design.BoreWay;
+import frieze.design.CutoutWay;
 import frieze.design.Fade;
+import frieze.design.RecessWay;
+import frieze.design.Tabs;
 import frieze.design.Work;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostics;
@@ -185,7 +188,7 @@ final class WorkReader {
             depth.get(),
             stepoverMm,
             v.get(JobKeys.Operation.CUT),
-            new Work.RecessWay(v.get(JobKeys.Operation.CLEAR), v.get(JobKeys.Operation.LEAVE)),
+            new RecessWay(v.get(JobKeys.Operation.CLEAR), v.get(JobKeys.Operation.LEAVE)),
             v.where()));
   }
 
@@ -204,15 +207,15 @@ final class WorkReader {
         v.find(JobKeys.Cutout.ON).flatMap(name -> target(v, name, JobKeys.Cutout.ON));
     Optional<Values> hold = v.find(JobKeys.Cutout.HOLD);
     Optional<Double> skin = hold.flatMap(h -> h.find(JobKeys.Hold.SKIN));
-    Optional<Work.Tabs> tabs =
+    Optional<Tabs> tabs =
         skin.isPresent() ? Optional.empty() : hold.flatMap(h -> tool.flatMap(t -> tabs(h, t)));
     boolean unheld = tool.isPresent() && hold.isPresent() && skin.isEmpty() && tabs.isEmpty();
     if (unheld || (!ofPanel && on.isEmpty())) {
       return Optional.empty();
     }
     Work.Side usual = ofPanel ? Work.Side.OUTSIDE : Work.Side.INSIDE;
-    Work.CutoutWay way =
-        new Work.CutoutWay(
+    CutoutWay way =
+        new CutoutWay(
             on,
             v.find(JobKeys.Cutout.SIDE).orElse(usual),
             v.get(JobKeys.Cutout.LEAVE),
@@ -226,7 +229,7 @@ final class WorkReader {
    * Without a width a tab is as long as the tool is wide, because a larger one pulls harder, and
    * twice that along the grain, where wood is about half as strong. Source: common practice.
    */
-  private Optional<Work.Tabs> tabs(Values v, Tool tool) {
+  private Optional<Tabs> tabs(Values v, Tool tool) {
     double thicknessMm = v.get(JobKeys.Hold.THICKNESS);
     if (thicknessMm >= stock.thinnestMm()) {
       found.error(
@@ -242,7 +245,7 @@ final class WorkReader {
     }
     double width = v.find(JobKeys.Hold.WIDTH).orElse(Math.max(LEAST_TAB_MM, tool.diameterMm()));
     return Optional.of(
-        new Work.Tabs(
+        new Tabs(
             v.get(JobKeys.Hold.TABS),
             width,
             v.find(JobKeys.Hold.WIDTH).orElse(2 * width),

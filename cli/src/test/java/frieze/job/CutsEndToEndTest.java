@@ -10,9 +10,11 @@ import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.BoreWay;
 import frieze.design.Corners;
+import frieze.design.CutoutWay;
 import frieze.design.Design;
 import frieze.design.Intents;
 import frieze.design.Motif;
+import frieze.design.Tabs;
 import frieze.design.Work;
 import frieze.diagnostic.Code;
 import frieze.diagnostic.SourceSpan;
@@ -125,20 +127,18 @@ class CutsEndToEndTest {
 
   @Test
   void every_kind_of_cutout_passes_its_dry_run() {
-    List<Optional<Work.Tabs>> holds =
+    List<Optional<Tabs>> holds =
         List.of(
-            Optional.empty(),
-            Optional.of(new Work.Tabs(3, 4, 2)),
-            Optional.of(new Work.Tabs(3, 4, 2, true)));
+            Optional.empty(), Optional.of(new Tabs(3, 4, 2)), Optional.of(new Tabs(3, 4, 2, true)));
     int tried = 0;
     for (Work.Side side : Work.Side.values()) {
       for (double leave : new double[] {0, 0.3}) {
-        for (Optional<Work.Tabs> hold : holds) {
+        for (Optional<Tabs> hold : holds) {
           if (hold.isEmpty() && leave > 0) {
             continue;
           }
           Work.Milling milling = tried % 2 == 0 ? Work.Milling.CLIMB : Work.Milling.CONVENTIONAL;
-          Work.CutoutWay way = new Work.CutoutWay(Optional.of(shield()), side, leave, 0);
+          CutoutWay way = new CutoutWay(Optional.of(shield()), side, leave, 0);
           Work cutout = new Work.Cutout(EIGHTH, hold, milling, way, HERE);
           assertSafe(dryRun(cutout), side + " " + leave + " " + hold + " " + milling);
           tried++;
@@ -153,10 +153,9 @@ class CutsEndToEndTest {
   void relieved_corners_pass_their_dry_run() {
     for (Work.Side side : List.of(Work.Side.INSIDE, Work.Side.OUTSIDE)) {
       for (Corners kind : List.of(Corners.EAR, Corners.ALONG_SIDE)) {
-        Work.CutoutWay way = new Work.CutoutWay(Optional.of(shield()), side, 0.3, 1, 0, kind);
+        CutoutWay way = new CutoutWay(Optional.of(shield()), side, 0.3, 1, 0, kind);
         Work cutout =
-            new Work.Cutout(
-                EIGHTH, Optional.of(new Work.Tabs(3, 4, 2)), Work.Milling.CLIMB, way, HERE);
+            new Work.Cutout(EIGHTH, Optional.of(new Tabs(3, 4, 2)), Work.Milling.CLIMB, way, HERE);
         DryRunResult result = dryRun(cutout);
         assertSafe(result, side + " " + kind);
         assertThat(engaged(result)).as("the finishing lap into a corner is slowed").isZero();
@@ -173,14 +172,14 @@ class CutsEndToEndTest {
               EIGHTH,
               Optional.empty(),
               Work.Milling.CLIMB,
-              new Work.CutoutWay(Optional.of(shield()), Work.Side.INSIDE, 0, 0.5),
+              new CutoutWay(Optional.of(shield()), Work.Side.INSIDE, 0, 0.5),
               HERE));
       work.add(
           new Work.Cutout(
               QUARTER,
-              skin > 0 ? Optional.empty() : Optional.of(new Work.Tabs(5, 6, 3, true)),
+              skin > 0 ? Optional.empty() : Optional.of(new Tabs(5, 6, 3, true)),
               Work.Milling.CONVENTIONAL,
-              new Work.CutoutWay(Optional.empty(), Work.Side.OUTSIDE, 0.4, skin),
+              new CutoutWay(Optional.empty(), Work.Side.OUTSIDE, 0.4, skin),
               HERE));
       assertSafe(dryRun(work.toArray(Work[]::new)), "skin " + skin);
     }
@@ -241,13 +240,12 @@ class CutsEndToEndTest {
     Work opening =
         new Work.Cutout(
             EIGHTH,
-            Optional.of(new Work.Tabs(3, 4, 2)),
+            Optional.of(new Tabs(3, 4, 2)),
             Work.Milling.CLIMB,
-            new Work.CutoutWay(Optional.of(shield()), Work.Side.INSIDE, 0.2, 0),
+            new CutoutWay(Optional.of(shield()), Work.Side.INSIDE, 0.2, 0),
             HERE);
     Work panel =
-        new Work.Cutout(
-            QUARTER, Optional.of(new Work.Tabs(3, 4, 2)), Work.Milling.CONVENTIONAL, HERE);
+        new Work.Cutout(QUARTER, Optional.of(new Tabs(3, 4, 2)), Work.Milling.CONVENTIONAL, HERE);
     Work recess = new Work.Recess(shield(), EIGHTH, 2, 1.4, Work.Milling.CLIMB, HERE);
     Work groove = new Work.Groove(shield(), vee, 1.5, HERE);
     assertThat(against(CHARRED, CHARRED, vgroove, panel)).isEmpty();

@@ -14,6 +14,7 @@ import frieze.design.Design;
 import frieze.design.Intent;
 import frieze.design.Intents;
 import frieze.design.Motif;
+import frieze.design.Tabs;
 import frieze.design.Work;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.SourceSpan;
@@ -176,8 +177,7 @@ class IconsEndToEndTest {
   }
 
   private static Work cutout() {
-    return new Work.Cutout(
-        LARGE, Optional.of(new Work.Tabs(2, 5, 2)), Work.Milling.CONVENTIONAL, HERE);
+    return new Work.Cutout(LARGE, Optional.of(new Tabs(2, 5, 2)), Work.Milling.CONVENTIONAL, HERE);
   }
 
   private static Sequence sequence(Design design, Setup setup) {

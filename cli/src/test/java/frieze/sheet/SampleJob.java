@@ -9,6 +9,7 @@ import frieze.design.Design;
 import frieze.design.Intent;
 import frieze.design.Intents;
 import frieze.design.Motif;
+import frieze.design.Tabs;
 import frieze.design.Work;
 import frieze.diagnostic.SourceSpan;
 import frieze.dryrun.DryRun;
@@ -173,7 +174,7 @@ final class SampleJob {
             SMALL,
             SourceSpan.NONE),
         new Work.Cutout(
-            FLAT, Optional.of(new Work.Tabs(6, 6.35, 3.175)), Work.Milling.CLIMB, SourceSpan.NONE));
+            FLAT, Optional.of(new Tabs(6, 6.35, 3.175)), Work.Milling.CLIMB, SourceSpan.NONE));
   }
 
   private static PanelFacts built(Design design, Opening opening, Setup setup, Bounds size) {

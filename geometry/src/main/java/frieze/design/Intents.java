@@ -131,7 +131,7 @@ public final class Intents {
     @Override
     @SuppressWarnings("NullAway") // the result of a visit that only collects
     public Void cutout(Work.Cutout cutout) {
-      Work.CutoutWay way = cutout.way();
+      CutoutWay way = cutout.way();
       if (way.on().isEmpty()) {
         String name = "cutout " + design.panel().name();
         intents.add(
@@ -157,7 +157,7 @@ public final class Intents {
     }
 
     private Intent through(Work.Cutout cutout, String name, Region part) {
-      Work.CutoutWay way = cutout.way();
+      CutoutWay way = cutout.way();
       double slot = cutout.tool().diameterMm() + way.leaveMm();
       Region relieved = CornerRelief.relieved(part, cutout, flattenMm);
       return new Intent.Through(name, relieved, cutout.tool(), way.side(), slot, way.skinMm());

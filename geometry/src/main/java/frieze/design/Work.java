@@ -162,18 +162,6 @@ public sealed interface Work {
   }
 
   /**
-   * How an area is cleared.
-   *
-   * @param lines whether the tool goes to and fro along the grain, instead of in offsets of the
-   *     border
-   * @param leaveMm what is left on the wall and taken last; 0 for no such pass
-   */
-  record RecessWay(boolean lines, double leaveMm) {
-    /** In offsets of the border, at once to size. */
-    public static final RecessWay PLAIN = new RecessWay(false, 0);
-  }
-
-  /**
    * Areas carved with a V-bit, as deep as they are wide, so that the walls meet the outline.
    *
    * @param deepestMm where the area is wider, a flat floor at this depth; empty for as deep as the
@@ -249,51 +237,6 @@ public sealed interface Work {
     INSIDE,
     /** The tool's axis follows the line. */
     ON_LINE
-  }
-
-  /**
-   * What is cut out and how.
-   *
-   * @param on the areas of a drawing; empty for the panel's outline
-   * @param leaveMm what is left on the wall and taken last; 0 for no such pass
-   * @param steps in how many laps that is taken, the last one at the wall
-   * @param skinMm what is left at the stock's bottom all along the cut; 0 to cut through
-   * @param corners what becomes of inside corners
-   */
-  record CutoutWay(
-      Optional<Target> on, Side side, double leaveMm, int steps, double skinMm, Corners corners) {
-    /** Inside corners stay round. */
-    public CutoutWay(Optional<Target> on, Side side, double leaveMm, int steps, double skinMm) {
-      this(on, side, leaveMm, steps, skinMm, Corners.ROUND);
-    }
-
-    /** What is left on the wall is taken in one lap. */
-    public CutoutWay(Optional<Target> on, Side side, double leaveMm, double skinMm) {
-      this(on, side, leaveMm, 1, skinMm);
-    }
-
-    /** The panel's outline, outside, at once to its size, through. */
-    public static final CutoutWay PLAIN = new CutoutWay(Optional.empty(), Side.OUTSIDE, 0, 0);
-  }
-
-  /**
-   * Bridges left in a through cut.
-   *
-   * @param widthMm the length of each along the outline that stays
-   * @param alongGrainMm the same on edges along the grain, where it is pulled across its fibres
-   * @param thicknessMm what stays above the stock's bottom
-   * @param ramped whether their ends slope, instead of standing upright
-   */
-  record Tabs(int count, double widthMm, double alongGrainMm, double thicknessMm, boolean ramped) {
-    /** Tabs of one width. */
-    public Tabs(int count, double widthMm, double thicknessMm, boolean ramped) {
-      this(count, widthMm, widthMm, thicknessMm, ramped);
-    }
-
-    /** Upright tabs. */
-    public Tabs(int count, double widthMm, double thicknessMm) {
-      this(count, widthMm, thicknessMm, false);
-    }
   }
 
   /**

@@ -5,7 +5,9 @@ import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.CornerRelief;
+import frieze.design.CutoutWay;
 import frieze.design.Design;
+import frieze.design.Tabs;
 import frieze.design.Work;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostics;
@@ -78,7 +80,7 @@ final class CutoutLayout {
   /** The cuts of each outline. */
   List<Block> blocks(Feeds feeds) {
     List<Block> blocks = new ArrayList<>();
-    Work.CutoutWay way = cutout.way();
+    CutoutWay way = cutout.way();
     if (way.on().isEmpty()) {
       geometryCalls++;
       for (Lap lap : laps(design.panel().outline())) {
@@ -134,7 +136,7 @@ final class CutoutLayout {
   }
 
   private List<Lap> laps(Path outline) {
-    Work.CutoutWay way = cutout.way();
+    CutoutWay way = cutout.way();
     if (way.side() == Work.Side.INSIDE) {
       return laps(Region.of(List.of(outline), FillRule.NONZERO, tolerances.flattenMm()));
     }
@@ -163,13 +165,13 @@ final class CutoutLayout {
   }
 
   private List<CornerRelief.Place> reliefs(Region area, double distanceMm) {
-    Work.CutoutWay way = cutout.way();
+    CutoutWay way = cutout.way();
     double radius = cutout.tool().radiusMm();
     return CornerRelief.of(area, way.side(), way.corners(), radius, distanceMm - radius).places();
   }
 
   private void tellLeftRound(Region area) {
-    Work.CutoutWay way = cutout.way();
+    CutoutWay way = cutout.way();
     List<Point> round =
         CornerRelief.of(area, way.side(), way.corners(), cutout.tool().radiusMm(), 0).leftRound();
     if (!round.isEmpty()) {
@@ -186,7 +188,7 @@ final class CutoutLayout {
 
   private List<Lap> laps(Region area) {
     tellLeftRound(area);
-    Work.CutoutWay way = cutout.way();
+    CutoutWay way = cutout.way();
     double sign =
         switch (way.side()) {
           case OUTSIDE -> 1;
@@ -284,9 +286,9 @@ final class CutoutLayout {
             ? setup.stock().thinnestMm() - skin
             : setup.stock().thickestMm() + setup.spoilboardMm();
     double limit = DepthPasses.limitMm(tool, setup.stock().material());
-    Optional<Work.Tabs> tabs = cutout.tabs().map(t -> sized(origin, t, lap, feeds, limit));
-    double tabDepth = setup.stock().thinnestMm() - tabs.map(Work.Tabs::thicknessMm).orElse(0.0);
-    boolean wanted = tabs.map(Work.Tabs::ramped).orElse(false);
+    Optional<Tabs> tabs = cutout.tabs().map(t -> sized(origin, t, lap, feeds, limit));
+    double tabDepth = setup.stock().thinnestMm() - tabs.map(Tabs::thicknessMm).orElse(0.0);
+    boolean wanted = tabs.map(Tabs::ramped).orElse(false);
     double slope = wanted ? (depth - tabDepth) / StrictMath.tan(CutoutPlanner.TAB_SLOPE_RAD) : 0;
     Optional<List<TabPlan.Zone>> sloping =
         wanted ? tabs.flatMap(t -> place(t, lap.rough(), slope)) : Optional.empty();
@@ -309,10 +311,10 @@ final class CutoutLayout {
   }
 
   /** The tabs, as wide as the pull of the bit and the weight of what they hold ask for. */
-  private Work.Tabs sized(String origin, Work.Tabs tabs, Lap lap, Feeds feeds, double passMm) {
+  private Tabs sized(String origin, Tabs tabs, Lap lap, Feeds feeds, double passMm) {
     double area = TabLoad.areaMm2(lap.rough(), tolerances.flattenMm());
     double needed = TabLoad.neededMm2(cutout.tool(), feeds, passMm, setup.stock(), area);
-    Work.Tabs sized = TabLoad.sized(tabs, needed);
+    Tabs sized = TabLoad.sized(tabs, needed);
     if (TabLoad.isWeak(sized, needed * (1 - ROUNDING))) {
       found.warning(
           PlanCode.TABS_WEAK,
@@ -332,7 +334,7 @@ final class CutoutLayout {
   }
 
   /** The zones of tabs, with room for a slope at both ends. */
-  private Optional<List<TabPlan.Zone>> place(Work.Tabs tabs, Track track, double slopeMm) {
+  private Optional<List<TabPlan.Zone>> place(Tabs tabs, Track track, double slopeMm) {
     boolean grain = setup.stock().material().kind() != Material.Kind.SHEET;
     if (grain && tabs.alongGrainMm() > tabs.widthMm()) {
       double longer = (tabs.alongGrainMm() - tabs.widthMm()) / 2;
@@ -350,7 +352,7 @@ final class CutoutLayout {
 
   /** Zones for tabs that are longer by so much at both ends. */
   private Optional<List<TabPlan.Zone>> place(
-      Work.Tabs tabs, Track track, double slopeMm, double longerMm) {
+      Tabs tabs, Track track, double slopeMm, double longerMm) {
     boolean grain = setup.stock().material().kind() != Material.Kind.SHEET;
     double diameter = cutout.tool().diameterMm();
     double zone = tabs.widthMm() + diameter + 2 * slopeMm + 2 * longerMm;
@@ -358,7 +360,7 @@ final class CutoutLayout {
         .map(zones -> zones.stream().map(z -> z.shorter(slopeMm)).toList());
   }
 
-  private List<TabPlan.Zone> tabs(Work.Tabs tabs, Track track) {
+  private List<TabPlan.Zone> tabs(Tabs tabs, Track track) {
     Optional<List<TabPlan.Zone>> zones = place(tabs, track, 0);
     if (zones.isEmpty()) {
       found.error(

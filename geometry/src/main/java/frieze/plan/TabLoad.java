@@ -2,7 +2,7 @@ package frieze.plan;
 
 import frieze.curve.Flattener;
 import frieze.curve.Point;
-import frieze.design.Work;
+import frieze.design.Tabs;
 import frieze.diagnostic.Amounts;
 import frieze.shop.Material;
 import frieze.shop.Stock;
@@ -65,11 +65,11 @@ final class TabLoad {
   }
 
   /** Tabs made as much wider as the load asks for; those of a width that was given stay. */
-  static Work.Tabs sized(Work.Tabs tabs, double neededMm2) {
+  static Tabs sized(Tabs tabs, double neededMm2) {
     double width = neededMm2 / (tabs.count() * tabs.thicknessMm());
     return isGiven(tabs) || width <= tabs.widthMm()
         ? tabs
-        : new Work.Tabs(
+        : new Tabs(
             tabs.count(),
             width,
             Math.max(width, tabs.alongGrainMm()),
@@ -78,17 +78,17 @@ final class TabLoad {
   }
 
   /** Whether the width was given: left to the bit, it is more along the grain. */
-  private static boolean isGiven(Work.Tabs tabs) {
+  private static boolean isGiven(Tabs tabs) {
     return tabs.alongGrainMm() <= tabs.widthMm();
   }
 
   /** Whether tabs have less section than they need. */
-  static boolean isWeak(Work.Tabs tabs, double neededMm2) {
+  static boolean isWeak(Tabs tabs, double neededMm2) {
     return tabs.count() * tabs.widthMm() * tabs.thicknessMm() < neededMm2;
   }
 
   /** Tells how weak tabs are. */
-  static String weakText(String origin, Work.Tabs tabs, double neededMm2) {
+  static String weakText(String origin, Tabs tabs, double neededMm2) {
     return origin
         + ": "
         + tabs.count()

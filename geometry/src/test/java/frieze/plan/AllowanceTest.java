@@ -7,6 +7,7 @@ import frieze.curve.Affine;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
+import frieze.design.CutoutWay;
 import frieze.design.Fade;
 import frieze.design.Work;
 import frieze.fixtures.Seeds;
@@ -113,8 +114,8 @@ class AllowanceTest {
   @Test
   void an_opening_is_cut_smaller_and_a_part_larger_by_what_comes_off_the_walls() {
     for (Work.Side side : Work.Side.values()) {
-      Work.CutoutWay way =
-          new Work.CutoutWay(Optional.of(new Work.Target("shape", Optional.empty())), side, 0, 0.5);
+      CutoutWay way =
+          new CutoutWay(Optional.of(new Work.Target("shape", Optional.empty())), side, 0, 0.5);
       Work cutout =
           new Work.Cutout(Bench.FLAT_3, Optional.empty(), Work.Milling.CLIMB, way, Bench.WHERE);
       double sign = side == Work.Side.OUTSIDE ? -1 : side == Work.Side.INSIDE ? 1 : 0;

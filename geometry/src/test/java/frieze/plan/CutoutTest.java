@@ -9,7 +9,9 @@ import static org.assertj.core.api.Assertions.within;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.Corners;
+import frieze.design.CutoutWay;
 import frieze.design.Design;
+import frieze.design.Tabs;
 import frieze.design.Work;
 import frieze.diagnostic.BadInputException;
 import frieze.motion.Motion;
@@ -25,8 +27,7 @@ class CutoutTest {
   private static final double R = 3.5; // of the panel's corners: 5 less the gap of 1.5
 
   private static Plan plan(Tool tool, int tabs, Work.Milling milling) {
-    Optional<Work.Tabs> held =
-        tabs == 0 ? Optional.empty() : Optional.of(new Work.Tabs(tabs, 6, 3));
+    Optional<Tabs> held = tabs == 0 ? Optional.empty() : Optional.of(new Tabs(tabs, 6, 3));
     Design design =
         new Design(
             Bench.panel(),
@@ -96,7 +97,7 @@ class CutoutTest {
   /** On the long edges 12 mm, on the short ones 6, each with the bit's 6 mm in the zone. */
   @Test
   void tabs_along_the_grain_are_longer() {
-    Work.Tabs tabs = new Work.Tabs(6, 6, 12, 3, false);
+    Tabs tabs = new Tabs(6, 6, 12, 3, false);
     Work cutout = new Work.Cutout(FLAT_6, Optional.of(tabs), Work.Milling.CLIMB, Bench.WHERE);
     Design design = new Design(Bench.panel(), List.of(), List.of(), List.of(cutout));
     Plan plan = Planner.plan(design, Bench.setup(), Tolerances.DEFAULT);
@@ -203,19 +204,18 @@ class CutoutTest {
         .anyMatch(d -> d.code() == PlanCode.NO_TABS);
   }
 
-  private static Plan window(Work.Side side, Work.Tabs tabs, double leaveMm, double skinMm) {
+  private static Plan window(Work.Side side, Tabs tabs, double leaveMm, double skinMm) {
     return window(side, tabs, leaveMm, 1, skinMm);
   }
 
-  private static Plan window(
-      Work.Side side, Work.Tabs tabs, double leaveMm, int steps, double skinMm) {
-    Work.CutoutWay way =
-        new Work.CutoutWay(
+  private static Plan window(Work.Side side, Tabs tabs, double leaveMm, int steps, double skinMm) {
+    CutoutWay way =
+        new CutoutWay(
             Optional.of(new Work.Target("window", Optional.empty())), side, leaveMm, steps, skinMm);
     return window(tabs, way);
   }
 
-  private static Plan window(Work.Tabs tabs, Work.CutoutWay way) {
+  private static Plan window(Tabs tabs, CutoutWay way) {
     Work cutout =
         new Work.Cutout(FLAT_6, Optional.ofNullable(tabs), Work.Milling.CLIMB, way, Bench.WHERE);
     return Planner.plan(
@@ -251,8 +251,8 @@ class CutoutTest {
   @Test
   void relieved_corners_are_touched_at_the_whole_depth_and_nothing_else_changes() {
     for (Corners kind : List.of(Corners.EAR, Corners.ALONG_SIDE)) {
-      Work.CutoutWay way =
-          new Work.CutoutWay(
+      CutoutWay way =
+          new CutoutWay(
               Optional.of(new Work.Target("window", Optional.empty())),
               Work.Side.INSIDE,
               0,
@@ -284,7 +284,7 @@ class CutoutTest {
   @Test
   void a_finishing_pass_takes_last_what_was_left_on_the_wall_and_lifts_over_the_tabs() {
     for (boolean ramped : new boolean[] {false, true}) {
-      Work.Tabs tabs = new Work.Tabs(4, 6, 3, ramped);
+      Tabs tabs = new Tabs(4, 6, 3, ramped);
       for (Work.Side side : List.of(Work.Side.INSIDE, Work.Side.OUTSIDE)) {
         double wall = side == Work.Side.INSIDE ? -3 : 3;
         List<Cut> cuts = window(side, tabs, 0.4, 0).cuts();
@@ -329,7 +329,7 @@ class CutoutTest {
   @Test
   void several_finishing_laps_creep_up_on_the_size() {
     for (boolean ramped : new boolean[] {false, true}) {
-      Work.Tabs tabs = new Work.Tabs(4, 6, 3, ramped);
+      Tabs tabs = new Tabs(4, 6, 3, ramped);
       for (Work.Side side : List.of(Work.Side.INSIDE, Work.Side.OUTSIDE)) {
         double nearest = Double.POSITIVE_INFINITY;
         double[] length = new double[4];
@@ -362,12 +362,12 @@ class CutoutTest {
 
   @Test
   void an_opening_narrower_than_the_tool_is_refused_or_told() {
-    Work.CutoutWay way =
-        new Work.CutoutWay(
+    CutoutWay way =
+        new CutoutWay(
             Optional.of(new Work.Target("slots", Optional.empty())), Work.Side.INSIDE, 0, 0);
     Work cutout =
         new Work.Cutout(
-            FLAT_6, Optional.of(new Work.Tabs(2, 6, 3)), Work.Milling.CLIMB, way, Bench.WHERE);
+            FLAT_6, Optional.of(new Tabs(2, 6, 3)), Work.Milling.CLIMB, way, Bench.WHERE);
     frieze.curve.Affine at = frieze.curve.Affine.translation(100, 40);
     frieze.curve.Path narrow = Bench.rectangle(0, 0, 60, 5.5);
     assertThatThrownBy(
@@ -394,7 +394,7 @@ class CutoutTest {
   @Test
   void a_finishing_pass_enters_and_leaves_the_wall_on_arcs_that_touch_it() {
     List<Cut.Move> moves =
-        RecessTest.moves(window(Work.Side.OUTSIDE, new Work.Tabs(4, 6, 3), 0.4, 0).cuts());
+        RecessTest.moves(window(Work.Side.OUTSIDE, new Tabs(4, 6, 3), 0.4, 0).cuts());
     Motion.Turn out = (Motion.Turn) moves.get(moves.size() - 1).path();
     assertThat(out.radiusMm()).isCloseTo(6, within(0.05));
     // it leaves the wall's track along it: the radius stands square on the track there
@@ -424,7 +424,7 @@ class CutoutTest {
             List.of(
                 new Work.Cutout(
                     SIDE_ONLY_6,
-                    Optional.of(new Work.Tabs(6, 6, 3, true)),
+                    Optional.of(new Tabs(6, 6, 3, true)),
                     Work.Milling.CLIMB,
                     Bench.WHERE)));
     Plan plan = Planner.plan(design, Bench.setup(), Tolerances.DEFAULT);
@@ -479,12 +479,12 @@ class CutoutTest {
     double needed = TabLoad.neededMm2(Bench.FLAT_6, feeds, 3, stock, 500 * 100);
     assertThat(needed).isCloseTo(10 * (pull + weight) / 6, within(1e-6 * needed));
     // Left to the bit: 2 tabs of 6 x 1 mm, or as much more as makes up the section.
-    Work.Tabs free = TabLoad.sized(new Work.Tabs(2, 6, 12, 1, false), needed);
+    Tabs free = TabLoad.sized(new Tabs(2, 6, 12, 1, false), needed);
     assertThat(free.count() * free.widthMm() * free.thicknessMm())
         .isCloseTo(Math.max(12, needed), within(1e-9));
-    Work.Tabs strong = new Work.Tabs(6, 6, 12, 3, false);
+    Tabs strong = new Tabs(6, 6, 12, 3, false);
     assertThat(TabLoad.sized(strong, needed)).isEqualTo(strong);
-    Work.Tabs given = new Work.Tabs(2, 3, 1);
+    Tabs given = new Tabs(2, 3, 1);
     assertThat(TabLoad.sized(given, needed)).isEqualTo(given);
     assertThat(TabLoad.isWeak(given, needed)).isTrue();
     assertThat(TabLoad.weakText("cutout a", given, needed)).contains("2 tabs of 3 mm", "6 mm2");
@@ -495,9 +495,9 @@ class CutoutTest {
     Work thin =
         new Work.Cutout(
             FLAT_6,
-            Optional.of(new Work.Tabs(4, 2, 0.5)),
+            Optional.of(new Tabs(4, 2, 0.5)),
             Work.Milling.CLIMB,
-            Work.CutoutWay.PLAIN,
+            CutoutWay.PLAIN,
             Bench.WHERE);
     Design design = new Design(Bench.panel(), List.of(), List.of(), List.of(thin));
     assertThat(Planner.plan(design, Bench.setup(), Tolerances.DEFAULT).notes())

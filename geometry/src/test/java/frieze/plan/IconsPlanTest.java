@@ -11,6 +11,7 @@ import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.Design;
 import frieze.design.Motif;
+import frieze.design.Tabs;
 import frieze.design.Work;
 import frieze.diagnostic.BadInputException;
 import frieze.fixtures.OpenIcons;
@@ -171,7 +172,7 @@ class IconsPlanTest {
       Path outline = Path.polyline(part.rings().get(0).points(), true);
       Work cutout =
           new Work.Cutout(
-              FLAT, Optional.of(new Work.Tabs(4, 4, 2)), Work.Milling.CONVENTIONAL, Bench.WHERE);
+              FLAT, Optional.of(new Tabs(4, 4, 2)), Work.Milling.CONVENTIONAL, Bench.WHERE);
       Design design = new Design(new Panel("icon", outline), List.of(), List.of(), List.of(cutout));
       try {
         checkCutout(name, outline, Planner.plan(design, setup(), Tolerances.DEFAULT));

@@ -10,6 +10,7 @@ import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.Motif;
+import frieze.design.RecessWay;
 import frieze.design.Work;
 import frieze.motion.Motion;
 import frieze.motion.Position;
@@ -25,11 +26,11 @@ class RecessWaysTest {
   private static final Affine TURNED =
       Affine.rotation(0.7).then(Affine.scaling(-1, 1)).then(Affine.translation(110, 10));
 
-  private static final Work.RecessWay LINES = new Work.RecessWay(true, 0);
-  private static final Work.RecessWay LEAVE = new Work.RecessWay(false, 0.3);
-  private static final Work.RecessWay BOTH = new Work.RecessWay(true, 0.3);
+  private static final RecessWay LINES = new RecessWay(true, 0);
+  private static final RecessWay LEAVE = new RecessWay(false, 0.3);
+  private static final RecessWay BOTH = new RecessWay(true, 0.3);
 
-  private static Work.Recess recess(Tool tool, double depthMm, Work.RecessWay way) {
+  private static Work.Recess recess(Tool tool, double depthMm, RecessWay way) {
     return new Work.Recess(
         new Work.Target("field", Optional.empty()),
         tool,
@@ -60,7 +61,7 @@ class RecessWaysTest {
     for (Affine map : List.of(AT, TURNED)) {
       List<Point> outline = drawn[0].segments().stream().map(s -> map.apply(s.start())).toList();
       Point island = map.apply(new Point(43, 40));
-      for (Work.RecessWay way : List.of(LINES, LEAVE, BOTH)) {
+      for (RecessWay way : List.of(LINES, LEAVE, BOTH)) {
         Plan plan = plan(map, drawn, recess(FLAT_3, 1, way));
         Swept swept = new Swept(10, -10, 120, 130, 0.2).cut(plan.cuts());
         int missed = 0;
@@ -190,8 +191,8 @@ class RecessWaysTest {
         plan(
             AT,
             drawn,
-            recess(FLAT_6, 2, new Work.RecessWay(false, 0.5)),
-            recess(FLAT_3, 2, Work.RecessWay.PLAIN));
+            recess(FLAT_6, 2, new RecessWay(false, 0.5)),
+            recess(FLAT_3, 2, RecessWay.PLAIN));
     for (Position p :
         RecessTest.positions(plan.cuts().stream().filter(c -> c.tool().equals(FLAT_6)).toList())) {
       assertThat(Math.min(p.x() - 30, p.y() - 20)).isGreaterThanOrEqualTo(3.5 - 0.01);

@@ -11,6 +11,7 @@ import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.Design;
 import frieze.design.Motif;
+import frieze.design.Tabs;
 import frieze.design.Work;
 import frieze.motion.Instruction;
 import frieze.motion.Position;
@@ -41,10 +42,7 @@ class SequencerTest {
             Bench.at("vein", 1, Affine.translation(200, 50))),
         List.of(
             new Work.Cutout(
-                FLAT_6,
-                Optional.of(new Work.Tabs(6, 6, 3)),
-                Work.Milling.CONVENTIONAL,
-                Bench.WHERE),
+                FLAT_6, Optional.of(new Tabs(6, 6, 3)), Work.Milling.CONVENTIONAL, Bench.WHERE),
             new Work.Bore(
                 List.of(new Point(20, 65), new Point(704, 65)),
                 5,

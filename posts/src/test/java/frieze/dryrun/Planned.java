@@ -12,6 +12,7 @@ import frieze.design.Design;
 import frieze.design.Intent;
 import frieze.design.Intents;
 import frieze.design.Motif;
+import frieze.design.Tabs;
 import frieze.design.Work;
 import frieze.diagnostic.SourceSpan;
 import frieze.layout.Opening;
@@ -132,7 +133,7 @@ record Planned(Setup setup, List<Intent> intents, List<ProgramText> programs) {
             new Work.Bore(
                 List.of(new Point(8, 45), new Point(222, 45)), 5, Optional.empty(), SMALL, WHERE),
             new Work.Cutout(
-                BIT, Optional.of(new Work.Tabs(4, 8, 3)), Work.Milling.CONVENTIONAL, WHERE)));
+                BIT, Optional.of(new Tabs(4, 8, 3)), Work.Milling.CONVENTIONAL, WHERE)));
   }
 
   /** The two arcs of a leaf 40 mm long, about centres 15 mm off its middle line. */

@@ -1,0 +1,34 @@
+package frieze.design;
+
+import java.util.Optional;
+
+/**
+ * What is cut out and how.
+ *
+ * @param on the areas of a drawing; empty for the panel's outline
+ * @param leaveMm what is left on the wall and taken last; 0 for no such pass
+ * @param steps in how many laps that is taken, the last one at the wall
+ * @param skinMm what is left at the stock's bottom all along the cut; 0 to cut through
+ * @param corners what becomes of inside corners
+ */
+public record CutoutWay(
+    Optional<Work.Target> on,
+    Work.Side side,
+    double leaveMm,
+    int steps,
+    double skinMm,
+    Corners corners) {
+  /** Inside corners stay round. */
+  public CutoutWay(
+      Optional<Work.Target> on, Work.Side side, double leaveMm, int steps, double skinMm) {
+    this(on, side, leaveMm, steps, skinMm, Corners.ROUND);
+  }
+
+  /** What is left on the wall is taken in one lap. */
+  public CutoutWay(Optional<Work.Target> on, Work.Side side, double leaveMm, double skinMm) {
+    this(on, side, leaveMm, 1, skinMm);
+  }
+
+  /** The panel's outline, outside, at once to its size, through. */
+  public static final CutoutWay PLAIN = new CutoutWay(Optional.empty(), Work.Side.OUTSIDE, 0, 0);
+}
