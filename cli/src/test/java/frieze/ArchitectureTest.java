@@ -56,7 +56,7 @@ class ArchitectureTest {
   };
 
   private static final String[] CLI = {
-    "frieze.cli..", "frieze.job..", "frieze.sheet..", "frieze.image.."
+    "frieze.cli..", "frieze.job..", "frieze.keys..", "frieze.sheet..", "frieze.image.."
   };
 
   /** What a check may see of the rest: facts and intents, never how a cut was planned. */
@@ -123,6 +123,15 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage("frieze.rs274..", "frieze.dryrun..")
           .because("stock and clock are fed by the dry run and are of use without a text");
+
+  private static final ArchRule TABLES_OF_KEYS_KNOW_NO_JOB =
+      noClasses()
+          .that()
+          .resideInAPackage("frieze.keys..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("frieze.job..", "frieze.sheet..", "frieze.cli..")
+          .because("how a value is read has nothing to do with what it is good for");
 
   private static final ArchRule POSTS_DO_NOT_PLAN =
       noClasses()
@@ -243,6 +252,7 @@ class ArchitectureTest {
         THE_DRY_RUN_KNOWS_NO_PLANNER,
         THE_READER_SHARES_NOTHING_WITH_THE_WRITER,
         MATERIAL_AND_TIME_KNOW_NO_PROGRAM,
+        TABLES_OF_KEYS_KNOW_NO_JOB,
         POSTS_DO_NOT_PLAN,
         INTENTS_KNOW_NO_TOOLPATH,
         ONLY_THE_COMMAND_LINE_TOUCHES_THE_DISK,

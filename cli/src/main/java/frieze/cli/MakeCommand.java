@@ -9,7 +9,7 @@ import frieze.job.Build;
 import frieze.job.BuiltPanel;
 import frieze.job.Job;
 import frieze.job.JobReader;
-import frieze.job.OptionText;
+import frieze.keys.OptionText;
 import frieze.post.Post;
 import frieze.post.Posts;
 import frieze.post.ProgramText;
@@ -39,8 +39,8 @@ import picocli.CommandLine.Spec;
     description = {
       "Makes the programs of a job: reads it, plans it, writes the programs, reads them back,"
           + " simulates them, and only then puts them into a folder with a setup sheet.",
-      "If the dry run finds an error in any panel, nothing is written, and the files of the last good"
-          + " run stay."
+      "If the dry run finds an error in any panel, nothing is written, and the files of the last"
+          + " good run stay."
     },
     mixinStandardHelpOptions = true,
     usageHelpAutoWidth = true)

@@ -1,6 +1,6 @@
 package frieze.cli;
 
-import frieze.job.OptionText;
+import frieze.keys.OptionText;
 import java.util.List;
 import java.util.function.Function;
 import picocli.CommandLine.Model.CommandSpec;

@@ -1,8 +1,8 @@
 package frieze.cli;
 
 import frieze.dryrun.Surroundings;
-import frieze.job.OptionText;
 import frieze.job.Shop;
+import frieze.keys.OptionText;
 import frieze.motion.Executed.MachinePosition;
 import frieze.shop.KeepOut;
 import frieze.shop.Machine;
@@ -68,8 +68,8 @@ final class PlaceOptions {
       names = "--keep-out",
       paramLabel = "LENGTHS",
       description = {
-        "a clamp: X and Y of its lower left corner on the stock, its size along X and Y, and how far"
-            + " it stands above the stock: \"0, 0, 2, 1, 3/4 in\". May be given several times."
+        "a clamp: X and Y of its lower left corner on the stock, its size along X and Y, and how"
+            + " far it stands above the stock: \"0, 0, 2, 1, 3/4 in\". May be given several times."
       })
   private List<String> keepOuts = new ArrayList<>();
 

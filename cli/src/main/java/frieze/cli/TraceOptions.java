@@ -4,7 +4,7 @@ import frieze.artwork.Artwork;
 import frieze.artwork.mend.Repair;
 import frieze.artwork.source.DrawingRequest;
 import frieze.curve.Point;
-import frieze.job.OptionText;
+import frieze.keys.OptionText;
 import frieze.trace.RealSize;
 import frieze.trace.TraceSettings;
 import java.util.ArrayList;

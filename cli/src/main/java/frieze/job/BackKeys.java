@@ -1,6 +1,15 @@
 package frieze.job;
 
-import frieze.job.ChoiceType.Word;
+import frieze.keys.ChoiceType;
+import frieze.keys.ChoiceType.Word;
+import frieze.keys.Key;
+import frieze.keys.ListType;
+import frieze.keys.OneOfType;
+import frieze.keys.Range;
+import frieze.keys.Section;
+import frieze.keys.SectionType;
+import frieze.keys.Types;
+import frieze.keys.Values;
 import java.util.List;
 
 /** The keys of the back of a panel. */
@@ -26,8 +35,8 @@ final class BackKeys {
     static final Section SECTION =
         new Section(
             "pins",
-            "Two pins in the waste, on the line about which the board is turned: their holes come to"
-                + " the same places on both sides.",
+            "Two pins in the waste, on the line about which the board is turned: their holes come"
+                + " to the same places on both sides.",
             List.of(DIAMETER, TOOL, DEPTH));
 
     private Pins() {}

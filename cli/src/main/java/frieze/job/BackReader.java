@@ -7,6 +7,8 @@ import frieze.design.Work;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostics;
+import frieze.keys.JobCode;
+import frieze.keys.Values;
 import frieze.layout.Panel;
 import frieze.shop.Flip;
 import frieze.shop.KeepOut;

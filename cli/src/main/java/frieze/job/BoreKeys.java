@@ -1,5 +1,13 @@
 package frieze.job;
 
+import frieze.keys.Key;
+import frieze.keys.ListType;
+import frieze.keys.Range;
+import frieze.keys.Section;
+import frieze.keys.SectionType;
+import frieze.keys.Types;
+import frieze.keys.UnitKind;
+import frieze.keys.Values;
 import java.util.List;
 
 /** The keys of holes. */

@@ -3,6 +3,7 @@ package frieze.job;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.SourceSpan;
+import frieze.keys.JobCode;
 
 /**
  * Where a run broke off.

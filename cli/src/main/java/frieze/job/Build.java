@@ -15,6 +15,7 @@ import frieze.dryrun.Clamping;
 import frieze.dryrun.DryRunResult;
 import frieze.dryrun.Surroundings;
 import frieze.field.DepthMap;
+import frieze.keys.JobCode;
 import frieze.layout.Panel;
 import frieze.layout.Placement;
 import frieze.lower.FileNames;

@@ -2,6 +2,10 @@ package frieze.job;
 
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
+import frieze.keys.JobCode;
+import frieze.keys.Key;
+import frieze.keys.Suggestion;
+import frieze.keys.Values;
 import frieze.layout.Border;
 import frieze.layout.Corners;
 import frieze.layout.Follow;

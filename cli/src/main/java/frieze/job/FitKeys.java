@@ -1,6 +1,16 @@
 package frieze.job;
 
-import frieze.job.ChoiceType.Word;
+import frieze.keys.ChoiceType;
+import frieze.keys.ChoiceType.Word;
+import frieze.keys.Key;
+import frieze.keys.ListType;
+import frieze.keys.Range;
+import frieze.keys.Section;
+import frieze.keys.SectionType;
+import frieze.keys.Type;
+import frieze.keys.Types;
+import frieze.keys.UnitKind;
+import frieze.keys.Values;
 import frieze.opening.Bead;
 import frieze.opening.Lug;
 import frieze.wood.Sawn;
@@ -28,8 +38,8 @@ final class FitKeys {
             "arched top",
             NOT_NEGATIVE,
             "0 mm",
-            "How much higher the middle of the upper edge is than its ends, on an arc; `height` is to"
-                + " the middle.");
+            "How much higher the middle of the upper edge is than its ends, on an arc; `height` is"
+                + " to the middle.");
     static final Key<Double> ARCHED_BOTTOM =
         Key.withDefault(
             "arched bottom",
@@ -52,8 +62,8 @@ final class FitKeys {
         Key.required(
             "file",
             Types.TEXT,
-            "comma-separated values; the first row names the columns: `panel` and keys of `opening`,"
-                + " also `like` and `mirror`; semicolons part the values of a list");
+            "comma-separated values; the first row names the columns: `panel` and keys of"
+                + " `opening`, also `like` and `mirror`; semicolons part the values of a list");
     static final Key<String> LIKE =
         Key.required("like", Types.TEXT, "the panel that the others are like, but for the opening");
     static final Section SECTION =
@@ -143,8 +153,8 @@ final class FitKeys {
             "diagonals",
             ListType.exactly(2, POSITIVE),
             "the opening is taken for a rectangle",
-            "From the lower left corner to the upper right, then the other one. They tell how far it"
-                + " is out of square, and the panel follows.");
+            "From the lower left corner to the upper right, then the other one. They tell how far"
+                + " it is out of square, and the panel follows.");
     static final Key<Boolean> INTO_WELD =
         Key.withDefault(
             "into weld",
@@ -156,8 +166,8 @@ final class FitKeys {
             "marks",
             NOT_NEGATIVE,
             "0 mm",
-            "How far from the corners the marks on the bottom and the top rail are between which the"
-                + " diagonals were taken; 0 for the corners themselves.");
+            "How far from the corners the marks on the bottom and the top rail are between which"
+                + " the diagonals were taken; 0 for the corners themselves.");
     static final Key<List<Values>> HEIGHTS =
         Key.optional(
             "heights",
@@ -180,8 +190,8 @@ final class FitKeys {
     static final Section SECTION =
         new Section(
             "opening",
-            "The opening in the frame, as measured from the front. The panel is smaller by the gap of"
-                + " `fit`.",
+            "The opening in the frame, as measured from the front. The panel is smaller by the gap"
+                + " of `fit`.",
             List.of(WIDTH, HEIGHT, CORNER, WELD, DIAGONALS, INTO_WELD, MARKS, HEIGHTS, LUGS, TAPE));
 
     private Opening() {}
@@ -200,8 +210,8 @@ final class FitKeys {
     static final Section SECTION =
         new Section(
             "air",
-            "The air that wood lies in for weeks; its moisture follows from equation 4-5 of the Wood"
-                + " Handbook. Give `celsius` or `fahrenheit`.",
+            "The air that wood lies in for weeks; its moisture follows from equation 4-5 of the"
+                + " Wood Handbook. Give `celsius` or `fahrenheit`.",
             List.of(CELSIUS, FAHRENHEIT, HUMIDITY));
 
     private Air() {}
@@ -245,8 +255,8 @@ final class FitKeys {
             "face",
             NOT_NEGATIVE,
             "0 mm",
-            "What comes off the face. Depths count from the finished face, so that everything is cut"
-                + " this much deeper, and grooves are wider where they are cut.");
+            "What comes off the face. Depths count from the finished face, so that everything is"
+                + " cut this much deeper, and grooves are wider where they are cut.");
     static final Key<Double> WALLS =
         Key.withDefault(
             "walls",
@@ -257,8 +267,8 @@ final class FitKeys {
     static final Section SECTION =
         new Section(
             "allowance",
-            "What charring, brushing or sanding takes off after cutting. All sizes and depths of the"
-                + " job are those of the finished panel.",
+            "What charring, brushing or sanding takes off after cutting. All sizes and depths of"
+                + " the job are those of the finished panel.",
             List.of(FACE, WALLS));
 
     private Allowance() {}

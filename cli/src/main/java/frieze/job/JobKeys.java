@@ -3,7 +3,21 @@ package frieze.job;
 import frieze.design.Corners;
 import frieze.design.Fade;
 import frieze.design.Work;
-import frieze.job.ChoiceType.Word;
+import frieze.keys.ChoiceType;
+import frieze.keys.ChoiceType.Word;
+import frieze.keys.Key;
+import frieze.keys.ListType;
+import frieze.keys.Located;
+import frieze.keys.NamedType;
+import frieze.keys.OneOfType;
+import frieze.keys.Range;
+import frieze.keys.Section;
+import frieze.keys.SectionType;
+import frieze.keys.ThicknessType;
+import frieze.keys.Type;
+import frieze.keys.Types;
+import frieze.keys.UnitKind;
+import frieze.keys.Values;
 import frieze.shop.Skew;
 import frieze.shop.Zero;
 import java.util.List;
@@ -40,8 +54,8 @@ final class JobKeys {
         Key.required(
             "file",
             Types.TEXT,
-            "the drawing, an SVG or DXF file, or a picture to trace (PNG, JPEG, BMP, GIF, TIFF); its"
-                + " name is taken from the job's folder");
+            "the drawing, an SVG or DXF file, or a picture to trace (PNG, JPEG, BMP, GIF, TIFF);"
+                + " its name is taken from the job's folder");
     static final Key<Double> HEIGHT =
         Key.optional(
             "height",
@@ -211,8 +225,9 @@ final class JobKeys {
     static final Section SECTION =
         new Section(
             "touched",
-            "How the stock lies if it is not square to the machine: the angle is found from two places"
-                + " on one edge, and the programs are written turned, about zero at the corner itself.",
+            "How the stock lies if it is not square to the machine: the angle is found from two"
+                + " places on one edge, and the programs are written turned, about zero at the"
+                + " corner itself.",
             List.of(EDGE, AT));
 
     private Touched() {}
@@ -306,7 +321,8 @@ final class JobKeys {
     static final Section GROOVE =
         new Section(
             "groove",
-            "The tool's axis follows the lines of a drawing, or its outlines where it has no lines.",
+            "The tool's axis follows the lines of a drawing, or its outlines where it has no"
+                + " lines.",
             List.of(ON, PICK, TOOL, DEPTH, BY_WIDTH, FADES, FADES_TO, FADE_OVER));
     static final Key<Boolean> CLEAR =
         Key.withDefault(
@@ -354,8 +370,8 @@ final class JobKeys {
     static final Section VGROOVE =
         new Section(
             "vgroove",
-            "The areas of a drawing, carved with a V-bit as deep as they are wide: the walls meet the"
-                + " outline.",
+            "The areas of a drawing, carved with a V-bit as deep as they are wide: the walls meet"
+                + " the outline.",
             List.of(ON, PICK, TOOL, DEEPEST, FLOOR_TOOL, RIDGES, LAST_PASS, CUT));
 
     private Operation() {}

@@ -1,5 +1,8 @@
 package frieze.job;
 
+import frieze.keys.Key;
+import frieze.keys.Section;
+import frieze.keys.UnitKind;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -64,10 +67,6 @@ public final class KeyPage {
         key.type().sections().forEach(s -> collect(s, sections));
       }
     }
-  }
-
-  static String anchor(String name) {
-    return name.toLowerCase(Locale.ROOT).replace(' ', '-');
   }
 
   private static void units(StringBuilder page) {

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import frieze.keys.Key;
+import frieze.keys.Section;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;

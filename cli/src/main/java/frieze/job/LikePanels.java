@@ -1,5 +1,8 @@
 package frieze.job;
 
+import frieze.keys.JobCode;
+import frieze.keys.Reading;
+import frieze.keys.Suggestion;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;

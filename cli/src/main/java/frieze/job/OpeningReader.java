@@ -2,6 +2,9 @@ package frieze.job;
 
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostics;
+import frieze.keys.JobCode;
+import frieze.keys.Key;
+import frieze.keys.Values;
 import frieze.opening.Bead;
 import frieze.opening.FittedOpening;
 import frieze.opening.InsertFitter;

@@ -9,6 +9,8 @@ import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostics;
+import frieze.keys.JobCode;
+import frieze.keys.Values;
 import frieze.layout.Panel;
 import frieze.region.FillRule;
 import frieze.region.Region;

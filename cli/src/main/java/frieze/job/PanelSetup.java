@@ -4,6 +4,7 @@ import frieze.curve.Point;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
+import frieze.keys.JobCode;
 import frieze.layout.Panel;
 import frieze.shop.Machine;
 import frieze.shop.Setup;

@@ -1,6 +1,15 @@
 package frieze.job;
 
-import frieze.job.ChoiceType.Word;
+import frieze.keys.ChoiceType;
+import frieze.keys.ChoiceType.Word;
+import frieze.keys.Key;
+import frieze.keys.ListType;
+import frieze.keys.Range;
+import frieze.keys.Section;
+import frieze.keys.SectionType;
+import frieze.keys.Types;
+import frieze.keys.UnitKind;
+import frieze.keys.Values;
 import frieze.layout.Border.Meeting;
 import frieze.layout.FriezeGroup;
 import frieze.layout.WallpaperGroup;
@@ -64,8 +73,8 @@ final class PatternKeys {
             "drawing",
             Types.TEXT,
             "an arc, by `arch`",
-            "The name of a drawing whose longest line is followed. The middle of the drawing lies on"
-                + " the panel's. Give `drawing`, `arch` or `between`.");
+            "The name of a drawing whose longest line is followed. The middle of the drawing lies"
+                + " on the panel's. Give `drawing`, `arch` or `between`.");
     static final Key<String> PICK =
         Key.optional(
             "pick",
@@ -91,8 +100,8 @@ final class PatternKeys {
             "swell",
             Types.YES_NO,
             "no",
-            "With `between`, whether each motif is as large as the panel is high at its place, less the"
-                + " inset, and as drawn where it is highest.");
+            "With `between`, whether each motif is as large as the panel is high at its place, less"
+                + " the inset, and as drawn where it is highest.");
     static final Key<Integer> COUNT =
         Key.optional(
             "count", Types.count(1, MOST), "as the `pitch` gives", "The number of motifs.");
@@ -148,8 +157,8 @@ final class PatternKeys {
             "pitch",
             Types.length(Range.POSITIVE),
             "what makes `count` motifs fill the sides",
-            "About how far it is from one motif to the next: on each side it is changed until a whole"
-                + " number fills it, an even one unless they are `running`.");
+            "About how far it is from one motif to the next: on each side it is changed until a"
+                + " whole number fills it, an even one unless they are `running`.");
     static final Key<Meeting> SIDES =
         Key.withDefault(
             "sides",
@@ -311,8 +320,8 @@ final class PatternKeys {
     static final Section SECTION =
         new Section(
             "avoid",
-            "Keeps motifs clear of the holes of `bore` and of what is under `keep free`: motifs in the"
-                + " way are shifted, or left out.",
+            "Keeps motifs clear of the holes of `bore` and of what is under `keep free`: motifs in"
+                + " the way are shifted, or left out.",
             List.of(SPACE, SHIFT));
 
     private Avoid() {}
@@ -357,8 +366,8 @@ final class PatternKeys {
             "clip",
             Types.length(Range.NOT_NEGATIVE),
             "only whole motifs are placed",
-            "Motifs that reach over the border are cut there, this far from the panel's outline. For"
-                + " `along`, `follow`, `over` and `ring`.");
+            "Motifs that reach over the border are cut there, this far from the panel's outline."
+                + " For `along`, `follow`, `over` and `ring`.");
     static final Key<Values> VARY =
         Key.optional(
             "vary",

@@ -1,6 +1,15 @@
 package frieze.job;
 
-import frieze.job.ChoiceType.Word;
+import frieze.keys.ChoiceType;
+import frieze.keys.ChoiceType.Word;
+import frieze.keys.Key;
+import frieze.keys.ListType;
+import frieze.keys.Range;
+import frieze.keys.Section;
+import frieze.keys.SectionType;
+import frieze.keys.Type;
+import frieze.keys.Types;
+import frieze.keys.Values;
 import java.util.List;
 
 /** The keys of screws. */
@@ -21,8 +30,8 @@ final class ScrewKeys {
           "clearance",
           POSITIVE,
           "the screw and 0.5 mm",
-          "The diameter of a hole in the steel that the screw goes through freely, or the width of a"
-              + " slot.");
+          "The diameter of a hole in the steel that the screw goes through freely, or the width of"
+              + " a slot.");
   static final Key<Boolean> SLOTS =
       Key.withDefault(
           "steel holes",

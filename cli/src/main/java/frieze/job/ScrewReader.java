@@ -3,6 +3,8 @@ package frieze.job;
 import frieze.curve.Point;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostics;
+import frieze.keys.Key;
+import frieze.keys.Values;
 import frieze.screw.ScrewCode;
 import frieze.screw.Screws;
 import frieze.shop.Tool;

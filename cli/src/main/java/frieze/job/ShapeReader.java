@@ -2,6 +2,8 @@ package frieze.job;
 
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostics;
+import frieze.keys.JobCode;
+import frieze.keys.Values;
 import frieze.shop.BitTest;
 import frieze.shop.ToolShape;
 import java.util.List;

@@ -1,6 +1,18 @@
 package frieze.job;
 
-import frieze.job.ChoiceType.Word;
+import frieze.keys.ChoiceType;
+import frieze.keys.ChoiceType.Word;
+import frieze.keys.Key;
+import frieze.keys.ListType;
+import frieze.keys.Located;
+import frieze.keys.NamedType;
+import frieze.keys.Range;
+import frieze.keys.Section;
+import frieze.keys.SectionType;
+import frieze.keys.Type;
+import frieze.keys.Types;
+import frieze.keys.UnitKind;
+import frieze.keys.Values;
 import frieze.shop.Material;
 import java.util.List;
 import java.util.Map;
@@ -99,9 +111,9 @@ final class ShopKeys {
             "touch travel",
             Types.length(Range.NOT_NEGATIVE),
             "0 mm",
-            "How far a torch that feels for the sheet goes on down, after its tip has touched, until"
-                + " the switch trips. Lower it by hand until a sheet of paper below it is held, read"
-                + " Z, go on until the switch trips, and read Z again.");
+            "How far a torch that feels for the sheet goes on down, after its tip has touched,"
+                + " until the switch trips. Lower it by hand until a sheet of paper below it is"
+                + " held, read Z, go on until the switch trips, and read Z again.");
     static final Section SECTION =
         new Section(
             "machine",
@@ -205,8 +217,8 @@ final class ShopKeys {
             "engagement",
             Types.quantity(UnitKind.ANGLE, Range.RIM_ANGLE),
             "180 deg up to one diameter deep, 90 deg below; common practice",
-            "The most of its rim that may stand in material at its full feed; 180 deg is a slot. Where"
-                + " there is more it is slowed.");
+            "The most of its rim that may stand in material at its full feed; 180 deg is a slot."
+                + " Where there is more it is slowed.");
     static final Key<Double> CHIP_LOAD =
         Key.optional(
             "chip load",
@@ -268,8 +280,8 @@ final class ShopKeys {
             "zinc",
             Types.YES_NO,
             "no",
-            "Whether it is coated with zinc. Its fume makes people ill: the sheet then says so first"
-                + " of all.");
+            "Whether it is coated with zinc. Its fume makes people ill: the sheet then says so"
+                + " first of all.");
     static final Section SECTION = new Section("material", "A material.", List.of(KIND, ZINC));
 
     private Materials() {}
@@ -305,8 +317,8 @@ final class ShopKeys {
     static final Section SECTION =
         new Section(
             "chart row",
-            "What the torch does at one thickness. Between two thicknesses Frieze goes straight from"
-                + " row to row; beyond the first and the last it guesses nothing.",
+            "What the torch does at one thickness. Between two thicknesses Frieze goes straight"
+                + " from row to row; beyond the first and the last it guesses nothing.",
             List.of(THICKNESS, KERF, FEED, PIERCE_HEIGHT, CUT_HEIGHT, PIERCE_DELAY, SMALLEST_HOLE));
 
     private ChartRow() {}
@@ -332,8 +344,8 @@ final class ShopKeys {
     static final Section SECTION =
         new Section(
             "cut chart",
-            "What a torch does to one metal with one current and one nozzle. Copy it from the manual"
-                + " of the power supply; the built-in ones are values to start from.",
+            "What a torch does to one metal with one current and one nozzle. Copy it from the"
+                + " manual of the power supply; the built-in ones are values to start from.",
             List.of(MATERIAL, CURRENT, NOZZLE, AFTER_FLOW, ROWS));
 
     private Charts() {}

@@ -1,6 +1,14 @@
 package frieze.job;
 
 import frieze.diagnostic.Diagnostics;
+import frieze.keys.JobCode;
+import frieze.keys.Key;
+import frieze.keys.Located;
+import frieze.keys.Reading;
+import frieze.keys.SectionType;
+import frieze.keys.Units;
+import frieze.keys.Values;
+import frieze.keys.YamlText;
 import frieze.shop.CutChart;
 import frieze.shop.Machine;
 import frieze.shop.Material;

@@ -1,5 +1,9 @@
 package frieze.job;
 
+import frieze.keys.Key;
+import frieze.keys.Range;
+import frieze.keys.Section;
+import frieze.keys.Types;
 import java.util.List;
 
 /** The keys of a panel that is carved in steps. */

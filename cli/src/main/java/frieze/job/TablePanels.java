@@ -1,6 +1,10 @@
 package frieze.job;
 
-import frieze.job.CsvText.Cell;
+import frieze.keys.CsvText;
+import frieze.keys.CsvText.Cell;
+import frieze.keys.JobCode;
+import frieze.keys.Key;
+import frieze.keys.Reading;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;

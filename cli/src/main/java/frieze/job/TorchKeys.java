@@ -1,7 +1,16 @@
 package frieze.job;
 
 import frieze.design.TorchWay;
-import frieze.job.ChoiceType.Word;
+import frieze.keys.ChoiceType;
+import frieze.keys.ChoiceType.Word;
+import frieze.keys.Key;
+import frieze.keys.ListType;
+import frieze.keys.Range;
+import frieze.keys.Section;
+import frieze.keys.SectionType;
+import frieze.keys.Types;
+import frieze.keys.UnitKind;
+import frieze.keys.Values;
 import java.util.List;
 
 /** The part of the table of keys that tells how a torch cuts a panel. */
@@ -47,8 +56,8 @@ final class TorchKeys {
     static final Section SECTION =
         new Section(
             "bridges",
-            "Strips of metal that tie islands inside openings to the panel: as short as they can be,"
-                + " or along a vein: a line of the drawing that is not filled.",
+            "Strips of metal that tie islands inside openings to the panel: as short as they can"
+                + " be, or along a vein: a line of the drawing that is not filled.",
             List.of(TIE, WIDTH, LOAD));
 
     private Ties() {}
@@ -74,9 +83,9 @@ final class TorchKeys {
     static final Section SECTION =
         new Section(
             "micro-joints",
-            "Stubs of metal left across the kerf, so that small loose pieces do not tip up under the"
-                + " torch; they are broken or sawn, and filed, afterwards. Each begins a cut of its"
-                + " own: one more pierce.",
+            "Stubs of metal left across the kerf, so that small loose pieces do not tip up under"
+                + " the torch; they are broken or sawn, and filed, afterwards. Each begins a cut of"
+                + " its own: one more pierce.",
             List.of(BELOW, COUNT, WIDTH));
 
     private Joints() {}

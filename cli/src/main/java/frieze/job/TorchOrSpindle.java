@@ -4,6 +4,7 @@ import frieze.design.Work;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
+import frieze.keys.JobCode;
 import frieze.post.Post;
 import frieze.shop.FinishAllowance;
 import frieze.shop.Machine;

@@ -3,6 +3,8 @@ package frieze.job;
 import frieze.curve.Point;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostics;
+import frieze.keys.JobCode;
+import frieze.keys.Values;
 import frieze.shop.Skew;
 import frieze.shop.Stock;
 import java.util.List;

@@ -1,5 +1,10 @@
 package frieze.job;
 
+import frieze.keys.Key;
+import frieze.keys.Range;
+import frieze.keys.Section;
+import frieze.keys.Types;
+import frieze.keys.UnitKind;
 import java.util.List;
 
 /** The keys of a job that tell how much motifs differ. */
@@ -29,7 +34,8 @@ final class VaryKeys {
           "bend",
           Types.quantity(UnitKind.ANGLE, BENDS),
           "0 deg",
-          "The most by which it is bent along its upright axis, from the lower end to the upper one.");
+          "The most by which it is bent along its upright axis, from the lower end to the upper"
+              + " one.");
   static final Key<Double> SPACE =
       Key.optional(
           "space",
@@ -39,8 +45,8 @@ final class VaryKeys {
   static final Section SECTION =
       new Section(
           "vary",
-          "Small differences between the motifs, as if each had been drawn by hand. They follow from"
-              + " the job's `seed`.",
+          "Small differences between the motifs, as if each had been drawn by hand. They follow"
+              + " from the job's `seed`.",
           List.of(TURN, SIZE, PLACE, BEND, SPACE));
 
   private VaryKeys() {}

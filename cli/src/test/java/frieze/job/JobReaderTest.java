@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import frieze.design.Work;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
+import frieze.keys.JobCode;
 import frieze.layout.Arrangement;
 import frieze.layout.FriezeGroup;
 import frieze.shop.FinishAllowance;
@@ -117,7 +118,9 @@ class JobReaderTest {
     Job job =
         read(
             GOOD
-                + "  back:\n    like: front\n    opening: {width: 28-1/2, height: 5-1/4, corner: 3/16}\n");
+                + "  back:\n"
+                + "    like: front\n"
+                + "    opening: {width: 28-1/2, height: 5-1/4, corner: 3/16}\n");
     assertThat(job.panels()).extracting(Job.PanelJob::name).containsExactly("front", "back");
     Job.PanelJob back = job.panels().get(1);
     assertThat(back.insert().opening().widthMm()).isCloseTo(723.9, within(ROUNDING));
@@ -199,7 +202,8 @@ class JobReaderTest {
         "inset: 1/2 | insets: 1/2 | 14:51 | JOB-002 | inset",
         "depth: 1/8 | deph: 1/8 | 16:41 | JOB-002 | depth",
         "fit: {gap: 1/16} | fit: {gap: 1/16, gap: 1/8} | 9:22 | JOB-003 | keep one",
-        "fit: {gap: 1/16} | fit: {species: white as} | 9:20 | JOB-010 | did you mean \"white ash\"?",
+        "fit: {gap: 1/16} | fit: {species: white as} | 9:20 | JOB-010 | did you mean \"white"
+            + " ash\"?",
         "height: 3-1/2 | height: 3, trace: {} | 5:44 | JOB-019 | leave out",
         "leaf.svg, height: 3-1/2 | leaf.png | 5:16 | JOB-036 | dpi",
         "leaf.svg, | leaf.png, trace: {dpi: 300}, | 5:39 | JOB-019 | give one",

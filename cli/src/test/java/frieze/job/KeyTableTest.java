@@ -2,6 +2,9 @@ package frieze.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import frieze.keys.JobCode;
+import frieze.keys.Key;
+import frieze.keys.Section;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -8,6 +8,7 @@ import frieze.design.Work;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Code;
 import frieze.diagnostic.Diagnostic;
+import frieze.keys.JobCode;
 import frieze.torch.TorchCode;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import frieze.diagnostic.BadInputException;
+import frieze.keys.CsvText;
 import frieze.layout.Placement;
 import java.util.List;
 import org.junit.jupiter.api.Test;

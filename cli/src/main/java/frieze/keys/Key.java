@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.keys;
 
 import java.util.List;
 
@@ -11,37 +11,38 @@ import java.util.List;
  * @param fallback what counts when it is missing: YAML for a default, words for an optional key
  * @param doc one or two sentences for the reference page
  */
-record Key<T>(String name, String also, Type<T> type, Need need, String fallback, String doc) {
+public record Key<T>(
+    String name, String also, Type<T> type, Need need, String fallback, String doc) {
 
   /** Whether a key must be there. */
-  enum Need {
+  public enum Need {
     REQUIRED,
     OPTIONAL,
     /** A missing key counts as if its default were written. */
     DEFAULT
   }
 
-  static <T> Key<T> required(String name, Type<T> type, String doc) {
+  public static <T> Key<T> required(String name, Type<T> type, String doc) {
     return new Key<>(name, "", type, Need.REQUIRED, "", doc);
   }
 
-  static <T> Key<T> optional(String name, Type<T> type, String without, String doc) {
+  public static <T> Key<T> optional(String name, Type<T> type, String without, String doc) {
     return new Key<>(name, "", type, Need.OPTIONAL, without, doc);
   }
 
-  static <T> Key<T> withDefault(String name, Type<T> type, String yaml, String doc) {
+  public static <T> Key<T> withDefault(String name, Type<T> type, String yaml, String doc) {
     return new Key<>(name, "", type, Need.DEFAULT, yaml, doc);
   }
 
-  Key<T> alsoCalled(String other) {
+  public Key<T> alsoCalled(String other) {
     return new Key<>(name, other, type, need, fallback, doc);
   }
 
-  List<String> names() {
+  public List<String> names() {
     return also.isEmpty() ? List.of(name) : List.of(name, also);
   }
 
-  boolean required() {
+  public boolean required() {
     return need == Need.REQUIRED;
   }
 }

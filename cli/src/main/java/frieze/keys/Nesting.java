@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.keys;
 
 import java.util.Optional;
 import org.snakeyaml.engine.v2.api.LoadSettings;

@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.keys;
 
 import frieze.diagnostic.SourceSpan;
 import java.nio.charset.StandardCharsets;
@@ -12,7 +12,7 @@ import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 
 /** The keys of a section, each at most once. */
-record SectionType(Section section) implements Type<Values> {
+public record SectionType(Section section) implements Type<Values> {
 
   @Override
   public Optional<Values> read(Node node, Reading reading) {
@@ -112,7 +112,7 @@ record SectionType(Section section) implements Type<Values> {
 
   @Override
   public String describe() {
-    return "[" + section.name() + "](#" + KeyPage.anchor(section.name()) + ")";
+    return section.link();
   }
 
   @Override

@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.keys;
 
 import java.util.Locale;
 import java.util.Map;

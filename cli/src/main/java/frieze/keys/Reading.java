@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.keys;
 
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
@@ -9,12 +9,12 @@ import org.snakeyaml.engine.v2.nodes.Node;
  *
  * @param inches whether bare numbers are inches
  */
-record Reading(String source, boolean inches, Diagnostics diagnostics) {
+public record Reading(String source, boolean inches, Diagnostics diagnostics) {
   SourceSpan span(Node node) {
     return YamlText.span(source, node);
   }
 
-  void error(JobCode code, Node node, String message, String hint) {
+  public void error(JobCode code, Node node, String message, String hint) {
     diagnostics.error(code, span(node), message, hint);
   }
 }

@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.keys;
 
 import frieze.diagnostic.SourceSpan;
 import java.util.List;
@@ -8,7 +8,7 @@ import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Exactly one key of a section whose keys are all optional, such as one operation. */
-record OneOfType(Section section) implements Type<Values> {
+public record OneOfType(Section section) implements Type<Values> {
 
   @Override
   public Optional<Values> read(Node node, Reading reading) {
@@ -34,7 +34,7 @@ record OneOfType(Section section) implements Type<Values> {
 
   @Override
   public String describe() {
-    return "one of [" + section.name() + "](#" + KeyPage.anchor(section.name()) + ")";
+    return "one of " + section.link();
   }
 
   @Override

@@ -1,11 +1,11 @@
-package frieze.job;
+package frieze.keys;
 
 import frieze.diagnostic.SourceSpan;
 import java.util.Map;
 import java.util.Optional;
 
 /** What stands in one section of a file, by key. */
-final class Values {
+public final class Values {
   private final SourceSpan where;
   private final Map<String, Located<?>> byName;
 
@@ -15,22 +15,22 @@ final class Values {
   }
 
   /** Where the section starts. */
-  SourceSpan where() {
+  public SourceSpan where() {
     return where;
   }
 
   /** Where a key's value stands; where the section starts if it is not written. */
-  SourceSpan where(Key<?> key) {
+  public SourceSpan where(Key<?> key) {
     Located<?> found = byName.get(key.name());
     return found == null ? where : found.where();
   }
 
-  boolean has(Key<?> key) {
+  public boolean has(Key<?> key) {
     return byName.containsKey(key.name());
   }
 
   /** The value of an optional key. */
-  <T> Optional<T> find(Key<T> key) {
+  public <T> Optional<T> find(Key<T> key) {
     Located<?> found = byName.get(key.name());
     if (found == null) {
       return Optional.empty();
@@ -46,7 +46,7 @@ final class Values {
    *
    * @throws IllegalStateException if it is missing; a file with errors gets no that far
    */
-  <T> T get(Key<T> key) {
+  public <T> T get(Key<T> key) {
     return find(key).orElseThrow(() -> new IllegalStateException("no value for " + key.name()));
   }
 }

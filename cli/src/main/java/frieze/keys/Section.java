@@ -1,6 +1,7 @@
-package frieze.job;
+package frieze.keys;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -9,8 +10,8 @@ import java.util.Optional;
  * @param name unique in the table, such as {@code panel}
  * @param doc what it is for
  */
-record Section(String name, String doc, List<Key<?>> keys) {
-  Section {
+public record Section(String name, String doc, List<Key<?>> keys) {
+  public Section {
     keys = List.copyOf(keys);
   }
 
@@ -21,6 +22,11 @@ record Section(String name, String doc, List<Key<?>> keys) {
       }
     }
     return Optional.empty();
+  }
+
+  /** A link to its heading on the reference page, in Markdown. */
+  String link() {
+    return "[" + name + "](#" + name.toLowerCase(Locale.ROOT).replace(' ', '-') + ")";
   }
 
   /** The names of all keys. */

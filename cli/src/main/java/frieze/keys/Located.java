@@ -1,6 +1,6 @@
-package frieze.job;
+package frieze.keys;
 
 import frieze.diagnostic.SourceSpan;
 
 /** A value and where it is written. */
-record Located<T>(T value, SourceSpan where) {}
+public record Located<T>(T value, SourceSpan where) {}

@@ -1,11 +1,11 @@
-package frieze.job;
+package frieze.keys;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** What a number measures, and the units that people may write behind it. */
-enum UnitKind {
+public enum UnitKind {
   LENGTH("a length", "mm", "in"),
   FEED("a feed", "mm/min", "in/min"),
   ACCELERATION("an acceleration", "mm/s2", "in/s2"),
@@ -36,17 +36,17 @@ enum UnitKind {
   }
 
   /** The kind with its article, such as {@code a length}. */
-  String label() {
+  public String label() {
     return label;
   }
 
   /** The unit of a bare number. */
-  String bareUnit(boolean inches) {
+  public String bareUnit(boolean inches) {
     return inches ? imperial : metric;
   }
 
   /** Each unit and how many of the inner unit (mm, mm/min, mm/s2, rad, rpm, s, N, 1) it is. */
-  Map<String, Double> units() {
+  public Map<String, Double> units() {
     Map<String, Double> units = new LinkedHashMap<>();
     switch (this) {
       case LENGTH -> addLengths(units, "");

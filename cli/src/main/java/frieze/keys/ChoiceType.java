@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.keys;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,8 +7,8 @@ import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /** One of several words, each of which may have other spellings. */
-record ChoiceType<T>(List<Word<T>> words) implements Type<T> {
-  ChoiceType {
+public record ChoiceType<T>(List<Word<T>> words) implements Type<T> {
+  public ChoiceType {
     words = List.copyOf(words);
   }
 
@@ -17,12 +17,12 @@ record ChoiceType<T>(List<Word<T>> words) implements Type<T> {
    *
    * @param spellings the first is the one to show
    */
-  record Word<T>(T value, List<String> spellings) {
-    Word {
+  public record Word<T>(T value, List<String> spellings) {
+    public Word {
       spellings = List.copyOf(spellings);
     }
 
-    static <T> Word<T> of(T value, String... spellings) {
+    public static <T> Word<T> of(T value, String... spellings) {
       return new Word<>(value, List.of(spellings));
     }
   }

@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.keys;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,7 +9,7 @@ import java.util.List;
  * <p><em>Source:</em> RFC 4180: commas between cells, a line for each row, quotes around cells that
  * hold commas, quotes or line ends, quotes inside doubled. Line ends of all systems are taken.
  */
-final class CsvText {
+public final class CsvText {
   private final String text;
   private final List<List<Cell>> rows = new ArrayList<>();
   private List<Cell> row = new ArrayList<>();
@@ -29,14 +29,14 @@ final class CsvText {
    * @param column of its first letter, without the quote before it, counted from 0
    * @param length of the text where it stands in one line, else 0
    */
-  record Cell(String text, int line, int column, int length) {
-    boolean isEmpty() {
+  public record Cell(String text, int line, int column, int length) {
+    public boolean isEmpty() {
       return text.isEmpty();
     }
   }
 
   /** A quote that is opened and not closed. */
-  static final class OpenQuoteException extends Exception {
+  public static final class OpenQuoteException extends Exception {
     private static final long serialVersionUID = 1L;
 
     private final int line;
@@ -48,11 +48,11 @@ final class CsvText {
       this.column = column;
     }
 
-    int line() {
+    public int line() {
       return line;
     }
 
-    int column() {
+    public int column() {
       return column;
     }
   }
@@ -62,7 +62,7 @@ final class CsvText {
    *
    * @throws OpenQuoteException if a quote is not closed
    */
-  static List<List<Cell>> rows(String text) throws OpenQuoteException {
+  public static List<List<Cell>> rows(String text) throws OpenQuoteException {
     CsvText csv = new CsvText(text.startsWith("\uFEFF") ? text.substring(1) : text);
     while (csv.at < csv.text.length()) {
       csv.cell();

@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.keys;
 
 import java.util.List;
 import java.util.Map;
@@ -10,29 +10,29 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
 /** The plain types of values. */
-final class Types {
+public final class Types {
   /** Any text that is not blank. */
-  static final Type<String> TEXT = new Text();
+  public static final Type<String> TEXT = new Text();
 
   /** {@code yes} or {@code no}; {@code true} and {@code false} too. */
-  static final Type<Boolean> YES_NO = new YesNo();
+  public static final Type<Boolean> YES_NO = new YesNo();
 
   private Types() {}
 
-  static Type<Double> length(Range range) {
+  public static Type<Double> length(Range range) {
     return new Quantity(UnitKind.LENGTH, range);
   }
 
-  static Type<Double> quantity(UnitKind kind, Range range) {
+  public static Type<Double> quantity(UnitKind kind, Range range) {
     return new Quantity(kind, range);
   }
 
   /** A number without a unit. */
-  static Type<Double> number(Range range) {
+  public static Type<Double> number(Range range) {
     return new Plain(range);
   }
 
-  static Type<Integer> count(int low, int high) {
+  public static Type<Integer> count(int low, int high) {
     return new Count(low, high);
   }
 

@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.keys;
 
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
@@ -17,7 +17,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 
 /** Parses YAML 1.2 into its node tree, and says where in the text a node stands. */
-final class YamlText {
+public final class YamlText {
   private static final int LARGEST = 3_000_000;
 
   private YamlText() {}
@@ -28,7 +28,7 @@ final class YamlText {
    * @return empty for a text that holds nothing
    * @throws BadInputException if it is not YAML
    */
-  static Optional<Node> parse(String source, byte[] content) {
+  public static Optional<Node> parse(String source, byte[] content) {
     if (content.length > LARGEST) {
       throw notYaml(
           SourceSpan.file(source),

@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.keys;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -15,19 +15,19 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
  * @param longest the greatest number of items
  * @param orSingle whether a lone value stands for a list of one
  */
-record ListType<T>(Type<T> item, int shortest, int longest, boolean orSingle)
+public record ListType<T>(Type<T> item, int shortest, int longest, boolean orSingle)
     implements Type<List<T>> {
   private static final int LONGEST = 10_000;
 
-  static <T> Type<List<T>> of(Type<T> item) {
+  public static <T> Type<List<T>> of(Type<T> item) {
     return new ListType<>(item, 1, LONGEST, false);
   }
 
-  static <T> Type<List<T>> oneOrMore(Type<T> item) {
+  public static <T> Type<List<T>> oneOrMore(Type<T> item) {
     return new ListType<>(item, 1, LONGEST, true);
   }
 
-  static <T> Type<List<T>> exactly(int length, Type<T> item) {
+  public static <T> Type<List<T>> exactly(int length, Type<T> item) {
     return new ListType<>(item, length, length, false);
   }
 

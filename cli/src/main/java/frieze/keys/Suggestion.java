@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.keys;
 
 import java.util.Collection;
 import java.util.Comparator;
@@ -8,7 +8,7 @@ import java.util.TreeSet;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Finds the word that somebody may have meant. */
-final class Suggestion {
+public final class Suggestion {
   private static final int LISTED_AT_MOST = 12;
 
   private Suggestion() {}
@@ -27,7 +27,7 @@ final class Suggestion {
   }
 
   /** A hint: the nearest word, or else the list of those that are known. */
-  static String hint(String written, Collection<String> known) {
+  public static String hint(String written, Collection<String> known) {
     return nearest(written, known)
         .map(word -> "did you mean \"" + word + "\"?")
         .orElseGet(() -> listed(known));

@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.keys;
 
 import frieze.shop.Zero;
 import java.util.ArrayList;

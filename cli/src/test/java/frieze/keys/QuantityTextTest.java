@@ -1,10 +1,10 @@
-package frieze.job;
+package frieze.keys;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import frieze.job.QuantityText.NotAQuantity;
+import frieze.keys.QuantityText.NotAQuantity;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.keys;
 
 import frieze.shop.SheetGauge;
 import java.util.ArrayList;
@@ -14,7 +14,7 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
  * The thickness of stock: caliper readings, or the gauge of a sheet with its metal, such as {@code
  * 12 ga steel}. Where both are given, the readings count and the gauge is a remark.
  */
-final class ThicknessType implements Type<List<Double>> {
+public final class ThicknessType implements Type<List<Double>> {
   private static final Pattern GAUGE =
       Pattern.compile("(\\d{1,3})\\s*(?:ga|ga\\.|gauge)(?:\\s+(.+))?", Pattern.CASE_INSENSITIVE);
   private static final Type<Double> READING = Types.length(Range.POSITIVE);

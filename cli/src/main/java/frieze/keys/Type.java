@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.keys;
 
 import java.util.List;
 import java.util.Map;
@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /** What the value of a key may be: how it is read, described and put into a JSON schema. */
-interface Type<T> {
+public interface Type<T> {
   /** Reads a value; empty after it has reported an error. */
   Optional<T> read(Node node, Reading reading);
 

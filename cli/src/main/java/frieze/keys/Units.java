@@ -1,15 +1,15 @@
-package frieze.job;
+package frieze.keys;
 
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 
 /** Finds out what bare numbers mean before anything else is read. */
-final class Units {
+public final class Units {
   private Units() {}
 
   /** Whether a file's top level says inches; a wrong value is reported when the key is read. */
-  static boolean inches(Node root) {
+  public static boolean inches(Node root) {
     if (!(root instanceof MappingNode mapping)) {
       return false;
     }

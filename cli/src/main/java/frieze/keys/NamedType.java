@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.keys;
 
 import frieze.diagnostic.SourceSpan;
 import java.util.LinkedHashMap;
@@ -10,7 +10,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
 
 /** Things with names that the user chooses, in the order of the file. */
-record NamedType<T>(String what, Type<T> type) implements Type<Map<String, Located<T>>> {
+public record NamedType<T>(String what, Type<T> type) implements Type<Map<String, Located<T>>> {
   /** Joins signs into one, as in some emoji; it is not seen. */
   private static final int ZERO_WIDTH_JOINER = 0x200D;
 
