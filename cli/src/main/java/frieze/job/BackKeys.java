@@ -4,6 +4,8 @@ import frieze.keys.ChoiceType;
 import frieze.keys.ChoiceType.Word;
 import frieze.keys.Key;
 import frieze.keys.ListType;
+import frieze.keys.Located;
+import frieze.keys.NamedType;
 import frieze.keys.OneOfType;
 import frieze.keys.Range;
 import frieze.keys.Section;
@@ -11,6 +13,7 @@ import frieze.keys.SectionType;
 import frieze.keys.Types;
 import frieze.keys.Values;
 import java.util.List;
+import java.util.Map;
 
 /** The keys of the back of a panel. */
 final class BackKeys {
@@ -67,6 +70,12 @@ final class BackKeys {
           ListType.of(new SectionType(PatternKeys.Design.SECTION)),
           "no drawing",
           "The drawings on it, seen from the back.");
+  static final Key<Map<String, Located<Values>>> BORDER_LINES =
+      Key.optional(
+          LineKeys.SECTION.name(),
+          new NamedType<>("border lines", new SectionType(LineKeys.SECTION)),
+          "no border lines",
+          LineKeys.SECTION.doc());
   static final Key<List<Values>> WORK =
       Key.optional(
           "work",
@@ -78,5 +87,5 @@ final class BackKeys {
           "back",
           "The back of the panel. It is made first, in a setup of its own; then the board is turned"
               + " over.",
-          List.of(END_TO_END, PINS, CLAMPS, DESIGN, WORK));
+          List.of(END_TO_END, PINS, CLAMPS, DESIGN, BORDER_LINES, WORK));
 }

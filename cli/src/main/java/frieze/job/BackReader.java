@@ -2,6 +2,7 @@ package frieze.job;
 
 import frieze.curve.Affine;
 import frieze.curve.Point;
+import frieze.design.BorderLines;
 import frieze.design.BoreWay;
 import frieze.design.Work;
 import frieze.diagnostic.Amounts;
@@ -17,6 +18,7 @@ import frieze.shop.Tool;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -61,6 +63,10 @@ final class BackReader {
             .orElse(List.of());
     Set<String> placed = new LinkedHashSet<>();
     placings.forEach(p -> placed.addAll(p.drawings()));
+    List<BorderLines> lines =
+        new LineReader(patterns.drawn(), found)
+            .read(asked.flatMap(v -> v.find(BackKeys.BORDER_LINES)).orElse(Map.of()));
+    lines.forEach(l -> placed.add(l.name()));
     WorkReader works = new WorkReader(shop, face.stock(), placed, patterns.drawn(), found);
     List<Work> work = new ArrayList<>(work(face, panel, turn, asked, works));
     Optional<Values> pinned = asked.flatMap(v -> v.find(BackKeys.PINS));
@@ -78,7 +84,7 @@ final class BackReader {
     }
     pins.ifPresent(p -> work.add(holes(p, pinned.orElseThrow(), face, panel, turn, works)));
     Flip flip = new Flip(endToEnd, true, pins);
-    Job.PanelJob back = back(face, panel, flip, asked, placings, work);
+    Job.PanelJob back = back(face, panel, flip, asked, placings, lines, work);
     return List.of(back, face.afterTurning(flip.otherSide()));
   }
 
@@ -122,6 +128,7 @@ final class BackReader {
       Flip flip,
       Optional<Values> asked,
       List<Job.Placing> placings,
+      List<BorderLines> lines,
       List<Work> work) {
     Stock stock = face.stock();
     List<KeepOut> clamps =
@@ -140,6 +147,7 @@ final class BackReader {
         flip.pins().map(Flip.Pins::depthMm).orElse(face.spoilboardMm()),
         clamps,
         placings,
+        lines,
         work,
         Optional.empty(),
         Optional.of(flip),

@@ -3,8 +3,10 @@ package frieze.job;
 import frieze.artwork.Artwork;
 import frieze.artwork.ArtworkCode;
 import frieze.curve.Tolerances;
+import frieze.design.BorderLines;
 import frieze.design.Design;
 import frieze.design.Intent;
+import frieze.design.LineCheck;
 import frieze.design.Motif;
 import frieze.design.Variants;
 import frieze.diagnostic.BadInputException;
@@ -118,6 +120,8 @@ public final class Build {
   private static void checkFit(Job.PanelJob asked, Design design, Diagnostics notes) {
     Diagnostics found = new Diagnostics();
     asked.screws().ifPresent(s -> ScrewWork.check(s, asked, design, found));
+    double flattenMm = Tolerances.DEFAULT.flattenMm();
+    asked.lines().forEach(lines -> LineCheck.check(design, lines, flattenMm, found));
     Optional<Sitting> sitting = asked.insert().sitting();
     sitting.ifPresent(s -> NotchCorners.check(s, asked.work(), found));
     sitting
@@ -211,7 +215,7 @@ public final class Build {
         programs,
         dryRun,
         planned.torch().isPresent() ? Optional.empty() : depths(planned, dryRun),
-        drawings(planned.design()),
+        drawings(planned),
         insert.sitting(),
         planned.torch(),
         planned.asked().flip(),
@@ -239,8 +243,10 @@ public final class Build {
         : path.toString();
   }
 
-  private List<PanelFacts.DrawingFacts> drawings(Design design) {
-    return design.motifs().stream()
+  private List<PanelFacts.DrawingFacts> drawings(PlannedPanel planned) {
+    List<String> lines = planned.asked().lines().stream().map(BorderLines::name).toList();
+    return planned.design().motifs().stream()
+        .filter(motif -> !lines.contains(motif.name()))
         .map(
             motif ->
                 new PanelFacts.DrawingFacts(
@@ -270,6 +276,14 @@ public final class Build {
       turns.forEach(motif -> used.put(motif.name(), motif));
       try {
         placements.addAll(placing.place(this::motif, panel, asked.work(), variants, notes));
+      } catch (BadInputException e) {
+        found.addAll(e.diagnostics());
+      }
+    }
+    for (BorderLines lines : asked.lines()) {
+      try {
+        used.put(lines.name(), lines.on(panel, Tolerances.DEFAULT, notes));
+        placements.add(lines.placement());
       } catch (BadInputException e) {
         found.addAll(e.diagnostics());
       }

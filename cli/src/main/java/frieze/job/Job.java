@@ -5,6 +5,7 @@ import frieze.curve.Affine;
 import frieze.curve.Bounds;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
+import frieze.design.BorderLines;
 import frieze.design.Motif;
 import frieze.design.Variants;
 import frieze.design.Work;
@@ -205,6 +206,7 @@ public record Job(
    * @param insert what it goes into, and how
    * @param allowance what is taken off it after it is cut
    * @param position where its lower left corner lies on the stock; empty for the middle
+   * @param lines that run round it
    * @param screws that hold it in its frame; the pilots are among its work
    * @param flip which of two sides it is, if the stock is turned over
    * @param tools those that its work names, each once, by number
@@ -223,6 +225,7 @@ public record Job(
       double spoilboardMm,
       List<KeepOut> keepOuts,
       List<Placing> placings,
+      List<BorderLines> lines,
       List<Work> work,
       Optional<Screws> screws,
       Optional<Flip> flip,
@@ -233,6 +236,7 @@ public record Job(
     public PanelJob {
       keepOuts = List.copyOf(keepOuts);
       placings = List.copyOf(placings);
+      lines = List.copyOf(lines);
       work = List.copyOf(work);
       tools = List.copyOf(tools);
     }
@@ -255,6 +259,7 @@ public record Job(
           spoilboardMm,
           keepOuts,
           placings,
+          lines,
           work,
           screws,
           Optional.of(turned),

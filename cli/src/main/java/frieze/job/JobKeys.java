@@ -580,6 +580,12 @@ final class JobKeys {
             ListType.of(new SectionType(Clamp.SECTION)),
             "the clamps are not checked, and the sheet says so",
             "What the tool must not touch.");
+    static final Key<Map<String, Located<Values>>> BORDER_LINES =
+        Key.optional(
+            LineKeys.SECTION.name(),
+            new NamedType<>("border lines", new SectionType(LineKeys.SECTION)),
+            "no border lines",
+            LineKeys.SECTION.doc());
     static final Key<List<Values>> KEEP_FREE =
         Key.optional(
             "keep free",
@@ -637,6 +643,7 @@ final class JobKeys {
                 BACK,
                 MIRROR,
                 DESIGN,
+                BORDER_LINES,
                 WORK));
 
     private Panel() {}

@@ -1,6 +1,7 @@
 package frieze.job;
 
 import frieze.curve.Point;
+import frieze.design.BorderLines;
 import frieze.design.Work;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.BadInputException;
@@ -27,6 +28,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -83,6 +85,10 @@ final class PanelReader {
     List<Job.Placing> placings = patterns.read(name, panel, insert.get().lengthMm());
     Set<String> placed = new LinkedHashSet<>();
     placings.forEach(p -> placed.addAll(p.drawings()));
+    List<BorderLines> lines =
+        new LineReader(patterns.drawn(), found)
+            .read(panel.find(JobKeys.Panel.BORDER_LINES).orElse(Map.of()));
+    lines.forEach(l -> placed.add(l.name()));
     WorkReader works = new WorkReader(shop, stock.get(), placed, patterns.drawn(), found);
     List<Work> drawn = works.read(panel.get(JobKeys.Panel.WORK));
     Optional<Values> wanted = panel.find(JobKeys.Panel.SCREWS);
@@ -113,6 +119,7 @@ final class PanelReader {
             panel.get(JobKeys.Panel.SPOILBOARD),
             panel.find(JobKeys.Panel.CLAMPS).map(PanelReader::clamps).orElse(List.of()),
             placings,
+            lines,
             work,
             screws,
             Optional.empty(),

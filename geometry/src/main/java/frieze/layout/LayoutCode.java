@@ -17,7 +17,13 @@ public enum LayoutCode implements Code {
   NO_WAY_AROUND("LAY-011", "a motif finds no place beside what it avoids"),
   NO_LINE("LAY-012", "the drawing has no line to follow"),
   NO_ARCH("LAY-013", "no such arched panel can be"),
-  LEFT_OUT("LAY-014", "motifs are left out");
+  LEFT_OUT("LAY-014", "motifs are left out"),
+  LINE_NO_ROOM("LAY-015", "a border line has no room on the panel"),
+  LINE_IN_PARTS("LAY-016", "a border line falls into parts"),
+  LINE_OFF_EDGE("LAY-017", "a border line is cut over the panel's edge, or close to it"),
+  LINE_CROSSED("LAY-018", "a border line is crossed by other work"),
+  LINES_OVERLAP("LAY-019", "border lines run into each other"),
+  LINE_WITHOUT_WIDTH("LAY-020", "a border line without a width is no area");
 
   private final String id;
   private final String title;
