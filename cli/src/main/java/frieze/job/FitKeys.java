@@ -282,7 +282,7 @@ final class FitKeys {
             new ListType<>(NOT_NEGATIVE, 4, 4, true),
             "what `play` and the wood need, where `species` is given; else 0",
             "The gap between panel and opening to cut with, on each side; or four: bottom, right,"
-                + " top, left.");
+                + " top, left (not where the opening is drawn).");
     static final Key<Double> PLAY =
         Key.withDefault(
             "play",

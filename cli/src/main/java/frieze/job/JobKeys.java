@@ -527,8 +527,9 @@ final class JobKeys {
             new SectionType(Drawing.SECTION),
             "",
             "A drawing of the panel's finished edge: one closed outline and nothing else, in SVG,"
-                + " DXF, or a picture to trace. `pick` takes it out of a larger drawing. Give"
-                + " `opening`, `size` or `outline`.");
+                + " DXF, or a picture to trace. With a `gap` or `species` in `fit` it is the"
+                + " opening that is drawn, and the panel is smaller. `pick` takes it out of a"
+                + " larger drawing. Give `opening`, `size` or `outline`.");
     static final Key<Values> FIT =
         Key.withDefault(
             "fit", new SectionType(FitKeys.Fit.SECTION), "{}", "How the panel fits its opening.");

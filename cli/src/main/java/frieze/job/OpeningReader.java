@@ -2,10 +2,13 @@ package frieze.job;
 
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostics;
+import frieze.diagnostic.SourceSpan;
 import frieze.keys.JobCode;
 import frieze.keys.Key;
 import frieze.keys.Values;
+import frieze.layout.Panel;
 import frieze.opening.Bead;
+import frieze.opening.DrawnFitter;
 import frieze.opening.FittedOpening;
 import frieze.opening.InsertFitter;
 import frieze.opening.InsertRequest;
@@ -62,6 +65,38 @@ final class OpeningReader {
         && gaps(fit).filter(g -> g.stream().distinct().count() == 1).isPresent();
   }
 
+  /** Fits a panel into an opening that is drawn; without a fit the drawing is the panel's edge. */
+  Optional<Insert> drawn(Panel opening, Values fit) {
+    if (isOneGap(fit) && gaps(fit).orElseThrow().get(0) == 0) {
+      return Optional.of(Insert.shaped(opening));
+    }
+    if (gaps(fit).filter(g -> g.stream().distinct().count() > 1).isPresent()) {
+      found.error(
+          JobCode.KEYS_EXCLUDE,
+          fit.where(FitKeys.Fit.GAP),
+          "the opening of the panel \""
+              + opening.name()
+              + "\" is drawn: it has no four sides for four gaps",
+          "give one gap, which is left all round");
+      return Optional.empty();
+    }
+    Optional<Moisture> moisture = moisture(fit.get(FitKeys.Fit.MOISTURE));
+    try {
+      return moisture.map(
+          m ->
+              Insert.fitted(
+                  DrawnFitter.fit(
+                      opening.name(), opening.outline(), request(fit, m), whereGap(fit))));
+    } catch (BadInputException e) {
+      found.addAll(e.diagnostics());
+      return Optional.empty();
+    }
+  }
+
+  private static SourceSpan whereGap(Values fit) {
+    return fit.has(FitKeys.Fit.GAP) ? fit.where(FitKeys.Fit.GAP) : fit.where();
+  }
+
   /** Fits a panel; empty after an error. */
   Optional<Sitting> read(String panel, Values opening, Values fit) {
     Optional<FittedOpening> outline = outline(opening);
@@ -78,7 +113,7 @@ final class OpeningReader {
               new InsertFitter.Welded(
                   outline.get(), bead, lugs(opening), told ? opening.get(FitKeys.Opening.TAPE) : 0),
               request(fit, moisture.get()),
-              fit.has(FitKeys.Fit.GAP) ? fit.where(FitKeys.Fit.GAP) : fit.where()));
+              whereGap(fit)));
     } catch (BadInputException e) {
       found.addAll(e.diagnostics());
       return Optional.empty();

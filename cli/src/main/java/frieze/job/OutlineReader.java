@@ -42,17 +42,7 @@ final class OutlineReader {
    * @param outline the drawing's section
    * @return a panel with its lower left corner at the origin; empty after an error
    */
-  Optional<Panel> read(String name, Values outline, Values fit) {
-    if (!OpeningReader.isOneGap(fit) || OpeningReader.gaps(fit).orElseThrow().get(0) > 0) {
-      found.error(
-          JobCode.KEYS_EXCLUDE,
-          fit.where(),
-          "the outline of the panel \""
-              + name
-              + "\" is drawn: it is the finished edge, without a gap",
-          "leave out \"fit\", and draw the panel as large as it shall be");
-      return Optional.empty();
-    }
+  Optional<Panel> read(String name, Values outline) {
     int before = found.sorted().size();
     Job.Drawing drawing = drawings.drawing(name, outline);
     if (found.sorted().size() > before) {

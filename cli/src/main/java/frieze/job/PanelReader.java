@@ -139,8 +139,9 @@ final class PanelReader {
     Values fit = panel.get(JobKeys.Panel.FIT);
     if (panel.has(JobKeys.Panel.OUTLINE)) {
       return outlines
-          .read(name, size, fit)
-          .map(p -> Insert.shaped(panel.get(JobKeys.Panel.MIRROR) ? p.mirrored() : p));
+          .read(name, size)
+          .map(p -> panel.get(JobKeys.Panel.MIRROR) ? p.mirrored() : p)
+          .flatMap(p -> new OpeningReader(found).drawn(p, fit));
     }
     if (panel.has(JobKeys.Panel.SIZE)) {
       if (!OpeningReader.isOneGap(fit)) {

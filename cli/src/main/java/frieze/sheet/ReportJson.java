@@ -103,10 +103,15 @@ public final class ReportJson {
   }
 
   private void sitting(Sitting sitting) throws IOException {
-    number("misfit", sitting.opening().misfitMm());
-    number("leanLeft", sitting.opening().outOfSquareLeftMm());
-    number("leanRight", sitting.opening().outOfSquareRightMm());
-    number("bow", sitting.opening().bowMm());
+    json.writeBooleanField("drawn", sitting.drawn().isPresent());
+    if (sitting.drawn().isPresent()) {
+      number("widestGap", sitting.drawn().get().widestMm());
+    } else {
+      number("misfit", sitting.opening().misfitMm());
+      number("leanLeft", sitting.opening().outOfSquareLeftMm());
+      number("leanRight", sitting.opening().outOfSquareRightMm());
+      number("bow", sitting.opening().bowMm());
+    }
     json.writeArrayFieldStart("gaps");
     for (Sitting.Gap gap : sitting.gaps()) {
       json.writeStartObject();

@@ -1,5 +1,7 @@
 package frieze.sheet;
 
+import frieze.curve.Point;
+import frieze.opening.DrawnHole;
 import frieze.opening.FittedOpening;
 import frieze.opening.InsertRequest;
 import frieze.opening.Notch;
@@ -24,6 +26,7 @@ final class SittingTable {
     if (sitting.opening().measured()) {
       opening();
     }
+    sitting.drawn().ifPresent(d -> out.element("p", drawn()));
     out.open("table");
     row("th", "gap", "as cut", "driest", "wettest");
     for (Sitting.Gap gap : sitting.allGaps()) {
@@ -36,7 +39,7 @@ final class SittingTable {
     }
     out.close().line();
     out.element("p", sums());
-    out.element("p", worst());
+    out.element("p", sitting.drawn().map(this::worst).orElseGet(this::worst));
     notches();
   }
 
@@ -137,6 +140,54 @@ final class SittingTable {
 
   private static String percent(double pct) {
     return Measures.decimals(pct, 1) + " %";
+  }
+
+  private String drawn() {
+    String gap =
+        sitting
+            .asked()
+            .gapsMm()
+            .map(
+                g ->
+                    "The panel is cut smaller by "
+                        + measures.one(g.get(0))
+                        + ", square to the edge all round.")
+            .orElse(
+                "The panel is cut smaller by what it swells, along and across its grain, and by"
+                    + " what is left at the wettest: the more, the farther the edge lies from the"
+                    + " middle in the direction that it faces.");
+    return "The opening is drawn. "
+        + gap
+        + " In the table a gap counts to the bottom, right, top or left by where the nearest steel"
+        + " lies, within 45 degrees; each is the least there.";
+  }
+
+  private String worst(DrawnHole hole) {
+    Sitting.Gap tight = sitting.tightest();
+    String least = measures.about(tight.leastMm());
+    return (hole.tightest().isEmpty()
+            ? "Tightest: " + least + ", nearly the same all round"
+            : "Tightest: "
+                + least
+                + " at the "
+                + tight.place()
+                + hole.tightest().map(this::at).get())
+        + (sitting.wood() ? ", at the " + season(tight) : "")
+        + ". Nowhere and never wider than "
+        + measures.about(hole.widestMm())
+        + ".";
+  }
+
+  private String at(Point p) {
+    return ", "
+        + measures.one(p.x())
+        + " from the panel's left end and "
+        + measures.one(p.y())
+        + " from its lower edge";
+  }
+
+  private static String season(Sitting.Gap gap) {
+    return gap.wettestMm() > gap.leastMm() ? "driest" : "wettest";
   }
 
   private String worst() {

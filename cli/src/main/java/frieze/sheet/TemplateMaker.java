@@ -73,7 +73,8 @@ public final class TemplateMaker {
     if (sitting.isEmpty()) {
       notes.add("Go: the panel's own outline, cut out, must go into the opening.");
     }
-    beyond.ifPresent(this::noGoOutline);
+    boolean drawn = sitting.flatMap(Sitting::drawn).isPresent();
+    beyond.ifPresent(path -> noGoOutline(path, drawn));
   }
 
   /** Names the lug in its notch. */
@@ -100,34 +101,34 @@ public final class TemplateMaker {
     Path go = sitting.largest();
     Bounds b = go.bounds();
     marks.add(new Mark(go, Pen.NARROW));
-    words.add(new Words(inside(b, 0), LETTERS_MM, "GO"));
+    words.add(new Words(LabelPlace.inside(go, "GO", LETTERS_MM), LETTERS_MM, "GO"));
     notes.add(
-        "Go, narrow line: the panel at its wettest, with the frame's coating: "
+        "Go, narrow line: the panel"
+            + (sitting.wood() ? " at its wettest" : "")
+            + (sitting.wood() && sitting.drawn().isPresent() ? " and its driest" : "")
+            + ", with the frame's coating: "
             + measures.both(b.width())
             + " by "
             + measures.both(b.height())
             + ". Cut out, it must go into the bare opening.");
   }
 
-  private void noGoOutline(Path beyond) {
+  private void noGoOutline(Path beyond, boolean drawn) {
     Point middle = design.panel().outline().bounds().centre();
     Point own = beyond.bounds().centre();
     Path placed =
         beyond.transformed(Affine.translation(middle.x() - own.x(), middle.y() - own.y()));
     Bounds b = placed.bounds();
     marks.add(new Mark(placed, Pen.LIMIT));
-    words.add(new Words(new Point(b.minX(), b.maxY() + WORDS_GAP_MM), LETTERS_MM, "NO-GO"));
+    words.add(new Words(LabelPlace.above(placed, WORDS_GAP_MM), LETTERS_MM, "NO-GO"));
     notes.add(
         "No-go, long dashes and two dots: "
             + measures.both(b.width())
             + " by "
             + measures.both(b.height())
-            + ". If this goes in, the opening is larger than the tape said: measure again.");
-  }
-
-  private static Point inside(Bounds b, int line) {
-    double down = (line + 1) * (LETTERS_MM + WORDS_GAP_MM) + WORDS_GAP_MM;
-    return new Point(b.centre().x(), b.maxY() - down);
+            + ". If this goes in, the opening is larger than "
+            + (drawn ? "drawn" : "the tape said")
+            + ": measure again.");
   }
 
   private void drawings() {

@@ -7,11 +7,25 @@ import static org.assertj.core.api.Assertions.within;
 import frieze.curve.Arc;
 import frieze.curve.Path;
 import frieze.curve.Point;
+import frieze.curve.Segment;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.region.FillRule;
 import frieze.region.Region;
+import frieze.sheet.PanelFacts;
+import frieze.sheet.ReportJson;
+import frieze.sheet.SetupSheet;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Ellipse2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -143,7 +157,8 @@ class DrawnOutlineTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "M0 0H200V60H0Z M20 20h9v9h-9z|JOB-045|has 2 outlines, at (mm) 0.0, 40.0 to 200.0, 100.0; 20.0, 71.0",
+        "M0 0H200V60H0Z M20 20h9v9h-9z|JOB-045|has 2 outlines, at (mm) 0.0, 40.0 to 200.0, 100.0;"
+            + " 20.0, 71.0",
         "M0 0H200V60H0|JOB-045|is open: it starts at (mm) 0.00, 100.00 and ends at 0.00, 40.00",
         "M0 0H200V60L0 0L0 60L200 -1Z|JOB-045|crosses or touches itself",
       })
@@ -159,7 +174,12 @@ class DrawnOutlineTest {
       delimiter = '|',
       value = {
         "stock: {m|size: {width: 9, height: 9}%n    stock: {m|JOB-019",
-        "stock: {m|fit: {gap: 1}%n    stock: {m|JOB-019",
+        "stock: {m|fit: {gap: [1, 2, 1, 2]}%n    stock: {m|JOB-019",
+        "stock: {m|fit: {gap: 30}%n    stock: {m|LAY-001",
+        "stock: {m|fit: {gap: 20.5}%n    stock: {m|OPEN-005",
+        "stock: {m|fit: {gap: 0.1, species: white ash}%n    stock: {m|WOOD-001",
+        "stock: {m|fit: {species: white ash, moisture: {now: 40%, lowest: 6%, highest: 8%}}%n   "
+            + " stock: {m|WOOD-004",
         "edge.svg|gone.svg|JOB-016",
         "edge.svg|edge.txt|JOB-0",
         "outline: {file: edge.svg}|clearance: 5|JOB-",
@@ -168,5 +188,138 @@ class DrawnOutlineTest {
   void keys_that_do_not_go_with_it_are_refused(String old, String now, String code) {
     String job = JOB.replace(old, now.replace("%n", "\n"));
     assertThat(refused(job, line(EDGE)).code().id()).startsWith(code);
+  }
+
+  private static String fitted(String fit) {
+    return JOB.replace("    stock:", "    fit: " + fit + "\n    stock:");
+  }
+
+  /** The edge is 200 x 60 with a half round of 20: its inset has one of 20 and the gap. */
+  @Test
+  void with_a_gap_it_is_the_opening_that_is_drawn() {
+    Designed designed = designed(fitted("{gap: 1.5}"), line(EDGE));
+    Path outline = designed.design().panel().outline();
+    double round = Math.acos(1.5 / 21.5);
+    double segment = 21.5 * 21.5 * (round - Math.sin(2 * round) / 2);
+    assertThat(area(outline)).isCloseTo(197 * 57 - segment, within(0.5));
+    assertThat(outline.bounds().width()).isCloseTo(197, within(0.004));
+    assertThat(outline.segments()).hasSizeLessThan(8);
+    Path beyond = designed.beyond().orElseThrow();
+    assertThat(beyond.bounds().width()).isCloseTo(201, within(0.004));
+    assertThat(beyond.bounds().height()).isCloseTo(61, within(0.004));
+  }
+
+  @Test
+  void a_drawn_opening_may_be_in_dxf_or_in_a_picture_and_mirrored() throws IOException {
+    String dxf =
+        "0\nSECTION\n2\nENTITIES\n0\nCIRCLE\n8\nedge\n10\n50\n20\n50\n40\n45\n0\nENDSEC\n0\nEOF\n";
+    String job =
+        fitted("{gap: 2}")
+            .replace("{file: edge.svg}", "{file: edge.dxf, unit: 1}")
+            .replace("count: 4", "count: 1");
+    MemoryFiles files = files(job, "").with("edge.dxf", dxf);
+    Job read = JobReader.read("job.yaml", files, List.of("short-arcs"));
+    Path round = Build.designs(read, files).get(0).design().panel().outline();
+    assertThat(area(round)).isCloseTo(Math.PI * 43 * 43, within(0.3));
+
+    String traced = job.replace("{file: edge.dxf, unit: 1}", "{file: edge.png, height: 90}");
+    files = files(traced, "").with("edge.png", disc());
+    read = JobReader.read("job.yaml", files, List.of("short-arcs"));
+    round = Build.designs(read, files).get(0).design().panel().outline();
+    assertThat(area(round)).isCloseTo(Math.PI * 43 * 43, within(30.0));
+
+    String edge = line("M0 0H200V60H40Z");
+    String leaning = fitted("{gap: 1}").replace("count: 4", "count: 1");
+    Path plain = designed(leaning, edge).design().panel().outline();
+    Path other =
+        designed(leaning.replace("    work:", "    mirror: yes\n    work:"), edge)
+            .design()
+            .panel()
+            .outline();
+    double width = plain.bounds().width();
+    assertThat(area(other)).isCloseTo(area(plain), within(1e-2));
+    for (Segment s : plain.segments()) {
+      Point there = new Point(width - s.start().x(), s.start().y());
+      assertThat(other.segments())
+          .anySatisfy(o -> assertThat(o.start().distance(there)).isLessThan(0.005));
+    }
+  }
+
+  private static byte[] disc() throws IOException {
+    BufferedImage image = new BufferedImage(400, 400, BufferedImage.TYPE_BYTE_GRAY);
+    Graphics2D g = image.createGraphics();
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setColor(Color.WHITE);
+    g.fillRect(0, 0, 400, 400);
+    g.setColor(Color.BLACK);
+    g.fill(new Ellipse2D.Double(50, 50, 300, 300));
+    g.dispose();
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ImageIO.write(image, "png", out);
+    return out.toByteArray();
+  }
+
+  /** 60 across the grain: it swells by 2 % x 0.00274 from now to the wettest. */
+  @Test
+  void wood_in_a_drawn_opening_leaves_what_it_needs_and_the_papers_say_so() {
+    MemoryFiles files = files(fitted("{species: white ash, play: 0.6}"), line(EDGE));
+    BuiltPanel built =
+        Build.run(JobReader.read("job.yaml", files, List.of("short-arcs")), files).get(0);
+    PanelFacts panel = built.facts().panels().get(0);
+    assertThat(panel.dryRun().findings()).isEmpty();
+    double height = 58.8 / (1 + 2 * 0.00274);
+    assertThat(panel.design().panel().heightMm()).isCloseTo(height, within(0.006));
+    String sheet = SetupSheet.html(built.facts()).replaceAll("<[^>]*>", "|");
+    double driest = 30 - height / 2 * (1 - 2 * 0.00274);
+    MatchResult top =
+        Pattern.compile("\\|top\\|+([0-9.]+) mm\\|+([0-9.]+) mm\\|+([0-9.]+) mm\\|")
+            .matcher(sheet)
+            .results()
+            .findFirst()
+            .orElseThrow();
+    assertThat(Double.parseDouble(top.group(1))).isCloseTo(30 - height / 2, within(0.01));
+    assertThat(Double.parseDouble(top.group(2))).isCloseTo(driest, within(0.01));
+    assertThat(Double.parseDouble(top.group(3))).isCloseTo(0.6, within(0.01));
+    assertThat(sheet.contains("Tightest: 0.6 mm, nearly the same all round, at the wettest."))
+        .isTrue();
+    String report = ReportJson.text(built.facts());
+    assertThat(report).contains("\"drawn\" : true").doesNotContain("misfit");
+  }
+
+  @Test
+  void a_panel_like_another_takes_its_drawn_outline_or_has_its_own_shape() {
+    String more =
+        """
+          same:
+            like: front
+          other:
+            like: front
+            outline: {file: other.svg}
+          plain:
+            like: front
+            size: {width: 180, height: 50}
+          turned:
+            like: front
+            mirror: yes
+            fit: {gap: 1}
+        """;
+    MemoryFiles files =
+        files(JOB.replace("count: 4", "count: 1") + more, line("M0 0H200V60H40Z"))
+            .with("other.svg", svg(line("M0 0H150V60H0Z")));
+    Job job = JobReader.read("job.yaml", files, List.of("short-arcs"));
+    List<Path> outlines =
+        Build.designs(job, files).stream().map(d -> d.design().panel().outline()).toList();
+    assertThat(outlines).hasSize(5);
+    assertThat(outlines.get(1)).isEqualTo(outlines.get(0));
+    assertThat(outlines.get(2).bounds().width()).isCloseTo(150, within(1e-9));
+    assertThat(outlines.get(3).bounds().width()).isCloseTo(180, within(1e-9));
+    // The sharp corner loses 1 along the base and what its slant of 40 to 60 takes at its tip.
+    assertThat(outlines.get(4).bounds().width()).isCloseTo(200 - 1 - tip(), within(0.005));
+  }
+
+  /** How far a gap of 1 moves a corner of 90 degrees less atan(40 / 60) along its base. */
+  private static double tip() {
+    double angle = Math.atan2(60, 40);
+    return 1 / Math.tan(angle / 2);
   }
 }

@@ -15,6 +15,11 @@ final class MemoryFiles implements SourceFiles {
     return this;
   }
 
+  MemoryFiles with(String name, byte[] content) {
+    contents.put(name, content.clone());
+    return this;
+  }
+
   @Override
   public byte[] read(String name) throws IOException {
     byte[] content = contents.get(name);

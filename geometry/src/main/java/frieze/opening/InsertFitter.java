@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * From an opening as it is to the panel that goes in and stays in.
@@ -136,7 +137,8 @@ public final class InsertFitter {
             moved.stream().map(n -> Path.polyline(n.inPanel(), true)).toList());
     List<Sitting.Gap> all = gaps(hole, gaps);
     boolean wood = asked.alongPerPct() > 0 || asked.acrossPerPct() > 0;
-    Sitting sitting = new Sitting(panel, opening, bead, tapeMm, all, wood, asked, moved);
+    Sitting sitting =
+        new Sitting(panel, opening, bead, tapeMm, all, wood, asked, moved, Optional.empty());
     refuseBinding(sitting);
     return sitting;
   }

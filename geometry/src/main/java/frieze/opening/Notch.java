@@ -30,7 +30,7 @@ public record Notch(
 
   /** The least gap in any season. */
   public double leastMm() {
-    return Math.min(gap.nowMm(), Math.min(gap.driestMm(), gap.wettestMm()));
+    return gap.leastMm();
   }
 
   /** The box with flanks and floor farther away. */

@@ -128,9 +128,7 @@ final class NotchFitter {
   private double needed(Lug lug) {
     double clearance = gaps.get(lug.side().number);
     for (int look = 0; look < LOOKS; look++) {
-      Sitting.Gap gap = gap(lug, clearance);
-      double least = Math.min(gap.nowMm(), Math.min(gap.driestMm(), gap.wettestMm()));
-      clearance += Math.max(0, asked.playMm() - least);
+      clearance += Math.max(0, asked.playMm() - gap(lug, clearance).leastMm());
     }
     return clearance;
   }

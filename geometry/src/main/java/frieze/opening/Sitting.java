@@ -21,6 +21,8 @@ import java.util.Optional;
  *     lower right, upper right, upper left), with the panel in the middle
  * @param wood whether it moves with moisture
  * @param notches what is left out for what is welded in
+ * @param drawn where the opening's edge is drawn: then {@code opening} is its bounds, without a
+ *     bead, and there are no gaps at corners, and none at a side where no steel lies
  */
 public record Sitting(
     Panel panel,
@@ -30,30 +32,36 @@ public record Sitting(
     List<Gap> gaps,
     boolean wood,
     InsertRequest asked,
-    List<Notch> notches) {
+    List<Notch> notches,
+    Optional<DrawnHole> drawn) {
   /**
    * The least gap at one place, after coating and sanding; below 0 the panel binds.
    *
    * @param place such as {@code top} or {@code upper right corner}
    */
-  public record Gap(String place, double nowMm, double driestMm, double wettestMm) {}
+  public record Gap(String place, double nowMm, double driestMm, double wettestMm) {
+    /** The least in any season. */
+    public double leastMm() {
+      return Math.min(nowMm, Math.min(driestMm, wettestMm));
+    }
+  }
 
   public Sitting {
     gaps = List.copyOf(gaps);
     notches = List.copyOf(notches);
-    if (gaps.size() != 8) {
+    if (drawn.isEmpty() && gaps.size() != 8) {
       throw new IllegalArgumentException("gaps must be eight but were " + gaps.size());
     }
   }
 
   /** The gaps at the sides. */
   public List<Gap> sides() {
-    return gaps.subList(0, 4);
+    return drawn.isPresent() ? gaps : gaps.subList(0, 4);
   }
 
   /** The gaps at the corners. */
   public List<Gap> corners() {
-    return gaps.subList(4, 8);
+    return drawn.isPresent() ? List.of() : gaps.subList(4, 8);
   }
 
   /** The gaps at sides and corners, then those at lugs. */
@@ -63,12 +71,12 @@ public record Sitting(
     return all;
   }
 
-  /** The place that is tightest at the wettest; lugs not counted. */
+  /** The place that is tightest in any season; lugs not counted. */
   public Gap tightest() {
-    return gaps.stream().min(Comparator.comparingDouble(Gap::wettestMm)).orElseThrow();
+    return gaps.stream().min(Comparator.comparingDouble(Gap::leastMm)).orElseThrow();
   }
 
-  /** The corner that is tightest at the wettest. */
+  /** The corner that is tightest at the wettest; of an opening that was measured. */
   public Gap tightestCorner() {
     return corners().stream().min(Comparator.comparingDouble(Gap::wettestMm)).orElseThrow();
   }
@@ -85,6 +93,9 @@ public record Sitting(
    * <p><em>Approximation:</em> bevels are taken for those of square corners.
    */
   public Optional<Path> beyond() {
+    if (drawn.isPresent()) {
+      return drawn.map(DrawnHole::beyond);
+    }
     double more = bead.shape() == Bead.Shape.ROUND ? tapeMm : (2 - Math.sqrt(2)) * tapeMm;
     double size = bead.sizeMm() == 0 ? 0 : bead.sizeMm() + more;
     return new Quadrilateral(opening.corners(), bead)
@@ -115,6 +126,9 @@ public record Sitting(
    * corners that is as if their radius had been scaled.
    */
   public Path largest() {
+    if (drawn.isPresent()) {
+      return drawn.get().largest();
+    }
     Bounds b = panel.whole().bounds();
     double coating = asked.allowances().coatingMm();
     double sanded = asked.allowances().sandedMm();
