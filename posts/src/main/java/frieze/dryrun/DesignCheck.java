@@ -38,7 +38,7 @@ final class DesignCheck {
     Map<FindingCode, Integer> shown = new EnumMap<>(FindingCode.class);
     for (Discrepancy one : result.discrepancies()) {
       FindingCode code = code(one);
-      if (shown.merge(code, 1, Integer::sum) <= DryRunResult.SHOWN_PER_CODE) {
+      if (shown.merge(code, 1, Integer::sum) <= FindingCount.SHOWN_PER_CODE) {
         findings.add(finding(one, code, culprits));
       }
     }
@@ -61,7 +61,7 @@ final class DesignCheck {
 
   private static void addCount(FindingCode code, int found, List<FindingCount> counts) {
     if (found > 0) {
-      counts.add(new FindingCount(code, found, Math.min(found, DryRunResult.SHOWN_PER_CODE)));
+      counts.add(new FindingCount(code, found, Math.min(found, FindingCount.SHOWN_PER_CODE)));
     }
   }
 

@@ -150,7 +150,7 @@ public final class DryRun {
     List<Point> places =
         found.discrepancies().stream()
             .filter(d -> d.kind() == Discrepancy.Kind.TOO_DEEP)
-            .limit(DryRunResult.SHOWN_PER_CODE)
+            .limit(FindingCount.SHOWN_PER_CODE)
             .map(Discrepancy::place)
             .toList();
     Culprits culprits = new Culprits(places);

@@ -11,7 +11,7 @@ import java.util.Optional;
  * Everything that a dry run has to say about the programs of one setup.
  *
  * @param findings by program in running order, then by line, then by code, those from the design
- *     last; at most {@link #SHOWN_PER_CODE} of a code
+ *     last; at most {@link FindingCount#SHOWN_PER_CODE} of a code
  * @param counts one for each code that was found, in the order of the codes' ids
  * @param readable false when a text could not be read to its end
  * @param programs in running order
@@ -36,9 +36,6 @@ public record DryRunResult(
     List<NotChecked> notChecked,
     Optional<StockField> stock,
     Optional<GougeCheck.Result> design) {
-  /** How many findings of one code are told one by one; the others are counted. */
-  public static final int SHOWN_PER_CODE = 20;
-
   public DryRunResult {
     findings = List.copyOf(findings);
     counts = List.copyOf(counts);

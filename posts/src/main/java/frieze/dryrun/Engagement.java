@@ -36,7 +36,7 @@ final class Engagement {
    * @return the largest angle on it, in radians
    */
   double largestRad(Motion path, Tool tool, double highMm) {
-    double rim = Math.max(MaterialCheck.STANDING_MM, highMm - 2 * MaterialCheck.STANDING_MM);
+    double rim = Math.max(Slack.STANDING_MM, highMm - 2 * Slack.STANDING_MM);
     Profile profile = Profile.of(tool.shape()).upTo(rim);
     double radius = profile.radiusMm();
     double length = path.lengthMm();
@@ -47,7 +47,7 @@ final class Engagement {
     }
     sinceSampleMm = 0;
     int steps = (int) Math.max(1, Math.ceil(length / step));
-    double rise = profile.heightAtMm(radius) + MaterialCheck.STANDING_MM;
+    double rise = profile.heightAtMm(radius) + Slack.STANDING_MM;
     double largest = 0;
     for (int i = 1; i <= steps; i++) {
       double to = (double) i / steps;

@@ -16,16 +16,9 @@ import java.util.OptionalDouble;
  * minute than at the limit: with the feed lowered to (1 - cos limit) / (1 - cos angle).
  *
  * <p>Moves that go down are entries and have checks of their own; V bits and drills cut all around
- * by their shape. The limit is the tool's own. Without one: a full slot up to one diameter deep,
- * and {@link #DEEP_LIMIT_RAD} where the cut is deeper. <em>Source:</em> common practice for router
- * bits; no published value.
+ * by their shape. The limit is that of {@link EngagementLimit}.
  */
 final class EngagementCheck implements Check {
-  static final double DEEP_LIMIT_RAD = Math.PI / 2;
-
-  /** What the samples of the rim leave open; what is closer to the limit than this is within it. */
-  private static final double SLACK_RAD = Math.toRadians(2);
-
   /** What is engaged begins and ends at a wall, each known to one cell of the field. */
   private static final int WALLS = 2;
 
@@ -53,25 +46,6 @@ final class EngagementCheck implements Check {
     this.cutter = cutter;
   }
 
-  /** The largest angle that a tool may have in material where it takes a depth. */
-  static double limitRad(Tool tool, double deepMm) {
-    double usual = deepMm > tool.diameterMm() + Slack.LENGTH_MM ? DEEP_LIMIT_RAD : Math.PI;
-    return tool.engagementRad().orElse(usual);
-  }
-
-  /** Whether the angle of a move has to be measured at all. */
-  static boolean asks(Passage passage, Tool tool, double deepMm) {
-    boolean byShape =
-        tool.shape() instanceof ToolShape.Vee || tool.shape() instanceof ToolShape.Drill;
-    boolean down = passage.path().to().z() < passage.path().from().z() - Slack.LENGTH_MM;
-    return passage.isFeed()
-        && !byShape
-        && !down
-        && deepMm > MaterialCheck.STANDING_MM
-        && Motions.planarMm(passage.path()) > Slack.LENGTH_MM
-        && limitRad(tool, deepMm) < Math.PI - SLACK_RAD;
-  }
-
   @Override
   public void move(Passage passage, FindingLog log) {
     allMet &=
@@ -82,12 +56,12 @@ final class EngagementCheck implements Check {
       return;
     }
     Tool tool = passage.tool().orElseThrow();
-    double limit = limitRad(tool, passage.met().orElseThrow().deepestMm());
+    double limit = EngagementLimit.limitRad(tool, passage.met().orElseThrow().deepestMm());
     double engaged = passage.engagedRad().getAsDouble();
     double feed = passage.feedMmPerMin().orElse(Double.POSITIVE_INFINITY);
     if (engaged > limit + slackRad(tool)) {
       beyond.add(new Beyond(passage, log.programIndex(), tool, engaged, limit, feed));
-    } else if (engaged > SLACK_RAD) {
+    } else if (engaged > EngagementLimit.SLACK_RAD) {
       fastest.merge(tool, feed, Math::max);
     }
     if (beyond.size() > MOST_KEPT) {
@@ -113,7 +87,7 @@ final class EngagementCheck implements Check {
 
   private double slackRad(Tool tool) {
     double cell = cutter.map(StockCutter::cellMm).orElse(0.0);
-    return SLACK_RAD + WALLS * cell / tool.radiusMm();
+    return EngagementLimit.SLACK_RAD + WALLS * cell / tool.radiusMm();
   }
 
   /** What the chip load gives; without it or the speed, the fastest cut within the limit. */

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Collects what the checks object to: merges neighbouring lines with the same fault, keeps {@link
- * DryRunResult#SHOWN_PER_CODE} of each code and counts the rest. Its memory does not grow with the
+ * FindingCount#SHOWN_PER_CODE} of each code and counts the rest. Its memory does not grow with the
  * programs.
  */
 final class FindingLog {
@@ -125,7 +125,7 @@ final class FindingLog {
     all.found++;
     all.last = next;
     all.lastProgram = programIndex;
-    if (all.shown.size() < DryRunResult.SHOWN_PER_CODE) {
+    if (all.shown.size() < FindingCount.SHOWN_PER_CODE) {
       all.shown.add(next);
       all.programOfShown.add(programIndex);
     }

@@ -61,7 +61,7 @@ final class FreePieceCheck implements Check {
   }
 
   private void cutsFreePiece(Passage passage, FindingLog log) {
-    Optional<Met> met = passage.met().filter(m -> m.deepestMm() > MaterialCheck.STANDING_MM);
+    Optional<Met> met = passage.met().filter(m -> m.deepestMm() > Slack.STANDING_MM);
     if (map == null || met.isEmpty()) {
       return;
     }

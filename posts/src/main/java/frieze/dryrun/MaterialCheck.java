@@ -11,9 +11,6 @@ import java.util.List;
  * depth than the tool's limit.
  */
 final class MaterialCheck implements Check {
-  /** Less material than this is what rounding leaves standing. */
-  static final double STANDING_MM = 0.02;
-
   private final boolean stockIsKnown;
   private boolean allMet = true;
 
@@ -28,7 +25,7 @@ final class MaterialCheck implements Check {
       return;
     }
     double deep = passage.met().get().deepestMm();
-    if (deep <= STANDING_MM) {
+    if (deep <= Slack.STANDING_MM) {
       return;
     }
     if (passage.isRapid()) {
@@ -49,7 +46,7 @@ final class MaterialCheck implements Check {
       return;
     }
     double beyond = deep - tool.passDepthMm().getAsDouble();
-    if (beyond > STANDING_MM) {
+    if (beyond > Slack.STANDING_MM) {
       log.add(
           FindingCode.PASS_TOO_DEEP,
           passage,

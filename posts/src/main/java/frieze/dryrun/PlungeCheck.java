@@ -33,7 +33,7 @@ final class PlungeCheck implements Check {
     if (!passage.isFeed() || stock.isEmpty() || passage.belowTop().isEmpty()) {
       return;
     }
-    if (passage.met().map(met -> met.deepestMm() <= MaterialCheck.STANDING_MM).orElse(false)) {
+    if (passage.met().map(met -> met.deepestMm() <= Slack.STANDING_MM).orElse(false)) {
       return;
     }
     if (passage.tool().isEmpty()) {

@@ -11,5 +11,8 @@ final class Slack {
   /** Feeds: half of the last digit of inches per minute with one decimal is 1.27 mm/min. */
   static final double FEED_MM_PER_MIN = 1.3;
 
+  /** Less material than this is what rounding leaves standing. */
+  static final double STANDING_MM = 0.02;
+
   private Slack() {}
 }

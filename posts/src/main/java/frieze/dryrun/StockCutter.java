@@ -87,7 +87,7 @@ final class StockCutter {
     // What is only grazed does not count: a sliver of a wall is as thick as the wall is high.
     Met met = field.materialUnder(path, tool.shape());
     passage.setMet(met);
-    if (EngagementCheck.asks(passage, tool, met.deepestMm())) {
+    if (EngagementLimit.asks(passage, tool, met.deepestMm())) {
       passage.setEngagedRad(
           engagement.largestRad(path, tool, met.standingMm() - path.box().minZ()));
     }

@@ -269,10 +269,10 @@ class ChecksTest {
       text.append("G0 X").append(30 + i).append(" Z2\nG0 Z5\n");
     }
     DryRunResult result = Bench.run(Bench.KNOWN, text + "M2\n");
-    assertThat(result.findings()).hasSize(DryRunResult.SHOWN_PER_CODE);
+    assertThat(result.findings()).hasSize(FindingCount.SHOWN_PER_CODE);
     assertThat(result.counts())
         .containsExactly(
-            new FindingCount(FindingCode.LOW_TRAVEL, 100, DryRunResult.SHOWN_PER_CODE));
+            new FindingCount(FindingCode.LOW_TRAVEL, 100, FindingCount.SHOWN_PER_CODE));
   }
 
   @Test

@@ -74,23 +74,23 @@ class MetTest {
   void a_slot_deeper_than_the_tool_is_wide_may_have_half_a_turn_only_by_halves() {
     Tool tool = Bench.FLAT;
     double wide = tool.diameterMm();
-    assertThat(EngagementCheck.limitRad(tool, wide)).isEqualTo(Math.PI);
-    assertThat(EngagementCheck.limitRad(tool, wide + 0.01)).isEqualTo(Math.PI / 2);
-    assertThat(EngagementCheck.limitRad(tool.withEngagement(1), wide + 0.01)).isEqualTo(1);
+    assertThat(EngagementLimit.limitRad(tool, wide)).isEqualTo(Math.PI);
+    assertThat(EngagementLimit.limitRad(tool, wide + 0.01)).isEqualTo(Math.PI / 2);
+    assertThat(EngagementLimit.limitRad(tool.withEngagement(1), wide + 0.01)).isEqualTo(1);
   }
 
   @Test
   void the_rim_is_measured_where_a_limited_tool_feeds_along() {
     Tool tool = Bench.FLAT.withEngagement(2);
     Passage along = bit().feed(0, 9, -3, 9, 9, -3);
-    assertThat(EngagementCheck.asks(along, tool, 3)).isTrue();
-    assertThat(EngagementCheck.asks(along, tool, 0.02)).isFalse();
-    assertThat(EngagementCheck.asks(along, Bench.FLAT, 3)).isFalse();
-    assertThat(EngagementCheck.asks(along, Bench.DRILL.withEngagement(2), 3)).isFalse();
-    assertThat(EngagementCheck.asks(bit().rapid(0, 9, -3, 9, 9, -3), tool, 3)).isFalse();
-    assertThat(EngagementCheck.asks(bit().feed(0, 9, -3, 9, 9, -3.01), tool, 3)).isFalse();
-    assertThat(EngagementCheck.asks(bit().feed(0, 9, -3, 9, 9, -2), tool, 3)).isTrue();
-    assertThat(EngagementCheck.asks(bit().feed(9, 9, -3, 9, 9, -2), tool, 3)).isFalse();
+    assertThat(EngagementLimit.asks(along, tool, 3)).isTrue();
+    assertThat(EngagementLimit.asks(along, tool, 0.02)).isFalse();
+    assertThat(EngagementLimit.asks(along, Bench.FLAT, 3)).isFalse();
+    assertThat(EngagementLimit.asks(along, Bench.DRILL.withEngagement(2), 3)).isFalse();
+    assertThat(EngagementLimit.asks(bit().rapid(0, 9, -3, 9, 9, -3), tool, 3)).isFalse();
+    assertThat(EngagementLimit.asks(bit().feed(0, 9, -3, 9, 9, -3.01), tool, 3)).isFalse();
+    assertThat(EngagementLimit.asks(bit().feed(0, 9, -3, 9, 9, -2), tool, 3)).isTrue();
+    assertThat(EngagementLimit.asks(bit().feed(9, 9, -3, 9, 9, -2), tool, 3)).isFalse();
   }
 
   @Test
