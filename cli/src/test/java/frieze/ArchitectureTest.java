@@ -4,6 +4,7 @@ import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -133,6 +134,29 @@ class ArchitectureTest {
           .resideInAnyPackage("frieze.job..", "frieze.sheet..", "frieze.cli..")
           .because("how a value is read has nothing to do with what it is good for");
 
+  private static final ArchRule THE_DRY_RUN_HAS_STOREYS =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .layer("said")
+          .definedBy("frieze.dryrun.finding")
+          .layer("seen")
+          .definedBy("frieze.dryrun.scene")
+          .layer("asked")
+          .definedBy("frieze.dryrun.check")
+          .layer("torch")
+          .definedBy("frieze.dryrun.torch")
+          .layer("run")
+          .definedBy("frieze.dryrun")
+          .whereLayer("run")
+          .mayNotBeAccessedByAnyLayer()
+          .whereLayer("asked")
+          .mayOnlyBeAccessedByLayers("run")
+          .whereLayer("torch")
+          .mayOnlyBeAccessedByLayers("run")
+          .whereLayer("seen")
+          .mayOnlyBeAccessedByLayers("asked", "torch", "run")
+          .because("a check sees moves and says what it found, and knows nobody who asks it");
+
   private static final ArchRule POSTS_DO_NOT_PLAN =
       noClasses()
           .that()
@@ -253,6 +277,7 @@ class ArchitectureTest {
         THE_READER_SHARES_NOTHING_WITH_THE_WRITER,
         MATERIAL_AND_TIME_KNOW_NO_PROGRAM,
         TABLES_OF_KEYS_KNOW_NO_JOB,
+        THE_DRY_RUN_HAS_STOREYS,
         POSTS_DO_NOT_PLAN,
         INTENTS_KNOW_NO_TOOLPATH,
         ONLY_THE_COMMAND_LINE_TOUCHES_THE_DISK,

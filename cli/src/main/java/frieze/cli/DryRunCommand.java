@@ -3,7 +3,7 @@ package frieze.cli;
 import frieze.dryrun.DryRun;
 import frieze.dryrun.DryRunResult;
 import frieze.dryrun.ProgramText;
-import frieze.dryrun.Surroundings;
+import frieze.dryrun.scene.Surroundings;
 import frieze.field.StockField;
 import frieze.job.Build;
 import frieze.job.ChosenPost;

@@ -2,8 +2,8 @@ package frieze.cli;
 
 import frieze.diagnostic.Code;
 import frieze.diagnostic.Diagnostic;
-import frieze.dryrun.Finding;
 import frieze.dryrun.ProgramReport;
+import frieze.dryrun.finding.Finding;
 import frieze.job.BrokenProgram;
 import frieze.job.Build;
 import frieze.job.BuiltPanel;

@@ -1,6 +1,6 @@
 package frieze.cli;
 
-import frieze.dryrun.Surroundings;
+import frieze.dryrun.scene.Surroundings;
 import frieze.job.Shop;
 import frieze.keys.OptionText;
 import frieze.motion.Executed.MachinePosition;

@@ -2,7 +2,7 @@ package frieze.job;
 
 import frieze.dryrun.DryRun;
 import frieze.dryrun.DryRunResult;
-import frieze.dryrun.Surroundings;
+import frieze.dryrun.scene.Surroundings;
 import frieze.lower.FileNames;
 import frieze.lower.Lowering;
 import frieze.lower.Run;

@@ -15,7 +15,7 @@ import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.Severity;
 import frieze.dryrun.Clamping;
 import frieze.dryrun.DryRunResult;
-import frieze.dryrun.Surroundings;
+import frieze.dryrun.scene.Surroundings;
 import frieze.field.DepthMap;
 import frieze.keys.JobCode;
 import frieze.layout.Panel;

@@ -4,8 +4,8 @@ import frieze.curve.Tolerances;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.Severity;
 import frieze.diagnostic.SourceSpan;
-import frieze.dryrun.Finding;
-import frieze.dryrun.NotChecked;
+import frieze.dryrun.finding.Finding;
+import frieze.dryrun.finding.NotChecked;
 import frieze.shop.CutSquareness;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -24,8 +24,8 @@ final class PanelVerdict {
 
   private static final String TORCH_ERRORS =
       "the true kerf, the height of the torch, worn parts of it, and heat that bends the sheet. The"
-          + " cut's walls lean by a few degrees, one side of the kerf more than the other. As common"
-          + " practice, expect half a millimetre (about 0.02 in).";
+          + " cut's walls lean by a few degrees, one side of the kerf more than the other. As"
+          + " common practice, expect half a millimetre (about 0.02 in).";
 
   private final PanelFacts panel;
   private final Measures measures;

@@ -2,7 +2,7 @@ package frieze.job;
 
 import frieze.diagnostic.BadInputException;
 import frieze.dryrun.DryRunResult;
-import frieze.dryrun.Finding;
+import frieze.dryrun.finding.Finding;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;

@@ -18,7 +18,7 @@ import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.SourceSpan;
 import frieze.dryrun.DryRun;
 import frieze.dryrun.DryRunResult;
-import frieze.dryrun.Surroundings;
+import frieze.dryrun.scene.Surroundings;
 import frieze.fixtures.OpenIcons;
 import frieze.layout.Opening;
 import frieze.layout.Panel;

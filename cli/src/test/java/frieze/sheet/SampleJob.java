@@ -14,7 +14,7 @@ import frieze.design.Work;
 import frieze.diagnostic.SourceSpan;
 import frieze.dryrun.DryRun;
 import frieze.dryrun.DryRunResult;
-import frieze.dryrun.Surroundings;
+import frieze.dryrun.scene.Surroundings;
 import frieze.field.DepthMap;
 import frieze.field.StockField;
 import frieze.layout.Arrangement;

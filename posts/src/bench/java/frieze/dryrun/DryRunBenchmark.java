@@ -1,5 +1,6 @@
 package frieze.dryrun;
 
+import frieze.dryrun.scene.Surroundings;
 import frieze.rs274.ReadingRules;
 import frieze.shop.Material;
 import frieze.shop.Stock;

@@ -1,5 +1,6 @@
 package frieze.dryrun;
 
+import frieze.dryrun.scene.Surroundings;
 import java.util.List;
 
 /**

@@ -1,6 +1,8 @@
 package frieze.dryrun;
 
 import frieze.curve.Point;
+import frieze.dryrun.finding.Words;
+import frieze.dryrun.scene.Passage;
 import frieze.motion.Box;
 import frieze.motion.Motion;
 import frieze.motion.Position;

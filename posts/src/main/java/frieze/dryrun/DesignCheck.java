@@ -2,6 +2,12 @@ package frieze.dryrun;
 
 import frieze.design.Intent;
 import frieze.diagnostic.Severity;
+import frieze.dryrun.finding.Amount;
+import frieze.dryrun.finding.Finding;
+import frieze.dryrun.finding.FindingCode;
+import frieze.dryrun.finding.FindingCount;
+import frieze.dryrun.finding.Words;
+import frieze.dryrun.scene.StockCutter;
 import frieze.gouge.Discrepancy;
 import frieze.gouge.GougeCheck;
 import frieze.shop.Setup;

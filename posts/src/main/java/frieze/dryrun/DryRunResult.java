@@ -1,6 +1,10 @@
 package frieze.dryrun;
 
 import frieze.clock.TimeSpent;
+import frieze.dryrun.finding.Finding;
+import frieze.dryrun.finding.FindingCode;
+import frieze.dryrun.finding.FindingCount;
+import frieze.dryrun.finding.NotChecked;
 import frieze.field.StockField;
 import frieze.gouge.GougeCheck;
 import java.util.ArrayList;

@@ -1,5 +1,6 @@
 package frieze.dryrun;
 
+import frieze.dryrun.scene.Range;
 import frieze.motion.Box;
 import java.util.Optional;
 

@@ -2,6 +2,9 @@ package frieze.dryrun;
 
 import frieze.clock.ClockAccount;
 import frieze.clock.TimeSpent;
+import frieze.dryrun.scene.Passage;
+import frieze.dryrun.scene.StockBox;
+import frieze.dryrun.scene.Surroundings;
 import frieze.field.DepthMap;
 import frieze.motion.Box;
 import java.util.ArrayList;

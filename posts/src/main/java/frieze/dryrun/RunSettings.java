@@ -1,6 +1,7 @@
 package frieze.dryrun;
 
 import frieze.clock.ClockSettings;
+import frieze.dryrun.scene.TorchFacts;
 import java.util.Optional;
 import java.util.OptionalDouble;
 

@@ -1,5 +1,9 @@
 package frieze.dryrun;
 
+import frieze.dryrun.finding.Amount;
+import frieze.dryrun.finding.Finding;
+import frieze.dryrun.finding.FindingCode;
+import frieze.dryrun.finding.Words;
 import frieze.shop.Machine;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,5 +1,6 @@
 package frieze.dryrun;
 
+import frieze.dryrun.scene.Passage;
 import frieze.motion.Box;
 import frieze.motion.Motions;
 import java.util.OptionalDouble;

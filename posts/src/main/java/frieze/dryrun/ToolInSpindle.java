@@ -1,5 +1,8 @@
 package frieze.dryrun;
 
+import frieze.dryrun.scene.Passage;
+import frieze.dryrun.scene.StockBox;
+import frieze.dryrun.scene.Surroundings;
 import frieze.motion.Executed;
 import java.util.Optional;
 import java.util.OptionalInt;

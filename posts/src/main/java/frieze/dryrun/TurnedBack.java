@@ -1,5 +1,9 @@
 package frieze.dryrun;
 
+import frieze.dryrun.finding.Finding;
+import frieze.dryrun.finding.FindingCode;
+import frieze.dryrun.finding.FindingCount;
+import frieze.dryrun.scene.Surroundings;
 import frieze.motion.Executed;
 import frieze.motion.Executed.KnownAxes;
 import frieze.motion.Executed.MachinePosition;

@@ -1,5 +1,6 @@
 package frieze.dryrun;
 
+import frieze.dryrun.scene.Range;
 import java.util.Optional;
 
 /**

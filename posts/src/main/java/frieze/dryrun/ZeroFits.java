@@ -1,5 +1,9 @@
 package frieze.dryrun;
 
+import frieze.dryrun.check.TravelCheck;
+import frieze.dryrun.finding.Words;
+import frieze.dryrun.scene.Range;
+import frieze.dryrun.scene.Slack;
 import frieze.shop.Machine;
 import java.util.ArrayList;
 import java.util.List;

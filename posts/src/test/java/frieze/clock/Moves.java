@@ -28,7 +28,7 @@ final class Moves {
     return add(Kind.RAPID, new Motion.Straight(at, new Position(x, y, z)), OptionalDouble.empty());
   }
 
-  Moves feed(double x, double y, double z, double feedMmPerMin) {
+  public Moves feed(double x, double y, double z, double feedMmPerMin) {
     return add(
         Kind.FEED, new Motion.Straight(at, new Position(x, y, z)), OptionalDouble.of(feedMmPerMin));
   }

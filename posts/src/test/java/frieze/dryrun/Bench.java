@@ -1,5 +1,6 @@
 package frieze.dryrun;
 
+import frieze.dryrun.scene.Surroundings;
 import frieze.motion.Executed.MachinePosition;
 import frieze.rs274.ReadingRules;
 import frieze.shop.KeepOut;
@@ -15,7 +16,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /** A small shop, good programs for it, and short words for dry-running them. */
-final class Bench {
+public final class Bench {
   static final Tool FLAT =
       new Tool(
           "flat 1/4",
@@ -44,10 +45,10 @@ final class Bench {
           12000,
           1000,
           400);
-  static final Stock STOCK =
+  public static final Stock STOCK =
       new Stock(
           new Material("white ash", Material.Kind.HARDWOOD), 300, 150, List.of(19.0, 19.1), false);
-  static final Surroundings KNOWN =
+  public static final Surroundings KNOWN =
       Surroundings.UNKNOWN
           .withMachine(machine(false))
           .withStock(STOCK, Zero.LEFT_FRONT_TOP)
@@ -133,7 +134,7 @@ final class Bench {
     return ProgramText.of(name, text.getBytes(StandardCharsets.UTF_8), ReadingRules.REPORT);
   }
 
-  static DryRunResult run(Surroundings known, String... texts) {
+  public static DryRunResult run(Surroundings known, String... texts) {
     List<ProgramText> programs = new ArrayList<>();
     for (String text : texts) {
       programs.add(program("p" + (programs.size() + 1) + ".nc", text));
@@ -142,7 +143,7 @@ final class Bench {
   }
 
   /** The same, on a machine that moves in its own way. */
-  static DryRunResult run(Surroundings known, ReadingRules.Paths paths, String text) {
+  public static DryRunResult run(Surroundings known, ReadingRules.Paths paths, String text) {
     ReadingRules rules = ReadingRules.REPORT.but().paths(paths).build();
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     return DryRun.in(known).run(List.of(ProgramText.of("p1.nc", bytes, rules)));

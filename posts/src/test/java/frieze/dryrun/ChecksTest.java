@@ -4,6 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import frieze.diagnostic.Code;
+import frieze.dryrun.finding.Finding;
+import frieze.dryrun.finding.FindingCode;
+import frieze.dryrun.finding.FindingCount;
+import frieze.dryrun.finding.NotChecked;
+import frieze.dryrun.scene.Range;
+import frieze.dryrun.scene.Surroundings;
 import frieze.rs274.ReadingRules.Paths;
 import frieze.rs274.ReadingRules.Rapids;
 import frieze.shop.KeepOut;

@@ -7,6 +7,8 @@ import frieze.curve.Line;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.design.Intent;
+import frieze.dryrun.finding.FindingCode;
+import frieze.dryrun.scene.Surroundings;
 import frieze.shop.Setup;
 import frieze.shop.Zero;
 import java.util.List;

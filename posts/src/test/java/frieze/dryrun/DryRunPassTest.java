@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import frieze.clock.TimeSpent;
+import frieze.dryrun.finding.Finding;
+import frieze.dryrun.finding.FindingCode;
+import frieze.dryrun.scene.Surroundings;
 import frieze.rs274.ReadingRules;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;

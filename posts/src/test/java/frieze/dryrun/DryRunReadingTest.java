@@ -2,6 +2,11 @@ package frieze.dryrun;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import frieze.dryrun.finding.Amount;
+import frieze.dryrun.finding.Finding;
+import frieze.dryrun.finding.FindingCode;
+import frieze.dryrun.scene.Range;
+import frieze.dryrun.scene.Surroundings;
 import frieze.rs274.ProgramCode;
 import frieze.shop.Zero;
 import java.util.List;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import frieze.clock.ClockAccount;
 import frieze.clock.ClockSettings;
 import frieze.clock.MotionClock;
+import frieze.dryrun.scene.Passage;
 import frieze.motion.Executed;
 import frieze.motion.Executed.Kind;
 import frieze.motion.Motion;

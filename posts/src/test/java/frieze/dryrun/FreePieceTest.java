@@ -2,6 +2,12 @@ package frieze.dryrun;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import frieze.dryrun.check.FreePieceCheck;
+import frieze.dryrun.finding.Amount;
+import frieze.dryrun.finding.Finding;
+import frieze.dryrun.finding.FindingCode;
+import frieze.dryrun.finding.NotChecked;
+import frieze.dryrun.scene.Surroundings;
 import frieze.shop.Stock;
 import frieze.shop.Tool;
 import frieze.shop.ToolShape;

@@ -3,6 +3,15 @@ package frieze.dryrun;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import frieze.dryrun.check.KeepOutCheck;
+import frieze.dryrun.finding.Amount;
+import frieze.dryrun.finding.Finding;
+import frieze.dryrun.finding.FindingCode;
+import frieze.dryrun.finding.NotChecked;
+import frieze.dryrun.scene.FindingLog;
+import frieze.dryrun.scene.Passage;
+import frieze.dryrun.scene.Slack;
+import frieze.dryrun.scene.Surroundings;
 import frieze.motion.Executed.KnownAxes;
 import frieze.motion.Motion;
 import frieze.motion.Plane;

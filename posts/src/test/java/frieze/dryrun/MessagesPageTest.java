@@ -2,6 +2,7 @@ package frieze.dryrun;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import frieze.dryrun.finding.FindingCode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;

@@ -4,6 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import frieze.curve.Point;
+import frieze.dryrun.check.MaterialCheck;
+import frieze.dryrun.finding.Amount;
+import frieze.dryrun.finding.Finding;
+import frieze.dryrun.finding.FindingCode;
+import frieze.dryrun.finding.FindingCount;
+import frieze.dryrun.scene.EngagementLimit;
+import frieze.dryrun.scene.FindingLog;
+import frieze.dryrun.scene.Passage;
+import frieze.dryrun.scene.Surroundings;
 import frieze.field.Met;
 import frieze.motion.Executed;
 import frieze.motion.Executed.KnownAxes;

@@ -1,6 +1,10 @@
 package frieze.dryrun;
 
 import frieze.diagnostic.SourceSpan;
+import frieze.dryrun.scene.FindingLog;
+import frieze.dryrun.scene.Passage;
+import frieze.dryrun.scene.StockBox;
+import frieze.dryrun.scene.Surroundings;
 import frieze.motion.Executed;
 import frieze.motion.Executed.KnownAxes;
 import frieze.motion.Executed.MachinePosition;
@@ -11,7 +15,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Single moves, and the passages that checks see, without a text. */
-final class Moves {
+public final class Moves {
   private final Surroundings known;
   private Optional<Tool> tool = Optional.empty();
   private KnownAxes from = KnownAxes.ALL;
@@ -26,18 +30,18 @@ final class Moves {
     this.known = known;
   }
 
-  static Moves in(Surroundings known) {
+  public static Moves in(Surroundings known) {
     return new Moves(known);
   }
 
   /** A log that has a program. */
-  static FindingLog log() {
+  public static FindingLog log() {
     FindingLog log = new FindingLog();
     log.startProgram("p.nc");
     return log;
   }
 
-  static SourceSpan line(int number) {
+  public static SourceSpan line(int number) {
     return new SourceSpan("p.nc", number, 1, 1);
   }
 
@@ -46,7 +50,7 @@ final class Moves {
     return this;
   }
 
-  Moves known(KnownAxes atStart, KnownAxes atEnd) {
+  public Moves known(KnownAxes atStart, KnownAxes atEnd) {
     from = atStart;
     to = atEnd;
     return this;
@@ -83,7 +87,7 @@ final class Moves {
     return passage(Executed.Kind.RAPID, straight(ends));
   }
 
-  Passage feed(double... ends) {
+  public Passage feed(double... ends) {
     return passage(Executed.Kind.FEED, straight(ends));
   }
 
@@ -91,7 +95,7 @@ final class Moves {
     return passage(Executed.Kind.PROBE, straight(ends));
   }
 
-  Passage feed(Motion path) {
+  public Passage feed(Motion path) {
     return passage(Executed.Kind.FEED, path);
   }
 
@@ -112,7 +116,7 @@ final class Moves {
         span);
   }
 
-  static Motion straight(double... ends) {
+  public static Motion straight(double... ends) {
     return new Motion.Straight(
         new Position(ends[0], ends[1], ends[2]), new Position(ends[3], ends[4], ends[5]));
   }

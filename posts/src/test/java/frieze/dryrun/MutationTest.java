@@ -3,6 +3,8 @@ package frieze.dryrun;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import frieze.diagnostic.Code;
+import frieze.dryrun.finding.Finding;
+import frieze.dryrun.finding.FindingCode;
 import frieze.rs274.ProgramCode;
 import java.util.List;
 import java.util.stream.Stream;
@@ -87,8 +89,24 @@ class MutationTest {
             "G1 Z0 F400"),
         new Mutation(
             "ten times the feed",
-            "F1200\nG3 X160 Y50 I0 J10\nG1 Y90\nG3 X150 Y100 I-10 J0\nG1 X50\nG3 X40 Y90 I0 J-10\nG1 Y50\nG3 X50 Y40 I10 J0\nG1 X90",
-            "F12000\nG3 X160 Y50 I0 J10\nG1 Y90\nG3 X150 Y100 I-10 J0\nG1 X50\nG3 X40 Y90 I0 J-10\nG1 Y50\nG3 X50 Y40 I10 J0\nG1 X90",
+            "F1200\n"
+                + "G3 X160 Y50 I0 J10\n"
+                + "G1 Y90\n"
+                + "G3 X150 Y100 I-10 J0\n"
+                + "G1 X50\n"
+                + "G3 X40 Y90 I0 J-10\n"
+                + "G1 Y50\n"
+                + "G3 X50 Y40 I10 J0\n"
+                + "G1 X90",
+            "F12000\n"
+                + "G3 X160 Y50 I0 J10\n"
+                + "G1 Y90\n"
+                + "G3 X150 Y100 I-10 J0\n"
+                + "G1 X50\n"
+                + "G3 X40 Y90 I0 J-10\n"
+                + "G1 Y50\n"
+                + "G3 X50 Y40 I10 J0\n"
+                + "G1 X90",
             FindingCode.FEED_BEYOND_TOOL,
             "G1 X150 F12000"),
         new Mutation(

@@ -3,6 +3,9 @@ package frieze.dryrun;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import frieze.dryrun.check.CornerCheck;
+import frieze.dryrun.finding.FindingCode;
+import frieze.dryrun.scene.Surroundings;
 import frieze.fixtures.Seeds;
 import frieze.motion.Executed;
 import frieze.motion.Executed.KnownAxes;

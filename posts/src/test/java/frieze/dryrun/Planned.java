@@ -15,6 +15,7 @@ import frieze.design.Motif;
 import frieze.design.Tabs;
 import frieze.design.Work;
 import frieze.diagnostic.SourceSpan;
+import frieze.dryrun.scene.Surroundings;
 import frieze.layout.Opening;
 import frieze.layout.Panel;
 import frieze.layout.Placement;

@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import frieze.diagnostic.Code;
+import frieze.dryrun.finding.FindingCode;
 import frieze.shop.Zero;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,6 +3,9 @@ package frieze.dryrun;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import frieze.dryrun.check.ThinStripCheck;
+import frieze.dryrun.scene.GridPieces;
+import frieze.dryrun.scene.StandingMap;
 import frieze.field.StockField;
 import frieze.fixtures.Seeds;
 import frieze.motion.Motion;

@@ -4,6 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import frieze.diagnostic.SourceSpan;
+import frieze.dryrun.finding.Finding;
+import frieze.dryrun.finding.FindingCode;
+import frieze.dryrun.finding.NotChecked;
+import frieze.dryrun.scene.FindingLog;
+import frieze.dryrun.torch.TorchCheck;
 import frieze.motion.Executed;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -5,6 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import frieze.curve.Point;
 import frieze.diagnostic.SourceSpan;
+import frieze.dryrun.finding.Amount;
+import frieze.dryrun.finding.Finding;
+import frieze.dryrun.finding.FindingCode;
+import frieze.dryrun.scene.FindingLog;
+import frieze.dryrun.scene.Slack;
+import frieze.dryrun.scene.TorchFacts;
+import frieze.dryrun.torch.TorchEdgesTest;
+import frieze.dryrun.torch.TorchPartCheck;
 import frieze.motion.Executed;
 import frieze.region.Region;
 import java.util.List;

@@ -3,6 +3,12 @@ package frieze.dryrun;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import frieze.dryrun.check.TravelCheck;
+import frieze.dryrun.finding.Finding;
+import frieze.dryrun.finding.NotChecked;
+import frieze.dryrun.scene.FindingLog;
+import frieze.dryrun.scene.Slack;
+import frieze.dryrun.scene.Surroundings;
 import frieze.motion.Executed.KnownAxes;
 import frieze.motion.Executed.MachinePosition;
 import java.util.List;

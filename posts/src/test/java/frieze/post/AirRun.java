@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import frieze.dryrun.DryRun;
 import frieze.dryrun.DryRunResult;
-import frieze.dryrun.Finding;
-import frieze.dryrun.Surroundings;
+import frieze.dryrun.finding.Finding;
+import frieze.dryrun.scene.Surroundings;
 import frieze.lower.FileNames;
 import frieze.lower.Lowering;
 import frieze.lower.Run;
