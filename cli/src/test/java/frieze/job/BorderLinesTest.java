@@ -11,7 +11,7 @@ import frieze.curve.Point;
 import frieze.curve.Segment;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
-import frieze.dryrun.Finding;
+import frieze.dryrun.finding.Finding;
 import frieze.lower.FileNames;
 import frieze.post.Post;
 import frieze.post.Posting;
