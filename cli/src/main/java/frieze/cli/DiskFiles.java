@@ -12,11 +12,20 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
 /** The files of the disk. It keeps what it has read, so that messages can show the lines. */
 final class DiskFiles implements SourceFiles {
+  /** The largest picture that is read, with four bytes for each of its pixels. */
+  private static final long MOST_BYTES = 200_000_000;
+
+  /** A picture is in memory twice while it is read. */
+  private static final int PART_OF_MEMORY = 8;
+
+  private static final long MEGA = 1_000_000;
+
   private final Path folder;
   private final Map<String, byte[]> read = new HashMap<>();
 
@@ -36,12 +45,29 @@ final class DiskFiles implements SourceFiles {
       if (Files.isDirectory(path)) {
         throw new FileSystemException(name, null, "is a folder, not a file");
       }
+      refuseLarge(name, path);
       content = Files.readAllBytes(path);
     } catch (InvalidPathException e) {
       throw new IOException("not a file name: " + name, e);
     }
     read.put(name, content);
     return content;
+  }
+
+  /** A file larger than memory would end in no message that helps. */
+  private static void refuseLarge(String name, Path path) throws IOException {
+    long most = Math.min(MOST_BYTES, Runtime.getRuntime().maxMemory() / PART_OF_MEMORY);
+    long size = Files.size(path);
+    if (size > most) {
+      throw new BadInputException(
+          Diagnostic.error(
+              CliCode.FILE_TOO_LARGE,
+              SourceSpan.file(name),
+              String.format(
+                  Locale.ROOT, "the file has %d MB, more than %d", size / MEGA, most / MEGA),
+              "make a picture smaller or save it as PNG or JPEG; leave out of a drawing what is"
+                  + " not cut"));
+    }
   }
 
   /**

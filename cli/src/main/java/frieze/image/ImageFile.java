@@ -29,12 +29,10 @@ public final class ImageFile {
   private static final List<String> ENDINGS =
       List.of(".png", ".jpg", ".jpeg", ".bmp", ".gif", ".tif", ".tiff");
 
-  /** Source: ITU-T T.81, table B.1. */
-  private static final byte MARKER = (byte) 0xff;
+  /** A picture that becomes clearer while it arrives comes in about ten. */
+  private static final int MOST_SCANS = 100;
 
-  private static final byte START_OF_IMAGE = (byte) 0xd8;
-  private static final byte START_OF_SCAN = (byte) 0xda;
-  private static final byte END_OF_IMAGE = (byte) 0xd9;
+  private static final int GIF_EXCESS = 2;
 
   /** What reading and tracing take at their peak; measured. */
   private static final int BYTES_A_PIXEL = 32;
@@ -75,8 +73,8 @@ public final class ImageFile {
         // What a file says about itself is not needed, and is one more way to be hostile.
         reader.setInput(in, true, true);
         refuseHuge(name, reader);
-        refuseTruncated(name, content);
-        return Orientation.of(content).upright(grey(reader.read(0)));
+        refuseDamaged(name, content, reader);
+        return Orientation.of(content).upright(grey(pixels(name, reader)));
       } finally {
         reader.dispose();
       }
@@ -117,24 +115,60 @@ public final class ImageFile {
     }
   }
 
-  /** A JPEG that breaks off is grey from there on; the platform's reader says nothing. */
-  private static void refuseTruncated(String name, byte[] content) {
-    boolean jpeg = content.length > 2 && content[0] == MARKER && content[1] == START_OF_IMAGE;
-    if (jpeg && last(content, END_OF_IMAGE) < last(content, START_OF_SCAN)) {
-      throw bad(
-          ImageCode.BROKEN_PICTURE,
-          name,
-          "the picture breaks off before its end",
-          "copy it from the camera again");
+  /** Refuses what the platform's readers take for a picture without a word. */
+  private static void refuseDamaged(String name, byte[] content, ImageReader reader)
+      throws IOException {
+    if (JpegData.isJpeg(content)) {
+      if (!JpegData.isWhole(content)) {
+        throw breaksOff(name, "before its end");
+      }
+      int scans = JpegData.scans(content);
+      if (scans > MOST_SCANS) {
+        throw bad(
+            ImageCode.BROKEN_PICTURE,
+            name,
+            "the picture comes in " + scans + " scans, more than " + MOST_SCANS,
+            "open it in a picture program and save it again");
+      }
+    } else if (GifData.isGif(content)) {
+      long pixels = (long) reader.getWidth(0) * reader.getHeight(0);
+      long held = GifData.pixels(content, GIF_EXCESS * pixels);
+      if (held < pixels) {
+        throw breaksOff(name, "after " + held + " of its " + pixels + " pixels");
+      }
+      if (held >= GIF_EXCESS * pixels) {
+        throw bad(
+            ImageCode.BROKEN_PICTURE,
+            name,
+            "the file holds more than twice the " + pixels + " pixels that it says it has",
+            "open it in a picture program and save it again");
+      }
     }
   }
 
-  private static int last(byte[] content, byte code) {
-    int i = content.length - 2;
-    while (i >= 0 && !(content[i] == MARKER && content[i + 1] == code)) {
-      i--;
+  /** Reads the pixels; where some are missing, the platform's reader for JPEG only warns. */
+  private static BufferedImage pixels(String name, ImageReader reader) throws IOException {
+    boolean[] endsEarly = new boolean[1];
+    reader.addIIOReadWarningListener(
+        (source, warning) -> {
+          if (warning.toLowerCase(Locale.ROOT).contains("premature end")) {
+            endsEarly[0] = true;
+            source.abort();
+          }
+        });
+    BufferedImage picture = reader.read(0);
+    if (endsEarly[0]) {
+      throw breaksOff(name, "before its end");
     }
-    return i;
+    return picture;
+  }
+
+  private static BadInputException breaksOff(String name, String where) {
+    return bad(
+        ImageCode.BROKEN_PICTURE,
+        name,
+        "the picture breaks off " + where,
+        "copy it from the camera or from where it was saved again");
   }
 
   private static GreyImage grey(BufferedImage picture) {

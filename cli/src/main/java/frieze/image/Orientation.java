@@ -5,9 +5,9 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 
 /**
- * How a camera was held, as it noted in a JPEG file.
+ * How a camera was held, as it noted in a JPEG or PNG file, or which way up a TIFF file is.
  *
- * <p>Source: Exif 2.32, 4.5.4 and tag 274 of TIFF 6.0.
+ * <p>Source: Exif 2.32, 4.5.4; tag 274 of TIFF 6.0; chunk eXIf of PNG 1.5 with its extensions.
  *
  * @param value 1 to 8; 1 is upright
  */
@@ -17,6 +17,15 @@ record Orientation(int value) {
   private static final int APPLICATION_1 = 0xffe1;
   private static final int START_OF_SCAN = 0xffda;
   private static final int TAG = 0x0112;
+  private static final int LITTLE_TIFF = 0x49492a00;
+  private static final int BIG_TIFF = 0x4d4d002a;
+  private static final long PNG = 0x89504e470d0a1a0aL;
+
+  /** "eXIf". */
+  private static final int EXIF_CHUNK = 0x65584966;
+
+  /** The header of a directory. */
+  private static final int LEAST_BYTES = 8;
 
   /** "Exif" and two zeros. */
   private static final long HEADER = 0x457869660000L;
@@ -24,7 +33,34 @@ record Orientation(int value) {
   /** What a file says; upright if it says nothing that can be understood. */
   static Orientation of(byte[] file) {
     ByteBuffer in = ByteBuffer.wrap(file);
-    if (file.length < 4 || (in.getShort() & 0xffff) != START_OF_IMAGE) {
+    if (file.length < LEAST_BYTES) {
+      return UPRIGHT;
+    }
+    int start = in.getInt(0);
+    if (start == LITTLE_TIFF || start == BIG_TIFF) {
+      return inside(in);
+    }
+    return in.getLong(0) == PNG ? ofPng(in) : ofJpeg(in);
+  }
+
+  private static Orientation ofPng(ByteBuffer in) {
+    in.position(Long.BYTES);
+    while (in.remaining() >= 3 * Integer.BYTES) {
+      int length = in.getInt();
+      int type = in.getInt();
+      if (length < 0 || length > in.remaining() - Integer.BYTES) {
+        return UPRIGHT;
+      }
+      if (type == EXIF_CHUNK && length >= LEAST_BYTES) {
+        return inside(in.slice(in.position(), length));
+      }
+      in.position(in.position() + length + Integer.BYTES);
+    }
+    return UPRIGHT;
+  }
+
+  private static Orientation ofJpeg(ByteBuffer in) {
+    if ((in.getShort() & 0xffff) != START_OF_IMAGE) {
       return UPRIGHT;
     }
     while (in.remaining() >= 4) {

@@ -12,6 +12,7 @@ import java.awt.geom.Area;
 import java.awt.geom.Ellipse2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -126,6 +127,27 @@ class TraceCommandTest {
     Shell.Result result = new Shell(folder).run("trace", "bomb.png", "--height", "20");
     assertThat(result.code()).isEqualTo(ExitCode.BAD_INPUT.number());
     assertThat(result.err()).contains("IMG-002");
+  }
+
+  /** As an unpacked picture of 30,000 by 30,000 pixels has; the disk keeps no room for zeros. */
+  @Test
+  void a_file_larger_than_memory_is_refused_everywhere() throws IOException {
+    try (RandomAccessFile file = new RandomAccessFile(folder.resolve("raw.bmp").toFile(), "rw")) {
+      file.write(new byte[] {'B', 'M'});
+      file.setLength(2_700_000_054L);
+    }
+    Shell shell = new Shell(folder);
+    Files.writeString(folder.resolve("job.yaml"), SmallJob.TEXT.replace("leaf.svg", "raw.bmp"));
+    for (String[] call :
+        new String[][] {
+          {"trace", "raw.bmp", "--height", "50"},
+          {"look", "raw.bmp", "--height", "50"},
+          {"make", "job.yaml"}
+        }) {
+      Shell.Result result = shell.run(call);
+      assertThat(result.code()).as(result.err()).isEqualTo(ExitCode.BAD_INPUT.number());
+      assertThat(result.err()).contains("raw.bmp: error[CLI-003]: the file has 2700 MB");
+    }
   }
 
   private static byte[] pngHeader(int width, int height) {

@@ -2,6 +2,7 @@ package frieze.trace;
 
 import frieze.curve.Point;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -23,13 +24,16 @@ final class InkWindow {
   private final double[] cover;
   private final double[] drawn;
   private final double[] half;
+  private final int[] wanted;
+  private final int[] beside;
 
   /**
    * @param x0 the first column
    * @param y0 the first row, counted from the bottom
    * @param sigmaPx the blur, without that by the area of a pixel
+   * @param wanted the pixels whose ink is asked for, counted row by row from the bottom
    */
-  InkWindow(int x0, int y0, int width, int height, double sigmaPx) {
+  InkWindow(int x0, int y0, int width, int height, double sigmaPx, int[] wanted) {
     this.x0 = x0;
     this.y0 = y0;
     this.width = width;
@@ -38,17 +42,24 @@ final class InkWindow {
     this.cover = new double[(width + 2) * height];
     this.drawn = new double[width * height];
     this.half = new double[width * height];
+    this.wanted = wanted.clone();
+    this.beside = aboveAndBelow();
   }
 
-  int width() {
-    return width;
+  /** The pixels from whose rows the ink of the wanted ones comes. */
+  private int[] aboveAndBelow() {
+    BitSet all = new BitSet(width * height);
+    int reach = kernel.length - 1;
+    for (int at : wanted) {
+      int row = at / width;
+      for (int y = Math.max(0, row - reach); y <= Math.min(height - 1, row + reach); y++) {
+        all.set(y * width + at % width);
+      }
+    }
+    return all.stream().toArray();
   }
 
-  int height() {
-    return height;
-  }
-
-  /** Gives the ink of each pixel, row by row from the bottom; valid until the next call. */
+  /** Gives the ink of the wanted pixels, in their order. */
   double[] draw(List<Point> polygon) {
     Arrays.fill(cover, 0);
     for (int i = 0; i < polygon.size(); i++) {
@@ -61,11 +72,14 @@ final class InkWindow {
         drawn[y * width + x] = sum;
       }
     }
-    if (kernel.length > 1) {
-      blur(drawn, half, 1, width);
-      blur(half, drawn, width, height);
+    for (int at : beside) {
+      half[at] = blurred(drawn, at - at % width, at % width, 1, width);
     }
-    return drawn;
+    double[] ink = new double[wanted.length];
+    for (int i = 0; i < ink.length; i++) {
+      ink[i] = blurred(half, wanted[i] % width, wanted[i] / width, width, height);
+    }
+    return ink;
   }
 
   /** Adds the derivative along x of the area to the right of an edge. */
@@ -104,21 +118,24 @@ final class InkWindow {
     }
   }
 
-  /** Beyond the window its border goes on. */
-  private void blur(double[] in, double[] out, int stride, int length) {
-    int lines = in.length / length;
-    int across = stride == 1 ? width : 1;
-    for (int line = 0; line < lines; line++) {
-      int start = line * across;
-      for (int i = 0; i < length; i++) {
-        double sum = kernel[0] * in[start + i * stride];
-        for (int k = 1; k < kernel.length; k++) {
-          int before = Math.max(0, i - k);
-          int after = Math.min(length - 1, i + k);
-          sum += kernel[k] * (in[start + before * stride] + in[start + after * stride]);
-        }
-        out[start + i * stride] = sum;
+  /** One pixel of a line blurred along it; beyond the window its border goes on. */
+  private double blurred(double[] in, int start, int i, int stride, int length) {
+    int reach = kernel.length - 1;
+    int here = start + i * stride;
+    double sum = kernel[0] * in[here];
+    if (i >= reach && i + reach < length) {
+      int by = 0;
+      for (int k = 1; k <= reach; k++) {
+        by += stride;
+        sum += kernel[k] * (in[here - by] + in[here + by]);
       }
+      return sum;
     }
+    for (int k = 1; k <= reach; k++) {
+      int before = Math.max(0, i - k);
+      int after = Math.min(length - 1, i + k);
+      sum += kernel[k] * (in[start + before * stride] + in[start + after * stride]);
+    }
+    return sum;
   }
 }

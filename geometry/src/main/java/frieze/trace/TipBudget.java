@@ -1,17 +1,17 @@
 package frieze.trace;
 
 /**
- * How many tips of a picture are still fitted to their pixels: each costs some hundredths of a
- * second, and a spoilt picture is all tips.
+ * How much is still fitted to the pixels of a picture's tips: each ending that is tried costs some
+ * thousandths of a second, and a spoilt picture is all tips.
  */
 final class TipBudget {
-  private static final int MOST_TIPS = 120;
+  private static final int MOST_FITS = 1000;
 
-  private int left = MOST_TIPS;
+  private int left = MOST_FITS;
 
-  /** Whether one more may be fitted. */
-  boolean take() {
-    left--;
+  /** Whether so many more may be tried. */
+  boolean take(int fits) {
+    left -= fits;
     return left >= 0;
   }
 }

@@ -3,13 +3,20 @@ package frieze.trace;
 import frieze.curve.Bounds;
 import frieze.curve.Point;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.hipparchus.exception.MathRuntimeException;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresOptimizer.Optimum;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.ValueAndJacobianFunction;
+import org.hipparchus.util.Pair;
 
 /**
  * Finds the tip that, drawn and blurred as the picture is, agrees best with the ink around it.
@@ -51,6 +58,9 @@ final class TipFit {
   /** A narrow tip is much longer if it is sharp, so that less has to tell against that. */
   private static final double SAVED_IF_NARROW = 9;
 
+  /** A sharp tip that leaves no more than this is chosen whatever another ending would leave. */
+  private static final double LEAST_SAVED = Math.min(SAVED, SAVED_IF_NARROW);
+
   private static final double NARROW_RAD = Math.toRadians(60);
 
   /** What a rounded one must save beyond one cut off square. */
@@ -58,6 +68,9 @@ final class TipFit {
 
   /** To leave less than this part of the contrast is good in any picture. */
   private static final double ALWAYS_GOOD = 0.015;
+
+  /** Where a sharp tip leaves so much of the contrast, there is no tip at all. */
+  private static final double HOPELESS = 0.2;
 
   private final GreyImage ink;
   private final double sigma;
@@ -103,14 +116,24 @@ final class TipFit {
    */
   Optional<Fit> fit(double[] start, List<Point> seen) {
     Pixels pixels = pixels(seen);
-    if (pixels.count() <= 2 * TipShape.count(TipShape.Ending.CUT) || !budget.take()) {
+    if (pixels.count() <= 2 * TipShape.count(TipShape.Ending.CUT) || !budget.take(1)) {
       return Optional.empty();
     }
     List<Fit> fits = new ArrayList<>();
-    for (TipShape.Ending ending : TipShape.Ending.values()) {
-      best(pixels, ending, start).ifPresent(fits::add);
+    best(pixels, TipShape.Ending.SHARP, start).ifPresent(fits::add);
+    if (fits.stream().allMatch(this::mayBeBlunt)) {
+      if (!budget.take(2 * MISSING_PX.length)) {
+        return Optional.empty();
+      }
+      best(pixels, TipShape.Ending.CUT, start).ifPresent(fits::add);
+      best(pixels, TipShape.Ending.ROUND, start).ifPresent(fits::add);
     }
     return chosen(fits);
+  }
+
+  /** Whether another ending could be chosen before a sharp one, and be good. */
+  private boolean mayBeBlunt(Fit sharp) {
+    return sharp.squares() > LEAST_SAVED && noise * Math.sqrt(sharp.unexplained()) < HOPELESS;
   }
 
   /** The simplest that explains the ink as well as any; where none does, noise is what is left. */
@@ -213,9 +236,10 @@ final class TipFit {
 
   private Optional<Fit> solved(Pixels pixels, TipShape.Ending ending, double[] start) {
     double optics = Math.sqrt(Math.max(0, sigma * sigma - 1 / 12.0));
-    InkWindow window = new InkWindow(pixels.x0, pixels.y0, pixels.width, pixels.height, optics);
+    InkWindow window =
+        new InkWindow(pixels.x0, pixels.y0, pixels.width, pixels.height, optics, pixels.at);
     double reach = pixels.farthest(new Point(start[0], start[1])) + MARGIN * sigma;
-    Model model = new Model(ending, window, pixels, reach, noise);
+    Model model = new Model(ending, window, reach, noise);
     try {
       Optimum found =
           new LevenbergMarquardtOptimizer()
@@ -223,7 +247,8 @@ final class TipFit {
               .withParameterRelativeTolerance(CLOSE)
               .optimize(
                   new LeastSquaresBuilder()
-                      .model(model::values, model::derivatives)
+                      .model(model)
+                      .lazyEvaluation(true)
                       .target(pixels.values)
                       .start(start)
                       .maxEvaluations(MOST_STEPS)
@@ -237,29 +262,60 @@ final class TipFit {
   }
 
   /** The ink of a tip at the pixels, in units of the noise. */
-  private record Model(
-      TipShape.Ending ending, InkWindow window, Pixels pixels, double reach, double noise) {
-    double[] values(double[] numbers) {
-      double[] drawn = window.draw(new TipShape(ending, numbers).polygon(reach));
-      double[] values = new double[pixels.count()];
-      for (int i = 0; i < values.length; i++) {
-        values[i] = drawn[pixels.at[i]] / noise;
-      }
-      return values;
+  private static final class Model implements ValueAndJacobianFunction {
+    private final TipShape.Ending ending;
+    private final InkWindow window;
+    private final double reach;
+    private final double noise;
+    private double[] lastNumbers = {};
+    private double[] lastValues = {};
+
+    Model(TipShape.Ending ending, InkWindow window, double reach, double noise) {
+      this.ending = ending;
+      this.window = window;
+      this.reach = reach;
+      this.noise = noise;
     }
 
-    double[][] derivatives(double[] numbers) {
-      double[] here = values(numbers);
+    @Override
+    public Pair<RealVector, RealMatrix> value(RealVector point) {
+      double[] numbers = point.toArray();
+      return Pair.create(computeValue(numbers), computeJacobian(numbers));
+    }
+
+    @Override
+    public RealVector computeValue(double[] numbers) {
+      return new ArrayRealVector(values(numbers), false);
+    }
+
+    @Override
+    public RealMatrix computeJacobian(double[] numbers) {
+      double[] here = Arrays.equals(numbers, lastNumbers) ? lastValues : values(numbers);
       double[][] derivatives = new double[here.length][numbers.length];
       for (int k = 0; k < numbers.length; k++) {
         double[] moved = numbers.clone();
         moved[k] += SMALL;
-        double[] there = values(moved);
+        double[] there = drawn(moved);
         for (int i = 0; i < here.length; i++) {
           derivatives[i][k] = (there[i] - here[i]) / SMALL;
         }
       }
-      return derivatives;
+      return new Array2DRowRealMatrix(derivatives, false);
+    }
+
+    /** Kept, because the derivatives are asked for at the place of the last values. */
+    private double[] values(double[] numbers) {
+      lastNumbers = numbers.clone();
+      lastValues = drawn(numbers);
+      return lastValues;
+    }
+
+    private double[] drawn(double[] numbers) {
+      double[] drawn = window.draw(new TipShape(ending, numbers).polygon(reach));
+      for (int i = 0; i < drawn.length; i++) {
+        drawn[i] /= noise;
+      }
+      return drawn;
     }
   }
 }

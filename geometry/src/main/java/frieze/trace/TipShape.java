@@ -33,10 +33,18 @@ final class TipShape {
 
   private final Ending ending;
   private final double[] numbers;
+  private final Point apex;
+  private final Point[] along;
 
   TipShape(Ending ending, double[] numbers) {
     this.ending = ending;
     this.numbers = numbers.clone();
+    this.apex = new Point(numbers[X], numbers[Y]);
+    this.along = new Point[] {unit(numbers[FIRST]), unit(numbers[SECOND])};
+  }
+
+  private static Point unit(double angleRad) {
+    return new Point(StrictMath.cos(angleRad), StrictMath.sin(angleRad));
   }
 
   /** How many numbers a kind of tip has. */
@@ -49,7 +57,7 @@ final class TipShape {
   }
 
   Point apex() {
-    return new Point(numbers[X], numbers[Y]);
+    return apex;
   }
 
   /** How much of each side is missing at the tip, in pixels. */
@@ -63,18 +71,16 @@ final class TipShape {
   }
 
   private Point side(int which, double at) {
-    double angle = numbers[which];
     double bend = numbers[which + FIRST_BEND - FIRST];
-    Point along = new Point(StrictMath.cos(angle), StrictMath.sin(angle));
-    Point left = new Point(-along.y(), along.x());
-    return apex().plus(along.times(at)).plus(left.times(bend * at * at / 2));
+    Point ahead = along[which - FIRST];
+    Point left = new Point(-ahead.y(), ahead.x());
+    return apex.plus(ahead.times(at)).plus(left.times(bend * at * at / 2));
   }
 
   private Point direction(int which, double at) {
-    double angle = numbers[which];
     double bend = numbers[which + FIRST_BEND - FIRST];
-    Point along = new Point(StrictMath.cos(angle), StrictMath.sin(angle));
-    Point velocity = along.plus(new Point(-along.y(), along.x()).times(bend * at));
+    Point ahead = along[which - FIRST];
+    Point velocity = ahead.plus(new Point(-ahead.y(), ahead.x()).times(bend * at));
     return velocity.times(1 / velocity.norm());
   }
 
