@@ -33,29 +33,39 @@ final class CurvedPlacingReader {
 
   /** Reads {@code follow}; empty after an error. */
   Optional<Pattern> follow(Values v) {
-    Optional<String> drawing = v.find(PatternKeys.Follow.DRAWING);
+    Optional<String> drawing = v.find(FollowKeys.DRAWING);
     List<Key<?>> lines =
-        Stream.<Key<?>>of(
-                PatternKeys.Follow.DRAWING, PatternKeys.Follow.ARCH, PatternKeys.Follow.BETWEEN)
+        Stream.<Key<?>>of(FollowKeys.DRAWING, FollowKeys.ARCH, FollowKeys.BETWEEN)
             .filter(v::has)
             .toList();
-    if (lines.size() != 1) {
+    boolean betweenLines = isBetweenLines(v);
+    List<Key<?>> needed =
+        betweenLines
+            ? List.of(FollowKeys.DRAWING, FollowKeys.BETWEEN)
+            : lines.subList(0, Math.min(1, lines.size()));
+    if (lines.isEmpty() || !lines.equals(needed)) {
       found.error(
-          lines.isEmpty() ? JobCode.MISSING_KEY : JobCode.KEYS_EXCLUDE,
+          lines.isEmpty() || (drawing.isEmpty() && betweenLines)
+              ? JobCode.MISSING_KEY
+              : JobCode.KEYS_EXCLUDE,
           v.where(),
-          "\"follow\" needs \"drawing\", \"arch\" or \"between\", one of them",
-          "{arch: 2 in, count: 9}, {drawing: vine, count: 9}, or {between: edges, count: 9}");
+          betweenLines
+              ? "between lines, \"follow\" needs the \"drawing\" that has them, and no \"arch\""
+              : "\"follow\" needs \"drawing\", \"arch\" or \"between\", one of them",
+          betweenLines
+              ? "{drawing: rails, between: lines, count: 9}"
+              : "{arch: 2 in, count: 9}, {drawing: vine, count: 9}, or {between: edges, count: 9}");
       return Optional.empty();
     }
-    if (v.get(PatternKeys.Follow.SWELL) && !v.has(PatternKeys.Follow.BETWEEN)) {
+    if (v.get(FollowKeys.SWELL) && !v.has(FollowKeys.BETWEEN)) {
       found.error(
           JobCode.KEYS_EXCLUDE,
-          v.where(PatternKeys.Follow.SWELL),
-          "\"swell\" is for the line \"between\" the edges",
+          v.where(FollowKeys.SWELL),
+          "\"swell\" is for the line \"between\" two edges",
           "follow: {between: edges, count: 9, swell: yes}");
       return Optional.empty();
     }
-    if (!v.has(PatternKeys.Follow.COUNT) && !v.has(PatternKeys.Follow.PITCH)) {
+    if (!v.has(FollowKeys.COUNT) && !v.has(FollowKeys.PITCH)) {
       found.error(
           JobCode.MISSING_KEY,
           v.where(),
@@ -63,27 +73,36 @@ final class CurvedPlacingReader {
           "{arch: 2 in, count: 9} fills the line; {arch: 2 in, pitch: 3} takes as many as fit");
       return Optional.empty();
     }
-    if (drawing.isPresent() && !isDrawn(drawing.get(), v, PatternKeys.Follow.DRAWING)) {
+    if (drawing.isPresent() && !isDrawn(drawing.get(), v, FollowKeys.DRAWING)) {
       return Optional.empty();
     }
     return Optional.of(
         new Follow(
             course(v),
             v.get(PatternKeys.Along.GROUP),
-            v.find(PatternKeys.Follow.COUNT).orElse(0),
+            v.find(FollowKeys.COUNT).orElse(0),
             v.get(PatternKeys.Along.INSET),
-            optional(v, PatternKeys.Follow.RISE),
-            optional(v, PatternKeys.Follow.PITCH),
-            v.get(PatternKeys.Follow.STRETCH)));
+            optional(v, FollowKeys.RISE),
+            optional(v, FollowKeys.PITCH),
+            v.get(FollowKeys.STRETCH)));
+  }
+
+  private static boolean isBetweenLines(Values v) {
+    return v.find(FollowKeys.BETWEEN).filter(FollowKeys.Sides.LINES::equals).isPresent();
   }
 
   private static Follow.Course course(Values v) {
-    if (v.has(PatternKeys.Follow.BETWEEN)) {
-      return new Follow.Between(v.get(PatternKeys.Follow.SWELL));
+    boolean swelling = v.get(FollowKeys.SWELL);
+    Optional<String> pick = v.find(FollowKeys.PICK);
+    Optional<String> drawing = v.find(FollowKeys.DRAWING);
+    if (drawing.isPresent()) {
+      return isBetweenLines(v)
+          ? new Follow.BetweenLines(drawing.get(), pick, swelling)
+          : new Follow.Drawn(drawing.get(), pick);
     }
-    return v.find(PatternKeys.Follow.DRAWING)
-        .<Follow.Course>map(d -> new Follow.Drawn(d, v.find(PatternKeys.Follow.PICK)))
-        .orElseGet(() -> new Follow.Arch(v.get(PatternKeys.Follow.ARCH)));
+    return v.has(FollowKeys.BETWEEN)
+        ? new Follow.Between(swelling)
+        : new Follow.Arch(v.get(FollowKeys.ARCH));
   }
 
   /** Reads {@code border}; empty after an error. */

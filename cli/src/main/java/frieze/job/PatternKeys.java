@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 
 /** The keys of a job that tell where drawings go on a panel. */
 final class PatternKeys {
-  private static final int MOST = 10_000;
+  static final int MOST = 10_000;
   private static final int MOST_CELLS = 200;
   private static final int MOST_THROWN = 500;
   static final Range TURNS = new Range(0, true, Math.PI, "0 to 180 deg");
@@ -64,84 +64,6 @@ final class PatternKeys {
             "along", "A motif repeated along the band.", List.of(GROUP, COUNT, PITCH, INSET, RISE));
 
     private Along() {}
-  }
-
-  /** Motifs along a curved line. */
-  static final class Follow {
-    static final Key<String> DRAWING =
-        Key.optional(
-            "drawing",
-            Types.TEXT,
-            "an arc, by `arch`",
-            "The name of a drawing whose longest line is followed. The middle of the drawing lies"
-                + " on the panel's. Give `drawing`, `arch` or `between`.");
-    static final Key<String> PICK =
-        Key.optional(
-            "pick",
-            Types.TEXT,
-            "all of the drawing",
-            "Only the pieces of that drawing with this id, class or colour, or in this group or"
-                + " layer.");
-    static final Key<Double> ARCH =
-        Key.optional(
-            "arch",
-            Types.length(Range.ANY),
-            "the line of a `drawing`",
-            "An arc from border to border, its middle this much higher than its ends; below 0 for"
-                + " lower.");
-    static final Key<Boolean> BETWEEN =
-        Key.optional(
-            "between",
-            new ChoiceType<>(List.of(Word.of(true, "edges"))),
-            "an arc, by `arch`, or a `drawing`",
-            "The line midway between the panel's lower and upper edge.");
-    static final Key<Boolean> SWELL =
-        Key.withDefault(
-            "swell",
-            Types.YES_NO,
-            "no",
-            "With `between`, whether each motif is as large as the panel is high at its place, less"
-                + " the inset, and as drawn where it is highest.");
-    static final Key<Integer> COUNT =
-        Key.optional(
-            "count", Types.count(1, MOST), "as the `pitch` gives", "The number of motifs.");
-    static final Key<Double> PITCH =
-        Key.optional(
-            "pitch",
-            Types.length(Range.POSITIVE),
-            "what makes `count` motifs fill the line",
-            "From one motif to the next, measured along the line.");
-    static final Key<Boolean> STRETCH =
-        Key.withDefault(
-            "stretch",
-            Types.YES_NO,
-            "no",
-            "Whether the pitch is changed until a whole number fills the line. On a closed line it"
-                + " always is.");
-    static final Key<Double> RISE =
-        Key.optional(
-            "rise",
-            Types.length(Range.ANY),
-            "on the line, or half of the motif's height where the group mirrors below",
-            "How far the middle of the motif lies to the left of the line, as it runs.");
-    static final Section SECTION =
-        new Section(
-            "follow",
-            "A motif repeated along a curved line, each turned as the line runs.",
-            List.of(
-                DRAWING,
-                PICK,
-                ARCH,
-                BETWEEN,
-                SWELL,
-                Along.GROUP,
-                COUNT,
-                PITCH,
-                STRETCH,
-                Along.INSET,
-                RISE));
-
-    private Follow() {}
   }
 
   /** Motifs around the panel. */
@@ -356,7 +278,7 @@ final class PatternKeys {
             ListType.oneOrMore(Types.TEXT),
             "the name of a drawing under `artwork`; several take turns");
     static final Key<Values> ALONG = way(Along.SECTION);
-    static final Key<Values> FOLLOW = way(Follow.SECTION);
+    static final Key<Values> FOLLOW = way(FollowKeys.SECTION);
     static final Key<Values> BORDER = way(Border.SECTION);
     static final Key<Values> OVER = way(Over.SECTION);
     static final Key<Values> RING = way(Ring.SECTION);

@@ -24,23 +24,23 @@ import org.junit.jupiter.api.Test;
 class PlacingReaderTest {
   private static String job(String seed, String more) {
     return """
-        job: Small
-        units: mm
-        %s
-        artwork:
-          leaf: {file: leaf.svg, height: 40}
-        panels:
-          front:
-            size: {width: 700, height: 130}
-            stock: {material: white ash, length: 760, width: 150, thickness: 19}
-            design:
-              - {place: leaf, along: {count: 5}%s}
-              - {place: leaf, along: {count: 3}%s}
-            work:
-              - cutout: {tool: flat 1/4}
-          back:
-            like: front
-        """
+    job: Small
+    units: mm
+    %s
+    artwork:
+      leaf: {file: leaf.svg, height: 40}
+    panels:
+      front:
+        size: {width: 700, height: 130}
+        stock: {material: white ash, length: 760, width: 150, thickness: 19}
+        design:
+          - {place: leaf, along: {count: 5}%s}
+          - {place: leaf, along: {count: 3}%s}
+        work:
+          - cutout: {tool: flat 1/4}
+      back:
+        like: front
+    """
         .formatted(seed, more, more);
   }
 
@@ -131,6 +131,16 @@ class PlacingReaderTest {
                 OptionalDouble.empty(),
                 OptionalDouble.of(60),
                 true));
+    assertThat(pattern("follow: {drawing: leaf, between: lines, count: 5, swell: yes}"))
+        .isEqualTo(
+            new Follow(
+                new Follow.BetweenLines("leaf", Optional.empty(), true),
+                FriezeGroup.P1,
+                5,
+                0,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                false));
     assertThat(pattern("border: {count: [8, 2], sides: running, top: in, corner: leaf}"))
         .isEqualTo(
             new Border(
@@ -180,6 +190,13 @@ class PlacingReaderTest {
     String two =
         job("", "").replace("along: {count: 5}", "follow: {between: edges, arch: 9, count: 5}");
     assertThat(failure(two)).contains("JOB-019", "one of them");
+    String nameless =
+        job("", "").replace("along: {count: 5}", "follow: {between: lines, count: 5}");
+    assertThat(failure(nameless)).contains("JOB-005", "needs the \"drawing\"");
+    String arched = nameless.replace("lines,", "lines, drawing: leaf, arch: 3,");
+    assertThat(failure(arched)).contains("JOB-019", "no \"arch\"");
+    String edges = nameless.replace("lines,", "edges, drawing: leaf,");
+    assertThat(failure(edges)).contains("JOB-019", "one of them");
     String swelling =
         job("", "").replace("along: {count: 5}", "follow: {arch: 9, swell: yes, count: 5}");
     assertThat(failure(swelling)).contains("JOB-019", "\"swell\"");

@@ -27,7 +27,7 @@ import java.util.function.Function;
  * outline than the inset.
  *
  * @param course the line
- * @param drawn the line of a drawing, once {@link #resolved} has found it
+ * @param drawn the line of a drawing, or two of them, once {@link #resolved} has found them
  * @param count the number of motifs; 0 for as many as the pitch gives
  * @param riseMm how far the middle of the drawn motif lies to the left of travel; empty for on the
  *     line, or for half of its height where the line is a mirror
@@ -36,7 +36,7 @@ import java.util.function.Function;
  */
 public record Follow(
     Course course,
-    Optional<Path> drawn,
+    List<Path> drawn,
     FriezeGroup group,
     int count,
     double insetMm,
@@ -67,7 +67,17 @@ public record Follow(
    */
   public record Between(boolean swelling) implements Course {}
 
+  /**
+   * The line midway between the two longest lines of a drawing that lies with its middle on the
+   * panel's.
+   *
+   * @param swelling as for {@link Between}
+   */
+  public record BetweenLines(String drawing, Optional<String> pick, boolean swelling)
+      implements Course {}
+
   public Follow {
+    drawn = List.copyOf(drawn);
     if (count < 1 && pitchMm.isEmpty()) {
       throw new IllegalArgumentException("count or pitchMm must be given");
     }
@@ -86,7 +96,7 @@ public record Follow(
       OptionalDouble riseMm,
       OptionalDouble pitchMm,
       boolean stretched) {
-    this(course, Optional.empty(), group, count, insetMm, riseMm, pitchMm, stretched);
+    this(course, List.of(), group, count, insetMm, riseMm, pitchMm, stretched);
   }
 
   @Override
@@ -96,28 +106,41 @@ public record Follow(
 
   @Override
   public Pattern resolved(Function<String, Artwork> drawings, SourceSpan where) {
-    if (!(course instanceof Drawn from)) {
-      return this;
+    if (course instanceof Drawn from) {
+      return withLines(drawings.apply(from.drawing()), from.drawing(), from.pick(), 1, where);
     }
-    Artwork artwork = drawings.apply(from.drawing());
-    Path longest =
+    if (course instanceof BetweenLines from) {
+      return withLines(drawings.apply(from.drawing()), from.drawing(), from.pick(), 2, where);
+    }
+    return this;
+  }
+
+  private Follow withLines(
+      Artwork artwork, String name, Optional<String> pick, int wanted, SourceSpan where) {
+    Point middle = artwork.bounds().centre();
+    List<Path> longest =
         artwork.pieces().stream()
-            .filter(p -> from.pick().isEmpty() || p.label().answersTo(from.pick().get()))
+            .filter(p -> pick.isEmpty() || p.label().answersTo(pick.get()))
             .map(Piece::paths)
             .flatMap(List::stream)
             .filter(p -> p.segments().stream().anyMatch(s -> !s.bounds().isEmpty()))
-            .max(Comparator.comparingDouble(p -> ArcLength.of(p).lengthMm()))
-            .orElseThrow(
-                () ->
-                    BadInputException.of(
-                        LayoutCode.NO_LINE,
-                        where,
-                        "the drawing " + from.drawing() + " has no such line to follow",
-                        "`pick` takes an id, class, colour or group of the drawing"));
-    Point middle = artwork.bounds().centre();
-    Path centred = longest.transformed(Affine.translation(-middle.x(), -middle.y()));
-    return new Follow(
-        course, Optional.of(centred), group, count, insetMm, riseMm, pitchMm, stretched);
+            .sorted(Comparator.comparingDouble(p -> -ArcLength.of(p).lengthMm()))
+            .limit(wanted)
+            .map(p -> p.transformed(Affine.translation(-middle.x(), -middle.y())))
+            .toList();
+    if (longest.size() < wanted) {
+      throw BadInputException.of(
+          LayoutCode.NO_LINE,
+          where,
+          "the drawing "
+              + name
+              + " has no such "
+              + (wanted == 1
+                  ? "line to follow"
+                  : "two lines to go between, but " + (longest.isEmpty() ? "none" : "only one")),
+          "`pick` takes an id, class, colour or group of the drawing");
+    }
+    return new Follow(course, longest, group, count, insetMm, riseMm, pitchMm, stretched);
   }
 
   @Override
@@ -151,12 +174,15 @@ public record Follow(
     checkWidth(motif, size.width(), pitch, columns, along.lengthMm(), where);
     Band band = Band.of(panel, insetMm);
     List<Placement> placed = placements(motif, size, along, columns, pitch);
+    Optional<LinePair> pair = pair(panel, where);
     boolean mayBeFewer = count == 0 && !fills(along.isClosed());
-    while (mayBeFewer && placed.size() > group.rows() && !areInside(placed, hull, band)) {
+    while (mayBeFewer && placed.size() > group.rows() && !areInside(placed, hull, band, pair)) {
       columns--;
       placed = placements(motif, size, along, columns, pitch);
     }
     band.requireHeld(placed, hull, where);
+    List<Placement> last = placed;
+    pair.ifPresent(p -> p.requireClear(last, hull, insetMm, where));
     return placed;
   }
 
@@ -182,19 +208,39 @@ public record Follow(
     return result;
   }
 
-  private static boolean areInside(List<Placement> placed, Hull hull, Band band) {
-    return placed.stream().allMatch(p -> band.holds(p.hull(hull)));
+  private boolean areInside(List<Placement> placed, Hull hull, Band band, Optional<LinePair> pair) {
+    return placed.stream()
+        .map(p -> p.hull(hull))
+        .allMatch(h -> band.holds(h) && pair.filter(p -> !p.isClear(h, insetMm)).isEmpty());
   }
 
   private Guide guide(Panel panel, SourceSpan where) {
-    return course instanceof Between between
-        ? Guide.Midway.of(panel, insetMm, between.swelling(), where)
-        : Guide.Even.of(line(panel, where));
+    if (course instanceof Between between) {
+      return Midway.of(panel, insetMm, between.swelling(), where);
+    }
+    if (course instanceof BetweenLines between) {
+      return Midway.of(pair(panel, where).orElseThrow(), insetMm, between.swelling(), where);
+    }
+    return Guide.Even.of(line(panel, where));
+  }
+
+  private Optional<LinePair> pair(Panel panel, SourceSpan where) {
+    return course instanceof BetweenLines
+        ? Optional.of(LinePair.of(onPanel(panel, 0), onPanel(panel, 1), where))
+        : Optional.empty();
+  }
+
+  /** A line of the drawing, whose middle lies on the panel's. */
+  private Path onPanel(Panel panel, int line) {
+    if (drawn.size() <= line) {
+      throw new IllegalStateException("the line has not been looked for");
+    }
+    Point middle = panel.outline().bounds().centre();
+    return drawn.get(line).transformed(Affine.translation(middle.x(), middle.y()));
   }
 
   private Path line(Panel panel, SourceSpan where) {
     Bounds band = panel.outline().bounds().grown(-insetMm);
-    Point middle = band.centre();
     if (course instanceof Arch arch) {
       if (band.isEmpty()) {
         throw BadInputException.of(
@@ -205,9 +251,7 @@ public record Follow(
       }
       return arc(band, arch.riseMm(), where);
     }
-    return drawn
-        .orElseThrow(() -> new IllegalStateException("the line has not been looked for"))
-        .transformed(Affine.translation(middle.x(), middle.y()));
+    return onPanel(panel, 0);
   }
 
   /** The arc of a chord from left to right, half of its rise above the middle, half below. */
