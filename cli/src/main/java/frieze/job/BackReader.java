@@ -50,8 +50,13 @@ final class BackReader {
       found.error(
           JobCode.KEYS_EXCLUDE,
           face.steps().get().where(),
-          "the panel \"" + face.name() + "\" is worked from both sides and carved in steps",
-          "bore from the front, or use a machine that reaches over the whole panel");
+          "the panel \""
+              + face.name()
+              + "\" is carved in steps, so that its back can't be worked as well: the pins to turn"
+              + " the board on would stand farther apart than the machine reaches, and the holes"
+              + " that hold the steps of one side could meet those of the other",
+          "bore from the front, leave out \"steps\" if the machine reaches over the whole panel, or"
+              + " use one that does");
       return List.of();
     }
     boolean endToEnd = asked.map(v -> v.get(BackKeys.END_TO_END)).orElse(false);

@@ -72,6 +72,24 @@ class BackFaceTest {
     assertThat(both.get(1).work()).noneMatch(Work.Bore.class::isInstance);
   }
 
+  /** Screws from the back alone make a back, too. */
+  @Test
+  void a_panel_that_is_carved_in_steps_has_no_back() {
+    String steps = "    steps: {pin: 8, tool: flat 1/4, deep: 6}\n    design:";
+    String both = JOB.replace("TURNED", "front to back").replace("    design:", steps);
+    for (String text : List.of(both, both.replaceAll("    back:.*\n", ""))) {
+      BadInputException e = catchThrowableOfType(BadInputException.class, () -> job(text));
+      assertThat(e.diagnostics()).hasSize(1);
+      int line = text.substring(0, text.indexOf("steps:")).split("\n", -1).length;
+      assertThat(e.diagnostics().get(0).toString())
+          .startsWith("job.yaml:" + line + ":12: error[JOB-019]")
+          .contains("\"end\" is carved in steps", "back can't be worked");
+    }
+    assertThat(
+            job(both.replaceAll("    back:.*\n", "").replace("from: back", "from: front")).panels())
+        .hasSize(1);
+  }
+
   @Test
   void or_about_the_line_across() {
     Job.PanelJob back = job(JOB.replace("TURNED", "end to end")).panels().get(0);
