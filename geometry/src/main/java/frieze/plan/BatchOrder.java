@@ -29,7 +29,7 @@ import java.util.function.IntFunction;
  * </ul>
  */
 final class BatchOrder {
-  private final List<Planner.Batch> batches;
+  private final List<Batch> batches;
   private final Home home;
   private final List<BitSet> before = new ArrayList<>();
   private final List<Cut> cuts = new ArrayList<>();
@@ -47,26 +47,26 @@ final class BatchOrder {
     }
   }
 
-  private BatchOrder(List<Planner.Batch> batches, Home home) {
+  private BatchOrder(List<Batch> batches, Home home) {
     this.batches = batches;
     this.home = home;
   }
 
   /** All cuts of some batches, which are given line by line of the work list. */
-  static List<Cut> cuts(List<List<Planner.Batch>> lines, Home home) {
-    List<Planner.Batch> all = new ArrayList<>();
+  static List<Cut> cuts(List<List<Batch>> lines, Home home) {
+    List<Batch> all = new ArrayList<>();
     lines.forEach(all::addAll);
     all.removeIf(b -> b.blocks().isEmpty());
     all.sort(
-        Comparator.comparing(Planner.Batch::stage)
-            .thenComparing(b -> b.stage() == Planner.Stage.RECESS ? -b.tool().diameterMm() : 0));
+        Comparator.comparing(Batch::stage)
+            .thenComparing(b -> b.stage() == Batch.Stage.RECESS ? -b.tool().diameterMm() : 0));
     BatchOrder order = new BatchOrder(all, home);
     order.findConstraints(lines);
     order.run();
     return order.cuts;
   }
 
-  private void findConstraints(List<List<Planner.Batch>> lines) {
+  private void findConstraints(List<List<Batch>> lines) {
     Map<Integer, Footprint> footprints = new HashMap<>();
     IntFunction<Footprint> footprint =
         i -> footprints.computeIfAbsent(i, k -> new Footprint(batches.get(k)));
@@ -82,8 +82,8 @@ final class BatchOrder {
     }
   }
 
-  private static boolean isTied(Planner.Batch a, Planner.Batch b, List<List<Planner.Batch>> lines) {
-    boolean frees = b.stage() == Planner.Stage.CUTOUT && a.stage() != Planner.Stage.CUTOUT;
+  private static boolean isTied(Batch a, Batch b, List<List<Batch>> lines) {
+    boolean frees = b.stage() == Batch.Stage.CUTOUT && a.stage() != Batch.Stage.CUTOUT;
     return frees || lines.stream().anyMatch(l -> l.contains(a) && l.contains(b));
   }
 
@@ -106,9 +106,9 @@ final class BatchOrder {
 
   /** Whether a batch has the same tool and speed as those before it, and waits for none of them. */
   private boolean mayMix(List<Integer> order, int from, int next) {
-    Planner.Batch batch = batches.get(order.get(next));
+    Batch batch = batches.get(order.get(next));
     for (int i = from; i < next; i++) {
-      Planner.Batch other = batches.get(order.get(i));
+      Batch other = batches.get(order.get(i));
       if (!other.tool().equals(batch.tool())
           || other.rpm() != batch.rpm()
           || before.get(order.get(next)).get(order.get(i))) {
@@ -145,7 +145,7 @@ final class BatchOrder {
     private final List<List<Bounds>> blocks = new ArrayList<>();
     private final List<Bounds> outer = new ArrayList<>();
 
-    Footprint(Planner.Batch batch) {
+    Footprint(Batch batch) {
       for (Block block : batch.blocks()) {
         List<Bounds> boxes = new ArrayList<>();
         Bounds all = Bounds.EMPTY;

@@ -56,7 +56,7 @@ final class Entries {
     for (int i = 0; i < pieces.size(); i++) {
       Point in = pieces.get(i).tangentAt(1);
       Point out = pieces.get((i + 1) % pieces.size()).tangentAt(0);
-      if (TabPlan.isCorner(in, out)) {
+      if (Track.isCorner(in, out)) {
         corners.add(joints.get(i));
       }
     }

@@ -7,7 +7,6 @@ import frieze.design.Work;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
 import frieze.shop.Setup;
-import frieze.shop.Tool;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -45,26 +44,5 @@ public final class Planner {
     }
     return new Plan(
         cuts, planner.leftovers(), found.sorted(), planner.geometryCalls(), planner.rims());
-  }
-
-  /** When a kind of work is done. */
-  enum Stage {
-    RECESS,
-    GROOVE,
-    BORE,
-    OPENING,
-    CUTOUT
-  }
-
-  /**
-   * The cuts that one tool makes for one line of the work list.
-   *
-   * @param blocks they may change places
-   */
-  record Batch(Tool tool, Stage stage, List<Block> blocks) {
-    /** The speed of the spindle. */
-    double rpm() {
-      return blocks.get(0).cuts().apply(0).get(0).spindleRpm();
-    }
   }
 }

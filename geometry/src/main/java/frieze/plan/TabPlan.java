@@ -21,9 +21,6 @@ final class TabPlan {
   /** A tab may be moved from its even place by this part of the spacing before curves are tried. */
   private static final double EVEN_ENOUGH = 0.4;
 
-  /** Pieces that meet with a smaller turn have no corner between them. */
-  private static final double SMOOTH_RAD = StrictMath.toRadians(2);
-
   /** An edge that makes a smaller angle with the grain runs along it. */
   private static final double ALONG_RAD = StrictMath.toRadians(30);
 
@@ -111,7 +108,7 @@ final class TabPlan {
         from = to;
       } else if (last
           || !isCalm(segments.get(i + 1), radiusMm)
-          || isCorner(segments.get(i).tangentAt(1), segments.get(i + 1).tangentAt(0))) {
+          || Track.isCorner(segments.get(i).tangentAt(1), segments.get(i + 1).tangentAt(0))) {
         double keep = zoneMm / 2 + marginMm;
         if (to - from >= 2 * keep) {
           allowed.add(new Zone(from + keep, to - keep));
@@ -124,11 +121,6 @@ final class TabPlan {
 
   private static boolean isCalm(Segment segment, double radiusMm) {
     return !(segment instanceof Arc arc) || arc.radius() >= radiusMm;
-  }
-
-  /** Whether a track turns at once from one direction to another. */
-  static boolean isCorner(Point a, Point b) {
-    return Math.abs(StrictMath.atan2(a.cross(b), a.dot(b))) > SMOOTH_RAD;
   }
 
   private Optional<Spread> best(List<Zone> allowed) {

@@ -20,6 +20,9 @@ public final class Track {
   /** A new start this close to a joint is moved onto it. */
   private static final double JOINT_MM = 1e-5;
 
+  /** Pieces that meet with a smaller turn have no corner between them. */
+  private static final double SMOOTH_RAD = StrictMath.toRadians(2);
+
   private final Path path;
 
   /** The length from the start to the end of each segment. */
@@ -46,6 +49,11 @@ public final class Track {
 
   boolean closed() {
     return path.closed();
+  }
+
+  /** Whether a track turns at once from one direction to another. */
+  static boolean isCorner(Point a, Point b) {
+    return Math.abs(StrictMath.atan2(a.cross(b), a.dot(b))) > SMOOTH_RAD;
   }
 
   public double lengthMm() {

@@ -29,7 +29,7 @@ final class VGrooveWork {
   private final int geometryCalls;
   private final List<Diagnostic> notes = new ArrayList<>();
   private final List<Leftover> leftovers = new ArrayList<>();
-  private final List<Planner.Batch> batches;
+  private final List<Batch> batches;
 
   VGrooveWork(Design design, Setup setup, Tolerances tolerances, Work.VGroove work) {
     this.setup = setup;
@@ -53,7 +53,7 @@ final class VGrooveWork {
     checkDepth();
   }
 
-  List<Planner.Batch> batches() {
+  List<Batch> batches() {
     return batches;
   }
 
@@ -69,8 +69,8 @@ final class VGrooveWork {
     return geometryCalls;
   }
 
-  private List<Planner.Batch> plan() {
-    List<Planner.Batch> all = new ArrayList<>();
+  private List<Batch> plan() {
+    List<Batch> all = new ArrayList<>();
     floors().forEach((tool, blocks) -> all.add(floor(tool, blocks)));
     Feeds feeds = feeds(work.tool());
     List<List<Cut>> blocks = new ArrayList<>();
@@ -82,7 +82,7 @@ final class VGrooveWork {
                 .toList());
       }
     }
-    all.add(new Planner.Batch(work.tool(), Planner.Stage.GROOVE, Block.each(blocks)));
+    all.add(new Batch(work.tool(), Batch.Stage.GROOVE, Block.each(blocks)));
     return all;
   }
 
@@ -101,7 +101,7 @@ final class VGrooveWork {
     return byTool;
   }
 
-  private Planner.Batch floor(Tool tool, List<FloorChain> chains) {
+  private Batch floor(Tool tool, List<FloorChain> chains) {
     Feeds feeds = feeds(tool);
     List<Double> depths =
         DepthPasses.depths(
@@ -127,7 +127,7 @@ final class VGrooveWork {
                 "use a smaller tool, or one that cuts at its centre"));
       }
     }
-    return new Planner.Batch(tool, Planner.Stage.RECESS, blocks);
+    return new Batch(tool, Batch.Stage.RECESS, blocks);
   }
 
   private Feeds feeds(Tool tool) {

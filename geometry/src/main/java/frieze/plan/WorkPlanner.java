@@ -31,7 +31,7 @@ import java.util.Optional;
  * a placement only moves the finished tracks. Ramps are added after that, because they depend on
  * depth and feed and not on shape.
  */
-final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
+final class WorkPlanner implements Work.Visitor<List<Batch>> {
   private final Design design;
   private final Setup setup;
   private final Tolerances tolerances;
@@ -89,7 +89,7 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
   }
 
   @Override
-  public List<Planner.Batch> recess(Work.Recess recess) {
+  public List<Batch> recess(Work.Recess recess) {
     Feeds feeds = feeds(recess);
     ChipThinning.warning(recess, feeds, setup.stock().material()).ifPresent(found::add);
     List<Double> depths = passes(recess.tool(), recess.depthMm());
@@ -117,7 +117,7 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
     }
     geometryCalls += layout.geometryCalls();
     report(recess, rim.of(recess.operation() + " " + recess.on().motif(), recess.tool()), depths);
-    return List.of(new Planner.Batch(recess.tool(), Planner.Stage.RECESS, blocks));
+    return List.of(new Batch(recess.tool(), Batch.Stage.RECESS, blocks));
   }
 
   private void report(Work.Recess recess, RimUse rim, List<Double> depths) {
@@ -171,7 +171,7 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
   }
 
   @Override
-  public List<Planner.Batch> vgroove(Work.VGroove vgroove) {
+  public List<Batch> vgroove(Work.VGroove vgroove) {
     VGrooveWork planned = new VGrooveWork(design, setup, tolerances, vgroove);
     found.addAll(planned.notes());
     leftovers.addAll(planned.leftovers());
@@ -180,7 +180,7 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
   }
 
   @Override
-  public List<Planner.Batch> groove(Work.Groove groove) {
+  public List<Batch> groove(Work.Groove groove) {
     Feeds feeds = slots(groove, feeds(groove));
     Map<Integer, GrooveLines> shapes = new HashMap<>();
     List<Block> blocks = new ArrayList<>();
@@ -212,7 +212,7 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
         }
       }
     }
-    return List.of(new Planner.Batch(groove.tool(), Planner.Stage.GROOVE, blocks));
+    return List.of(new Batch(groove.tool(), Batch.Stage.GROOVE, blocks));
   }
 
   /** What is worked out once for the lines of a shape. */
@@ -285,9 +285,9 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
   }
 
   @Override
-  public List<Planner.Batch> cutout(Work.Cutout cutout) {
+  public List<Batch> cutout(Work.Cutout cutout) {
     if (setup.stock().blank() && cutout.way().on().isEmpty()) {
-      return List.of(new Planner.Batch(cutout.tool(), Planner.Stage.CUTOUT, List.of()));
+      return List.of(new Batch(cutout.tool(), Batch.Stage.CUTOUT, List.of()));
     }
     CutoutLayout layout = new CutoutLayout(design, cutout, setup, tolerances, found);
     Feeds feeds = feeds(cutout);
@@ -296,28 +296,26 @@ final class WorkPlanner implements Work.Visitor<List<Planner.Batch>> {
     geometryCalls += layout.geometryCalls();
     boolean frees = cutout.way().on().isEmpty();
     return List.of(
-        new Planner.Batch(
-            cutout.tool(), frees ? Planner.Stage.CUTOUT : Planner.Stage.OPENING, blocks));
+        new Batch(cutout.tool(), frees ? Batch.Stage.CUTOUT : Batch.Stage.OPENING, blocks));
   }
 
   @Override
-  public List<Planner.Batch> bore(Work.Bore bore) {
+  public List<Batch> bore(Work.Bore bore) {
     List<Block> blocks =
         new BoreLayout(design, bore, setup, found).blocks(milling(bore, feeds(bore)));
-    List<Planner.Batch> batches = new ArrayList<>();
-    batches.add(new Planner.Batch(bore.tool(), Planner.Stage.BORE, blocks));
+    List<Batch> batches = new ArrayList<>();
+    batches.add(new Batch(bore.tool(), Batch.Stage.BORE, blocks));
     for (BoreWay.Countersink sink : bore.way().countersink().stream().toList()) {
       Feeds feeds = feeds(sink.tool(), bore);
       batches.add(
-          new Planner.Batch(
-              sink.tool(), Planner.Stage.BORE, BoreLayout.countersinks(bore, sink, feeds)));
+          new Batch(sink.tool(), Batch.Stage.BORE, BoreLayout.countersinks(bore, sink, feeds)));
     }
     return batches;
   }
 
   /** The check before has refused it. */
   @Override
-  public List<Planner.Batch> torchCut(Work.TorchCut torchCut) {
+  public List<Batch> torchCut(Work.TorchCut torchCut) {
     throw new IllegalArgumentException("a spindle can't do " + torchCut.operation());
   }
 }
