@@ -157,6 +157,31 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("asked", "torch", "run")
           .because("a check sees moves and says what it found, and knows nobody who asks it");
 
+  private static final ArchRule WORK_IS_PLANNED_APART =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .layer("order")
+          .definedBy("frieze.plan.order")
+          .layer("cut")
+          .definedBy("frieze.plan.cut")
+          .layer("recess")
+          .definedBy("frieze.plan.recess")
+          .layer("vgroove")
+          .definedBy("frieze.plan.vgroove")
+          .layer("other work")
+          .definedBy("frieze.plan.groove", "frieze.plan.cutout", "frieze.plan.bore")
+          .layer("plan")
+          .definedBy("frieze.plan")
+          .whereLayer("plan")
+          .mayNotBeAccessedByAnyLayer()
+          .whereLayer("other work")
+          .mayOnlyBeAccessedByLayers("plan")
+          .whereLayer("vgroove")
+          .mayOnlyBeAccessedByLayers("plan")
+          .whereLayer("recess")
+          .mayOnlyBeAccessedByLayers("vgroove", "plan")
+          .because("each kind of work knows what a cut is, and none of the others");
+
   private static final ArchRule POSTS_DO_NOT_PLAN =
       noClasses()
           .that()
@@ -278,6 +303,7 @@ class ArchitectureTest {
         MATERIAL_AND_TIME_KNOW_NO_PROGRAM,
         TABLES_OF_KEYS_KNOW_NO_JOB,
         THE_DRY_RUN_HAS_STOREYS,
+        WORK_IS_PLANNED_APART,
         POSTS_DO_NOT_PLAN,
         INTENTS_KNOW_NO_TOOLPATH,
         ONLY_THE_COMMAND_LINE_TOUCHES_THE_DISK,

@@ -1,7 +1,7 @@
 package frieze.sheet;
 
 import frieze.dryrun.ProgramReport;
-import frieze.plan.RimUse;
+import frieze.plan.cut.RimUse;
 import frieze.post.ProgramText;
 import frieze.shop.FinishAllowance;
 import frieze.shop.Machine;
@@ -133,8 +133,8 @@ final class PanelSteps {
         + ", as the stock was touched: the right end of its front edge lies "
         + measures.about(aside)
         + (degrees > 0 ? " farther back" : " farther forward")
-        + " than the left one. X0 Y0 lie at the corner itself, not where the edges were touched. If the"
-        + " stock has moved since, touch it again; the drawing shows it straight.";
+        + " than the left one. X0 Y0 lie at the corner itself, not where the edges were touched. If"
+        + " the stock has moved since, touch it again; the drawing shows it straight.";
   }
 
   /** What an error in height does to the width of grooves, for each V-bit. */

@@ -3,7 +3,7 @@ package frieze.sheet;
 import frieze.curve.Point;
 import frieze.motion.Motion;
 import frieze.motion.Position;
-import frieze.plan.Cut;
+import frieze.plan.cut.Cut;
 import java.util.ArrayList;
 import java.util.List;
 

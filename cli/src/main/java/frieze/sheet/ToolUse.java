@@ -1,6 +1,6 @@
 package frieze.sheet;
 
-import frieze.plan.Cut;
+import frieze.plan.cut.Cut;
 import frieze.shop.Machine;
 import frieze.shop.Tool;
 import java.util.ArrayList;

@@ -5,7 +5,7 @@ import frieze.curve.Affine;
 import frieze.curve.Bounds;
 import frieze.curve.Path;
 import frieze.curve.Point;
-import frieze.plan.Leftover;
+import frieze.plan.cut.Leftover;
 import frieze.region.Region;
 import frieze.torch.TorchPlan;
 import java.util.ArrayList;

@@ -1,6 +1,8 @@
 package frieze.plan;
 
 import frieze.curve.Point;
+import frieze.plan.order.CutOrder;
+import frieze.plan.order.Tour;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;

@@ -2,6 +2,9 @@ package frieze.plan;
 
 import frieze.design.Work;
 import frieze.diagnostic.Diagnostic;
+import frieze.plan.cut.ChipLoads;
+import frieze.plan.cut.Feeds;
+import frieze.plan.cut.PlanCode;
 import frieze.shop.Material;
 import frieze.shop.Tool;
 import java.util.Locale;

@@ -1,6 +1,9 @@
 package frieze.plan;
 
 import frieze.diagnostic.Diagnostic;
+import frieze.plan.cut.Cut;
+import frieze.plan.cut.Leftover;
+import frieze.plan.cut.RimUse;
 import java.util.List;
 import java.util.stream.Stream;
 

@@ -7,6 +7,7 @@ import frieze.motion.Motion;
 import frieze.motion.Position;
 import frieze.motion.Sequence;
 import frieze.motion.Step;
+import frieze.plan.cut.Cut;
 import frieze.shop.Setup;
 import frieze.shop.Tool;
 import java.util.ArrayList;

@@ -2,6 +2,8 @@ package frieze.plan;
 
 import frieze.design.Design;
 import frieze.design.Work;
+import frieze.plan.cut.Feeds;
+import frieze.plan.cut.PlanCode;
 import frieze.shop.Setup;
 import frieze.shop.Tool;
 import frieze.shop.ToolShape;

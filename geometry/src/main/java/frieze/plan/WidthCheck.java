@@ -6,6 +6,8 @@ import frieze.design.Selection;
 import frieze.design.Work;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostics;
+import frieze.plan.cut.PlanCode;
+import frieze.plan.recess.ClearedAreas;
 import frieze.shop.ToolShape;
 import java.util.Collections;
 import java.util.DoubleSummaryStatistics;

@@ -4,7 +4,7 @@ import frieze.motion.Box;
 import frieze.motion.Motion;
 import frieze.motion.Motions;
 import frieze.motion.Position;
-import frieze.plan.Cut;
+import frieze.plan.cut.Cut;
 import frieze.shop.Tool;
 import java.util.ArrayList;
 import java.util.HashMap;

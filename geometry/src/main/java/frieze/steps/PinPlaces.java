@@ -5,7 +5,7 @@ import frieze.diagnostic.Amounts;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.motion.Box;
-import frieze.plan.Cut;
+import frieze.plan.cut.Cut;
 import frieze.shop.KeepOut;
 import frieze.shop.Setup;
 import java.util.List;
@@ -88,7 +88,8 @@ final class PinPlaces {
     }
     throw bad(
         "every place for a pin at Y" + Amounts.length(y) + " of the stock meets a clamp",
-        "put the clamps elsewhere: the pins stand in the waste in front of the panel and behind it");
+        "put the clamps elsewhere: the pins stand in the waste in front of the panel and behind"
+            + " it");
   }
 
   private boolean isClear(double x, double y, double shiftMm, int count) {

@@ -1,7 +1,7 @@
 package frieze.steps;
 
 import frieze.motion.Box;
-import frieze.plan.Cut;
+import frieze.plan.cut.Cut;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

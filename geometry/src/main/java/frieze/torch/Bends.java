@@ -2,7 +2,7 @@ package frieze.torch;
 
 import frieze.curve.Arc;
 import frieze.curve.Segment;
-import frieze.plan.Track;
+import frieze.plan.cut.Track;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -3,7 +3,7 @@ package frieze.torch;
 import frieze.curve.ArcFitter;
 import frieze.curve.Path;
 import frieze.curve.Tolerances;
-import frieze.plan.Track;
+import frieze.plan.cut.Track;
 import frieze.region.Region;
 import frieze.region.Ring;
 import java.util.ArrayList;

@@ -5,7 +5,7 @@ import frieze.curve.Line;
 import frieze.curve.Point;
 import frieze.curve.Segment;
 import frieze.design.TorchWay;
-import frieze.plan.Track;
+import frieze.plan.cut.Track;
 import frieze.region.BoundaryDistance;
 import frieze.shop.Torch;
 import java.util.ArrayList;

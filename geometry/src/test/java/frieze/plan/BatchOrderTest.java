@@ -13,6 +13,7 @@ import frieze.design.Work;
 import frieze.fixtures.Seeds;
 import frieze.motion.Motion;
 import frieze.motion.Position;
+import frieze.plan.cut.Cut;
 import frieze.shop.Tool;
 import java.util.ArrayList;
 import java.util.BitSet;

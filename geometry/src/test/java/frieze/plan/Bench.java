@@ -27,11 +27,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Plain tools, motifs and setups for the tests of planning. */
-final class Bench {
-  static final SourceSpan WHERE = new SourceSpan("bench.yaml", 20, 7, 0);
-  static final Tool FLAT_6 = flat(6, 1, true);
-  static final Tool FLAT_3 = flat(3, 2, true);
-  static final Tool SIDE_ONLY_6 = flat(6, 3, false);
+public final class Bench {
+  public static final SourceSpan WHERE = new SourceSpan("bench.yaml", 20, 7, 0);
+  public static final Tool FLAT_6 = flat(6, 1, true);
+  public static final Tool FLAT_3 = flat(3, 2, true);
+  public static final Tool SIDE_ONLY_6 = flat(6, 3, false);
   static final Tool DRILL_5 =
       new Tool(
           "drill 5",
@@ -77,11 +77,11 @@ final class Bench {
         "benchtop", "short-arcs", 780, 400, 80, plane, plane, vertical, spindle, false, false, 0);
   }
 
-  static Setup setup() {
+  public static Setup setup() {
     return setup(Material.Kind.HARDWOOD, false, Zero.LEFT_FRONT_TOP, false);
   }
 
-  static Setup setup(Material.Kind kind, boolean byHand, Zero zero, boolean blank) {
+  public static Setup setup(Material.Kind kind, boolean byHand, Zero zero, boolean blank) {
     Stock stock =
         new Stock(new Material("white ash", kind), 740, 160, List.of(19.0, 19.2, 18.9), blank);
     return new Setup(machine(byHand), stock, zero, 8, 12, 5, 0.5, List.of(), List.of());
@@ -91,7 +91,7 @@ final class Bench {
     return new Opening(727, 133, 5).panel("front apron", 1.5, SourceSpan.NONE);
   }
 
-  static Path rectangle(double x, double y, double width, double height) {
+  public static Path rectangle(double x, double y, double width, double height) {
     return Path.polyline(
         List.of(
             new Point(x, y),
@@ -101,14 +101,14 @@ final class Bench {
         true);
   }
 
-  static Motif filled(String name, Path... paths) {
+  public static Motif filled(String name, Path... paths) {
     Piece piece =
         new Piece(
             "", List.of(), List.of(paths), Optional.of(FillRule.EVEN_ODD), OptionalDouble.empty());
     return motif(name, piece);
   }
 
-  static Motif stroked(String name, Path... paths) {
+  public static Motif stroked(String name, Path... paths) {
     return motif(
         name, new Piece("", List.of(), List.of(paths), Optional.empty(), OptionalDouble.of(1)));
   }
@@ -121,11 +121,11 @@ final class Bench {
     return new Placement(motif, number, new FrameMap<>(map));
   }
 
-  static Work.Recess recess(String motif, Tool tool, double depthMm) {
+  public static Work.Recess recess(String motif, Tool tool, double depthMm) {
     return recess(motif, tool, depthMm, Work.Milling.CLIMB);
   }
 
-  static Work.Recess recess(String motif, Tool tool, double depthMm, Work.Milling milling) {
+  public static Work.Recess recess(String motif, Tool tool, double depthMm, Work.Milling milling) {
     return new Work.Recess(
         new Work.Target(motif, Optional.empty()),
         tool,
@@ -136,16 +136,16 @@ final class Bench {
   }
 
   /** A groove that runs out. */
-  static Work fading(String motif, Tool tool, double depthMm, Fade fade) {
+  public static Work fading(String motif, Tool tool, double depthMm, Fade fade) {
     return new Work.Groove(
         new Work.Target(motif, Optional.empty()), tool, depthMm, Optional.of(fade), WHERE);
   }
 
-  static Work.Groove groove(String motif, Tool tool, double depthMm) {
+  public static Work.Groove groove(String motif, Tool tool, double depthMm) {
     return new Work.Groove(new Work.Target(motif, Optional.empty()), tool, depthMm, WHERE);
   }
 
-  static Design design(Motif motif, Affine map, Work... work) {
+  public static Design design(Motif motif, Affine map, Work... work) {
     return new Design(panel(), List.of(motif), List.of(at(motif.name(), 1, map)), List.of(work));
   }
 }

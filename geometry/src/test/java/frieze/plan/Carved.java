@@ -3,6 +3,7 @@ package frieze.plan;
 import frieze.curve.Point;
 import frieze.motion.Motion;
 import frieze.motion.Position;
+import frieze.plan.cut.Cut;
 import frieze.shop.ToolShape;
 import java.util.ArrayList;
 import java.util.List;

@@ -9,6 +9,8 @@ import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.Work;
 import frieze.diagnostic.Diagnostic;
+import frieze.plan.cut.Cut;
+import frieze.plan.cut.PlanCode;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

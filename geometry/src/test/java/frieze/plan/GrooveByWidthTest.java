@@ -20,6 +20,8 @@ import frieze.design.Work;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.motion.Position;
+import frieze.plan.cut.Cut;
+import frieze.plan.cut.PlanCode;
 import frieze.shop.Tool;
 import frieze.shop.ToolShape;
 import java.util.ArrayList;

@@ -17,6 +17,7 @@ import frieze.diagnostic.BadInputException;
 import frieze.fixtures.OpenIcons;
 import frieze.layout.Panel;
 import frieze.motion.Position;
+import frieze.plan.cut.Cut;
 import frieze.region.Region;
 import frieze.region.Ring;
 import frieze.shop.Material;

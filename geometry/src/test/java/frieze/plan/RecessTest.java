@@ -17,12 +17,15 @@ import frieze.diagnostic.Diagnostic;
 import frieze.layout.Placement;
 import frieze.motion.Motion;
 import frieze.motion.Position;
+import frieze.plan.cut.Cut;
+import frieze.plan.cut.MoveBuilder;
+import frieze.plan.cut.PlanCode;
 import frieze.shop.Tool;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class RecessTest {
+public class RecessTest {
   private static final Affine AT = Affine.translation(30, 20);
 
   private static Plan plan(Design design) {
@@ -218,7 +221,7 @@ class RecessTest {
     assertThat(plan.cuts().stream().map(Cut::origin).distinct()).hasSize(1000);
   }
 
-  static List<Cut.Move> moves(List<Cut> cuts) {
+  public static List<Cut.Move> moves(List<Cut> cuts) {
     return cuts.stream().flatMap(c -> c.moves().stream()).toList();
   }
 

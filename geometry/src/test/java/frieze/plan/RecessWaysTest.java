@@ -14,6 +14,7 @@ import frieze.design.RecessWay;
 import frieze.design.Work;
 import frieze.motion.Motion;
 import frieze.motion.Position;
+import frieze.plan.cut.Cut;
 import frieze.shop.Tool;
 import java.util.ArrayList;
 import java.util.List;

@@ -17,6 +17,7 @@ import frieze.motion.Instruction;
 import frieze.motion.Position;
 import frieze.motion.Sequence;
 import frieze.motion.Step;
+import frieze.plan.cut.PlanCode;
 import frieze.shop.Material;
 import frieze.shop.Setup;
 import frieze.shop.Zero;

@@ -3,6 +3,7 @@ package frieze.plan;
 import frieze.curve.Point;
 import frieze.motion.Motion;
 import frieze.motion.Position;
+import frieze.plan.cut.Cut;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,7 +11,7 @@ import java.util.List;
  * What a flat tool leaves, by brute force: a height field of square cells, stamped with the tool's
  * disc at positions two cells apart. Shares nothing with the planner but the moves themselves.
  */
-final class Swept {
+public final class Swept {
 
   final double cellMm;
   final int columns;
@@ -19,7 +20,7 @@ final class Swept {
   private final double x0;
   private final double y0;
 
-  Swept(double x0, double y0, double width, double depth, double cellMm) {
+  public Swept(double x0, double y0, double width, double depth, double cellMm) {
     this.x0 = x0;
     this.y0 = y0;
     this.cellMm = cellMm;
@@ -28,7 +29,7 @@ final class Swept {
     this.height = new double[columns * rows];
   }
 
-  Swept cut(List<Cut> cuts) {
+  public Swept cut(List<Cut> cuts) {
     for (Cut cut : cuts) {
       for (Cut.Move move : cut.moves()) {
         Motion path = move.path();
@@ -71,7 +72,7 @@ final class Swept {
     return count * cellMm * cellMm;
   }
 
-  double volumeMm3() {
+  public double volumeMm3() {
     double sum = 0;
     for (double z : height) {
       sum -= z;

@@ -16,6 +16,7 @@ import frieze.fixtures.OpenIcons;
 import frieze.layout.Panel;
 import frieze.motion.Motion;
 import frieze.motion.Position;
+import frieze.plan.cut.Cut;
 import frieze.region.Region;
 import frieze.region.Ring;
 import frieze.shop.Material;

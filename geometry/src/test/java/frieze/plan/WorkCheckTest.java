@@ -14,6 +14,7 @@ import frieze.design.Motif;
 import frieze.design.Work;
 import frieze.diagnostic.BadInputException;
 import frieze.layout.LayoutCode;
+import frieze.plan.cut.Cut;
 import frieze.shop.Material;
 import frieze.shop.Setup;
 import frieze.shop.Tool;

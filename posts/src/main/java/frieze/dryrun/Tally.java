@@ -14,7 +14,7 @@ final class Tally {
   private double rapidMm;
   private double feedMm;
 
-  void add(Passage passage, Box onMachine) {
+  public void add(Passage passage, Box onMachine) {
     double length = Motions.known(passage.move()).lengthMm();
     if (passage.isRapid()) {
       rapidMm += length;

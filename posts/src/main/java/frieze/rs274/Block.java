@@ -43,7 +43,7 @@ public final class Block {
 
   @Nullable String comment;
 
-  Block() {}
+  public Block() {}
 
   void clear(byte[] lineBytes, int lineFrom, int lineTo, int lineNumber) {
     bytes = lineBytes;
