@@ -2,6 +2,7 @@ package frieze.keys;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -10,6 +11,9 @@ import org.apache.commons.text.similarity.LevenshteinDistance;
 /** Finds the word that somebody may have meant. */
 public final class Suggestion {
   private static final int LISTED_AT_MOST = 12;
+
+  /** Fewer letters are held by many a word that has nothing to do with them. */
+  private static final int LEAST_PART = 3;
 
   private Suggestion() {}
 
@@ -26,11 +30,27 @@ public final class Suggestion {
         .map(Candidate::word);
   }
 
-  /** A hint: the nearest word, or else the list of those that are known. */
+  /** A hint: the nearest word, or those that hold what was written, or else what is known. */
   public static String hint(String written, Collection<String> known) {
     return nearest(written, known)
         .map(word -> "did you mean \"" + word + "\"?")
-        .orElseGet(() -> listed(known));
+        .orElseGet(() -> holding(written, known).orElseGet(() -> listed(known)));
+  }
+
+  private static Optional<String> holding(String written, Collection<String> known) {
+    String part = written.strip().toLowerCase(Locale.ROOT);
+    List<String> words =
+        part.length() < LEAST_PART
+            ? List.of()
+            : known.stream()
+                .filter(word -> word.toLowerCase(Locale.ROOT).contains(part))
+                .sorted()
+                .limit(LISTED_AT_MOST)
+                .map(word -> '"' + word + '"')
+                .toList();
+    return words.isEmpty()
+        ? Optional.empty()
+        : Optional.of("did you mean " + String.join(" or ", words) + "?");
   }
 
   private static String listed(Collection<String> known) {
