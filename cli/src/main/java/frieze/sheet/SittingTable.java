@@ -28,9 +28,9 @@ final class SittingTable {
     }
     sitting.drawn().ifPresent(d -> out.element("p", drawn()));
     out.open("table");
-    row("th", "gap", "as cut", "driest", "wettest");
+    gapRow("th", "gap", "as cut", "driest", "wettest");
     for (Sitting.Gap gap : sitting.allGaps()) {
-      row(
+      gapRow(
           "td",
           gap.place(),
           measures.one(gap.nowMm()),
@@ -62,8 +62,20 @@ final class SittingTable {
     out.close().line();
     out.element(
         "p",
-        "Notches as cut, from the panel's own left or lower corner and its edge. At the driest and"
-            + " the wettest the panel has moved about its middle, the lugs have not.");
+        "Notches as cut, from the panel's own left or lower corner and its edge."
+            + (sitting.wood()
+                ? " At the driest and the wettest the panel has moved about its middle, the lugs"
+                    + " have not."
+                : ""));
+  }
+
+  /** Steel has no seasons. */
+  private void gapRow(String tag, String place, String now, String driest, String wettest) {
+    if (sitting.wood()) {
+      row(tag, place, now, driest, wettest);
+    } else {
+      row(tag, place, now);
+    }
   }
 
   private void row(String tag, String... cells) {

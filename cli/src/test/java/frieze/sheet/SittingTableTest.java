@@ -101,4 +101,22 @@ class SittingTableTest {
         .contains("right side 0.138 in (about 9/64)")
         .doesNotContain("extrapolation", "coating", "sanded off");
   }
+
+  @Test
+  void steel_has_no_seasons() {
+    InsertRequest asked =
+        new InsertRequest(
+            Optional.of(List.of(1.0, 1.5, 2.0, 2.5)),
+            0,
+            0,
+            0,
+            new Moisture(8, 6, 10),
+            new Allowances(0.2, 0));
+    Sitting steel =
+        InsertFitter.fit("end", OPENING, new Bead(Bead.Shape.ROUND, 5), 0, asked, SourceSpan.NONE);
+    String text = text(steel, false);
+    assertThat(text)
+        .doesNotContain("driest", "wettest", "moisture")
+        .contains("|bottom|0.8 mm|", "|right|1.3 mm|", "|top|1.8 mm|", "|left|2.3 mm|");
+  }
 }

@@ -2,8 +2,10 @@ package frieze.opening;
 
 import frieze.curve.Affine;
 import frieze.curve.Bounds;
+import frieze.curve.Flattener;
 import frieze.curve.Path;
 import frieze.curve.Point;
+import frieze.curve.Tolerances;
 import frieze.layout.Panel;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -141,6 +143,11 @@ public record Sitting(
                     1 - 2 * (sanded - coating / swells.d()) / b.height()))
             .then(Affine.translation(b.centre().x(), b.centre().y()));
     Path path = panel.whole().transformed(allowed.then(swells));
+    if (notches.isEmpty()) {
+      return path;
+    }
+    // Round corners that are scaled are no arcs any more, and only lines and arcs can be cut.
+    path = Path.polyline(Flattener.flatten(path, Tolerances.DEFAULT.flattenMm()), true);
     for (Notch notch : notches) {
       List<Point> box = notch.grown(sanded - coating).stream().map(swells::apply).toList();
       path = BoxCut.of(path, box).orElse(path);

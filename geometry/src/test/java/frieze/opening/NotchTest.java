@@ -208,6 +208,24 @@ class NotchTest {
         .isCloseTo(701, within(ROUNDING));
   }
 
+  /**
+   * A rectangle with four round corners, less what the lug takes of it; both weld and lug coated.
+   */
+  @Test
+  void the_outline_to_try_goes_around_lugs_in_an_opening_with_round_welds() {
+    Bead weld = new Bead(Bead.Shape.ROUND, 8);
+    for (InsertRequest asked : List.of(ash(new Allowances(0.25, 0)), ash(Allowances.NONE))) {
+      Sitting with = fit(OPENING, weld, asked, lug(Lug.Side.TOP, 300, 100, 30));
+      Sitting without = fit(OPENING, weld, asked);
+      double coating = asked.allowances().coatingMm();
+      double grown = with.notches().get(0).clearanceMm() - coating;
+      double taken = area(without.largest()).area() - area(with.largest()).area();
+      // Within the wood's movement about the middle, 4 % across, of a notch of about 100 by 30.
+      assertThat(taken).isCloseTo((100 + 2 * grown) * (30 + grown - 0.5), within(40.0));
+      assertThat(with.largest().bounds().width()).isCloseTo(700 - 2 * 0.5, within(1e-2));
+    }
+  }
+
   @Test
   void a_strip_that_would_break_off_is_left_out() {
     Path narrow =
