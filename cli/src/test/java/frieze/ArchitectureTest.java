@@ -57,7 +57,13 @@ class ArchitectureTest {
   };
 
   private static final String[] CLI = {
-    "frieze.cli..", "frieze.job..", "frieze.keys..", "frieze.sheet..", "frieze.image.."
+    "frieze.cli..",
+    "frieze.build..",
+    "frieze.job..",
+    "frieze.keys..",
+    "frieze.sheet..",
+    "frieze.template..",
+    "frieze.image.."
   };
 
   /** What a check may see of the rest: facts and intents, never how a cut was planned. */
@@ -124,6 +130,15 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage("frieze.rs274..", "frieze.dryrun..")
           .because("stock and clock are fed by the dry run and are of use without a text");
+
+  private static final ArchRule READING_KNOWS_NO_MAKING =
+      noClasses()
+          .that()
+          .resideInAnyPackage("frieze.job..", "frieze.sheet..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("frieze.build..", "frieze.template..", "frieze.cli..")
+          .because("a job is read, and a sheet drawn, without knowing how programs are made");
 
   private static final ArchRule TABLES_OF_KEYS_KNOW_NO_JOB =
       noClasses()
@@ -301,6 +316,7 @@ class ArchitectureTest {
         THE_DRY_RUN_KNOWS_NO_PLANNER,
         THE_READER_SHARES_NOTHING_WITH_THE_WRITER,
         MATERIAL_AND_TIME_KNOW_NO_PROGRAM,
+        READING_KNOWS_NO_MAKING,
         TABLES_OF_KEYS_KNOW_NO_JOB,
         THE_DRY_RUN_HAS_STOREYS,
         WORK_IS_PLANNED_APART,

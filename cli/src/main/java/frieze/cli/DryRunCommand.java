@@ -1,11 +1,11 @@
 package frieze.cli;
 
+import frieze.build.Build;
 import frieze.dryrun.DryRun;
 import frieze.dryrun.DryRunResult;
 import frieze.dryrun.ProgramText;
 import frieze.dryrun.scene.Surroundings;
 import frieze.field.StockField;
-import frieze.job.Build;
 import frieze.job.ChosenPost;
 import frieze.job.Job;
 import frieze.job.JobReader;

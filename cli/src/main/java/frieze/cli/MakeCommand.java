@@ -1,12 +1,12 @@
 package frieze.cli;
 
+import frieze.build.BrokenProgram;
+import frieze.build.Build;
+import frieze.build.BuiltPanel;
 import frieze.diagnostic.Code;
 import frieze.diagnostic.Diagnostic;
 import frieze.dryrun.ProgramReport;
 import frieze.dryrun.finding.Finding;
-import frieze.job.BrokenProgram;
-import frieze.job.Build;
-import frieze.job.BuiltPanel;
 import frieze.job.Job;
 import frieze.job.JobReader;
 import frieze.keys.OptionText;

@@ -1,6 +1,6 @@
 package frieze.cli;
 
-import frieze.job.BuiltPanel;
+import frieze.build.BuiltPanel;
 import frieze.sheet.Pictures;
 import frieze.sheet.ReportJson;
 import frieze.sheet.SetupSheet;

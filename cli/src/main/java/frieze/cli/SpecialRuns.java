@@ -1,14 +1,14 @@
 package frieze.cli;
 
+import frieze.build.AirPrograms;
+import frieze.build.BrokenProgram;
+import frieze.build.Rescued;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.SourceSpan;
 import frieze.dryrun.finding.Finding;
 import frieze.dryrun.finding.FindingCode;
-import frieze.job.AirPrograms;
-import frieze.job.BrokenProgram;
 import frieze.job.Job;
-import frieze.job.Rescued;
 import frieze.post.ProgramText;
 import frieze.sheet.Drawing;
 import java.io.IOException;

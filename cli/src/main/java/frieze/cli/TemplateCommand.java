@@ -1,17 +1,17 @@
 package frieze.cli;
 
-import frieze.job.Build;
-import frieze.job.Designed;
+import frieze.build.Build;
+import frieze.build.Designed;
 import frieze.job.Job;
 import frieze.job.JobReader;
 import frieze.post.Post;
 import frieze.post.Posts;
-import frieze.sheet.InFrame;
-import frieze.sheet.Paper;
-import frieze.sheet.PaperTemplate;
-import frieze.sheet.TemplateMaker;
-import frieze.sheet.TemplatePdf;
-import frieze.sheet.TemplateSvg;
+import frieze.template.InFrame;
+import frieze.template.Paper;
+import frieze.template.PaperTemplate;
+import frieze.template.TemplateMaker;
+import frieze.template.TemplatePdf;
+import frieze.template.TemplateSvg;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -32,8 +32,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "template",
     description = {
-      "Draws the panels of a job at full size: as pages to print and glue together (PDF), and as one"
-          + " large sheet (SVG).",
+      "Draws the panels of a job at full size: as pages to print and glue together (PDF), and as"
+          + " one large sheet (SVG).",
       "Lay them in the real frame before you cut, drill through them, bend rod over them."
     },
     mixinStandardHelpOptions = true,

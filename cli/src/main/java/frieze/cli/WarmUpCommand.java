@@ -1,7 +1,7 @@
 package frieze.cli;
 
-import frieze.job.Build;
-import frieze.job.BuiltPanel;
+import frieze.build.Build;
+import frieze.build.BuiltPanel;
 import frieze.job.Job;
 import frieze.job.JobReader;
 import frieze.job.SourceFiles;

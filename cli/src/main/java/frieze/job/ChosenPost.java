@@ -22,7 +22,7 @@ public final class ChosenPost {
    *
    * @throws frieze.diagnostic.BadInputException with everything that is wrong in a dialect file
    */
-  static Post of(String name, SourceFiles files) {
+  public static Post of(String name, SourceFiles files) {
     return find(name, files)
         .orElseThrow(() -> new IllegalArgumentException("no post named " + name));
   }

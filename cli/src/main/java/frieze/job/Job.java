@@ -110,7 +110,7 @@ public record Job(
      * @param variants takes the shapes of motifs that are bent or cut
      * @param notes takes which motifs are left out
      */
-    List<Placement> place(
+    public List<Placement> place(
         Function<String, Motif> drawings,
         Panel panel,
         List<Work> work,

@@ -11,7 +11,7 @@ import frieze.shop.Setup;
 import frieze.shop.Stock;
 
 /** Puts a panel on its stock and the stock on the machine. */
-final class PanelSetup {
+public final class PanelSetup {
   /** A panel on a sawn blank, and in the middle of a board as wide as itself, just fits. */
   private static final double EQUAL_MM = 1e-6;
 
@@ -23,7 +23,7 @@ final class PanelSetup {
    *
    * @throws BadInputException if the panel does not lie on the stock
    */
-  static Setup of(Machine machine, Job.PanelJob asked, Panel panel) {
+  public static Setup of(Machine machine, Job.PanelJob asked, Panel panel) {
     Stock stock = asked.stock();
     Point at = corner(asked, panel);
     double proud = stock.blank() ? 0 : asked.allowance().wallsMm();

@@ -6,16 +6,16 @@ package frieze.sheet;
  * <p>Source: ISO 128-2 (line types), ISO 129-1 (dimensions), ISO 3098 (lettering), as known from
  * memory. Wide lines have 0.5 mm, narrow ones 0.25 mm.
  */
-final class Ink {
+public final class Ink {
   static final String WIDE = "0.5";
-  static final String NARROW = "0.25";
-  static final String BLACK = "#111";
+  public static final String NARROW = "0.25";
+  public static final String BLACK = "#111";
 
   /** Line type 04: long-dashed dotted, for centre lines. */
-  static final String CENTRE_LINE = "6 0.75 0.5 0.75";
+  public static final String CENTRE_LINE = "6 0.75 0.5 0.75";
 
   /** Line type 05: long-dashed double-dotted, for outlines before forming. */
-  static final String BEFORE_FORMING = "6 0.75 0.5 0.75 0.5 0.75";
+  public static final String BEFORE_FORMING = "6 0.75 0.5 0.75 0.5 0.75";
 
   private static final double ARROW_LONG = 2.6;
   private static final double ARROW_HALF = 0.42;
@@ -28,15 +28,15 @@ final class Ink {
 
   private final Markup out;
 
-  Ink(Markup out) {
+  public Ink(Markup out) {
     this.out = out;
   }
 
-  static String n(double value) {
+  public static String n(double value) {
     return Measures.decimals(value, 3);
   }
 
-  void line(double x1, double y1, double x2, double y2, String width) {
+  public void line(double x1, double y1, double x2, double y2, String width) {
     out.empty(
         "line",
         "x1",
@@ -72,7 +72,7 @@ final class Ink {
         dashes);
   }
 
-  void text(double x, double y, String text, String anchor, double size) {
+  public void text(double x, double y, String text, String anchor, double size) {
     out.element(
         "text",
         text,

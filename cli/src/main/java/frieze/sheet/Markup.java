@@ -8,19 +8,19 @@ import java.util.Deque;
  *
  * <p>Not safe for use by several threads.
  */
-final class Markup {
+public final class Markup {
   private final StringBuilder out = new StringBuilder();
   private final Deque<String> open = new ArrayDeque<>();
 
   /** Opens an element; attributes are names and values in turn. */
-  Markup open(String tag, String... attributes) {
+  public Markup open(String tag, String... attributes) {
     start(tag, attributes).append('>');
     open.push(tag);
     return this;
   }
 
   /** Adds an element without content, closed as XML asks for. */
-  Markup empty(String tag, String... attributes) {
+  public Markup empty(String tag, String... attributes) {
     start(tag, attributes).append("/>");
     return this;
   }
@@ -49,17 +49,17 @@ final class Markup {
   }
 
   /** Adds markup that is made elsewhere. */
-  Markup raw(String markup) {
+  public Markup raw(String markup) {
     out.append(markup);
     return this;
   }
 
-  Markup line() {
+  public Markup line() {
     out.append('\n');
     return this;
   }
 
-  Markup close() {
+  public Markup close() {
     out.append("</").append(open.pop()).append('>');
     return this;
   }

@@ -7,7 +7,7 @@ import java.util.Locale;
  *
  * @param inches whether inches come first
  */
-record Measures(boolean inches) {
+public record Measures(boolean inches) {
   private static final double MM_PER_INCH = 25.4;
   private static final int FINEST = 64;
 
@@ -25,14 +25,14 @@ record Measures(boolean inches) {
   }
 
   /** The length in both units: {@code 28-1/2 in (723.9 mm)}. */
-  String both(double mm) {
+  public String both(double mm) {
     return inches
         ? inch(mm) + " in (" + mm(mm, 2) + " mm)"
         : mm(mm, 2) + " mm (" + inch(mm) + " in)";
   }
 
   /** A length that is no exact fraction: {@code 0.034 in (about 1/32)} or {@code 0.86 mm}. */
-  String about(double mm) {
+  public String about(double mm) {
     if (!inches) {
       return mm(mm, 2) + " mm";
     }
@@ -79,7 +79,7 @@ record Measures(boolean inches) {
   }
 
   /** A number with at most that many decimals. */
-  static String decimals(double value, int digits) {
+  public static String decimals(double value, int digits) {
     String text = String.format(Locale.ROOT, "%." + digits + "f", value);
     if (digits > 0) {
       text = text.replaceAll("0+$", "").replaceAll("\\.$", "");

@@ -10,7 +10,7 @@ import frieze.curve.Segment;
 import java.util.List;
 
 /** Writes paths as SVG path data, in their own frame; circles stay circles. */
-final class SvgPath implements Segment.Visitor<Void> {
+public final class SvgPath implements Segment.Visitor<Void> {
   private static final int DIGITS = 3;
 
   /** An ellipse is drawn with this many chords to the turn; it is a picture, not a program. */
@@ -20,7 +20,7 @@ final class SvgPath implements Segment.Visitor<Void> {
 
   private SvgPath() {}
 
-  static String data(List<Path> paths) {
+  public static String data(List<Path> paths) {
     SvgPath writer = new SvgPath();
     for (Path path : paths) {
       writer.d.append('M');

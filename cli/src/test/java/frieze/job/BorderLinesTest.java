@@ -4,6 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import frieze.build.Build;
+import frieze.build.PlannedJob;
+import frieze.build.PlannedPanel;
+import frieze.build.ProgramHeader;
+import frieze.build.ReadBack;
 import frieze.curve.Arc;
 import frieze.curve.Line;
 import frieze.curve.Path;

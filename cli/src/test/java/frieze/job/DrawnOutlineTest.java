@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import frieze.build.Build;
+import frieze.build.BuiltPanel;
+import frieze.build.Designed;
 import frieze.curve.Arc;
 import frieze.curve.Path;
 import frieze.curve.Point;

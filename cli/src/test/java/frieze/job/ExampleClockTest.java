@@ -2,6 +2,8 @@ package frieze.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import frieze.build.PlannedJob;
+import frieze.build.PlannedPanel;
 import frieze.dryrun.FineClock;
 import frieze.dryrun.ProgramText;
 import frieze.post.Post;

@@ -1,5 +1,9 @@
 package frieze.job;
 
+import frieze.build.Build;
+import frieze.build.PlannedJob;
+import frieze.build.PlannedPanel;
+import frieze.build.ProgramHeader;
 import frieze.lower.FileNames;
 import frieze.post.Post;
 import frieze.post.Posting;

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import frieze.artwork.Artwork;
 import frieze.artwork.SvgReader;
 import frieze.bridge.Pieces;
+import frieze.build.PlannedPanel;
+import frieze.build.ReadBack;
 import frieze.curve.Affine;
 import frieze.curve.Bounds;
 import frieze.curve.Frame;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import frieze.artwork.Artwork;
 import frieze.artwork.SvgReader;
+import frieze.build.ReadBack;
 import frieze.curve.Affine;
 import frieze.curve.Bounds;
 import frieze.curve.Frame;

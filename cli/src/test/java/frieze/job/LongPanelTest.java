@@ -3,6 +3,14 @@ package frieze.job;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import frieze.build.BrokenProgram;
+import frieze.build.Build;
+import frieze.build.BuiltPanel;
+import frieze.build.Clampings;
+import frieze.build.PlannedJob;
+import frieze.build.PlannedPanel;
+import frieze.build.ReadBack;
+import frieze.build.Rescued;
 import frieze.design.Intent;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Code;

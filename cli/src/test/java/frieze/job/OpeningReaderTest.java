@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import frieze.build.Build;
 import frieze.diagnostic.BadInputException;
 import frieze.opening.Sitting;
 import java.util.List;
@@ -17,16 +18,16 @@ class OpeningReaderTest {
 
   private static String job(String opening, String fit) {
     return """
-        job: Small
-        units: mm
-        panels:
-          front:
-            opening: %s
-            fit: %s
-            stock: {material: white ash, length: 760, width: 150, thickness: 19}
-            work:
-              - cutout: {tool: flat 1/4}
-        """
+    job: Small
+    units: mm
+    panels:
+      front:
+        opening: %s
+        fit: %s
+        stock: {material: white ash, length: 760, width: 150, thickness: 19}
+        work:
+          - cutout: {tool: flat 1/4}
+    """
         .formatted(opening, fit);
   }
 

@@ -3,6 +3,8 @@ package frieze.job;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import frieze.build.Build;
+import frieze.build.Designed;
 import frieze.curve.Affine;
 import frieze.curve.Point;
 import frieze.design.Design;

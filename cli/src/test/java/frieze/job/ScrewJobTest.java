@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import frieze.build.Build;
+import frieze.build.Designed;
 import frieze.curve.Point;
 import frieze.design.Work;
 import frieze.diagnostic.BadInputException;

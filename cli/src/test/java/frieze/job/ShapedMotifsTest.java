@@ -3,6 +3,9 @@ package frieze.job;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import frieze.build.Build;
+import frieze.build.BuiltPanel;
+import frieze.build.Designed;
 import frieze.curve.Bounds;
 import frieze.design.Intent;
 import frieze.design.Intents;

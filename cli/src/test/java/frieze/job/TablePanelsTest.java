@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import frieze.build.Build;
+import frieze.build.Designed;
 import frieze.diagnostic.BadInputException;
 import frieze.keys.CsvText;
 import frieze.layout.Placement;

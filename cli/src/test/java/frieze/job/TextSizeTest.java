@@ -2,6 +2,7 @@ package frieze.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import frieze.build.PlannedJob;
 import frieze.motion.Executed;
 import frieze.post.Post;
 import frieze.post.Posts;

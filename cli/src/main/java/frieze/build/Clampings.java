@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.build;
 
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
@@ -9,6 +9,7 @@ import frieze.design.Work;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.Diagnostics;
+import frieze.job.Job;
 import frieze.layout.Opening;
 import frieze.layout.Panel;
 import frieze.motion.Sequence;
@@ -28,7 +29,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Plans a panel that is carved in steps: as a whole first, then shared out to its clampings. */
-final class Clampings {
+public final class Clampings {
   private final Job.PanelJob asked;
   private final Setup setup;
   private final Design design;
@@ -125,7 +126,7 @@ final class Clampings {
   }
 
   /** What the design wants of the stock, and the holes for the pins. */
-  static List<Intent> intents(List<PlannedPanel> clampings) {
+  public static List<Intent> intents(List<PlannedPanel> clampings) {
     PlannedPanel last = clampings.get(clampings.size() - 1);
     List<Intent> intents = new ArrayList<>(last.intents());
     for (PlannedPanel clamping : clampings) {

@@ -1,4 +1,4 @@
-package frieze.sheet;
+package frieze.template;
 
 import frieze.curve.Affine;
 import frieze.curve.Arc;
@@ -9,9 +9,10 @@ import frieze.curve.Line;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Segment;
-import frieze.sheet.PaperTemplate.Mark;
-import frieze.sheet.PaperTemplate.Pen;
-import frieze.sheet.PaperTemplate.Words;
+import frieze.sheet.Measures;
+import frieze.template.PaperTemplate.Mark;
+import frieze.template.PaperTemplate.Pen;
+import frieze.template.PaperTemplate.Words;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Collectors;

@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.build;
 
 import frieze.design.Corners;
 import frieze.design.Work;
@@ -13,7 +13,7 @@ import java.util.List;
  * Checks that lugs, which have sharp corners, go into their notches, in which a round bit leaves
  * its radius.
  */
-final class NotchCorners {
+public final class NotchCorners {
   /** A bit's radius keeps clear of a sharp corner that is this share of it from both walls. */
   private static final double CLEAR_SHARE = 1 - Math.sqrt(0.5);
 
@@ -51,7 +51,7 @@ final class NotchCorners {
   }
 
   /** How far the round corner of a notch reaches into the sharp one of a lug. */
-  static double intoLugMm(double radiusMm, double gapMm) {
+  public static double intoLugMm(double radiusMm, double gapMm) {
     double toCentre = Math.max(0, radiusMm - gapMm);
     return Math.hypot(toCentre, toCentre) - radiusMm;
   }

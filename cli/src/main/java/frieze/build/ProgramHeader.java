@@ -1,5 +1,6 @@
-package frieze.job;
+package frieze.build;
 
+import frieze.job.Job;
 import frieze.sheet.StepPart;
 import frieze.shop.Setup;
 import frieze.shop.Stock;
@@ -9,13 +10,13 @@ import java.util.List;
 import java.util.Locale;
 
 /** The lines that stand at the top of each program, for the person at the machine. */
-final class ProgramHeader {
+public final class ProgramHeader {
   private static final double MM_PER_INCH = 25.4;
 
   private ProgramHeader() {}
 
   /** The lines for a panel, or for one of its steps. */
-  static List<String> lines(Job job, PlannedPanel panel) {
+  public static List<String> lines(Job job, PlannedPanel panel) {
     List<String> usual = lines(job, panel.setup());
     if (panel.part().isEmpty()) {
       return usual;
@@ -40,7 +41,7 @@ final class ProgramHeader {
     return lines;
   }
 
-  static List<String> lines(Job job, Setup setup) {
+  public static List<String> lines(Job job, Setup setup) {
     Stock stock = setup.stock();
     boolean inches = setup.machine().inches();
     String size =

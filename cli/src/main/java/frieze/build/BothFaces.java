@@ -1,10 +1,11 @@
-package frieze.job;
+package frieze.build;
 
 import frieze.curve.Affine;
 import frieze.curve.Point;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostics;
 import frieze.field.DepthMap;
+import frieze.job.Job;
 import frieze.screw.ScrewCode;
 import frieze.screw.Screws;
 import frieze.shop.Flip;
@@ -19,7 +20,7 @@ import java.util.Optional;
  * <p><em>Approximation:</em> a cell holds the deepest within it; walls of both sides are taken to
  * reach up to a cell farther.
  */
-final class BothFaces {
+public final class BothFaces {
   /** What a cut may be deeper than asked for: a cell's rounding. */
   private static final double ROUNDING_MM = 0.05;
 
@@ -70,10 +71,10 @@ final class BothFaces {
   }
 
   /** The place where least wood is left. */
-  record Deepest(double depthMm, Point onStock) {}
+  public record Deepest(double depthMm, Point onStock) {}
 
   /** Sums depths where both faces are cut, but not where one of them alone goes through. */
-  static Deepest deepest(DepthMap front, DepthMap back, Flip flip, Stock stock) {
+  public static Deepest deepest(DepthMap front, DepthMap back, Flip flip, Stock stock) {
     Affine map = flip.turned(stock.lengthMm(), stock.widthMm());
     double through = stock.thinnestMm() - ROUNDING_MM;
     Deepest most = new Deepest(0, Point.ORIGIN);

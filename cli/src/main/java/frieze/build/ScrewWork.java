@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.build;
 
 import frieze.curve.Tolerances;
 import frieze.design.Design;
@@ -6,6 +6,7 @@ import frieze.design.Intent;
 import frieze.design.Intents;
 import frieze.design.Work;
 import frieze.diagnostic.Diagnostics;
+import frieze.job.Job;
 import frieze.screw.Movement;
 import frieze.screw.ScrewCheck;
 import frieze.screw.Screws;

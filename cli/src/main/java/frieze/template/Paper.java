@@ -1,4 +1,4 @@
-package frieze.sheet;
+package frieze.template;
 
 import java.util.Locale;
 import java.util.Optional;

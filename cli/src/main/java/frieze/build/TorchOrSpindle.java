@@ -1,9 +1,10 @@
-package frieze.job;
+package frieze.build;
 
 import frieze.design.Work;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
+import frieze.job.Job;
 import frieze.keys.JobCode;
 import frieze.post.Post;
 import frieze.shop.FinishAllowance;

@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.build;
 
 import frieze.artwork.Artwork;
 import frieze.artwork.ArtworkCode;
@@ -17,6 +17,12 @@ import frieze.dryrun.Clamping;
 import frieze.dryrun.DryRunResult;
 import frieze.dryrun.scene.Surroundings;
 import frieze.field.DepthMap;
+import frieze.job.ChosenPost;
+import frieze.job.DrawingContent;
+import frieze.job.Insert;
+import frieze.job.Job;
+import frieze.job.PanelSetup;
+import frieze.job.SourceFiles;
 import frieze.keys.JobCode;
 import frieze.layout.Panel;
 import frieze.layout.Placement;
@@ -85,7 +91,7 @@ public final class Build {
    *
    * @throws BadInputException with everything that is wrong in the input
    */
-  static PlannedJob planned(Job job, SourceFiles files) {
+  public static PlannedJob planned(Job job, SourceFiles files) {
     Build build = of(job, files);
     List<PlannedPanel> panels =
         collect(

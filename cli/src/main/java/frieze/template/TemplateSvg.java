@@ -1,10 +1,13 @@
-package frieze.sheet;
+package frieze.template;
 
 import frieze.curve.Affine;
 import frieze.curve.Bounds;
 import frieze.curve.Point;
-import frieze.sheet.PaperTemplate.Mark;
-import frieze.sheet.PaperTemplate.Words;
+import frieze.sheet.Ink;
+import frieze.sheet.Markup;
+import frieze.sheet.SvgPath;
+import frieze.template.PaperTemplate.Mark;
+import frieze.template.PaperTemplate.Words;
 import java.util.List;
 import java.util.stream.Collectors;
 

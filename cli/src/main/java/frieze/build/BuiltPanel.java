@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.build;
 
 import frieze.diagnostic.Diagnostic;
 import frieze.post.ProgramText;

@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.build;
 
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;

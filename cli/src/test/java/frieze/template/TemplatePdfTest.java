@@ -1,4 +1,4 @@
-package frieze.sheet;
+package frieze.template;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -8,8 +8,8 @@ import frieze.curve.Arc;
 import frieze.curve.Bounds;
 import frieze.curve.Path;
 import frieze.curve.Point;
-import frieze.sheet.PaperTemplate.Mark;
-import frieze.sheet.PaperTemplate.Pen;
+import frieze.template.PaperTemplate.Mark;
+import frieze.template.PaperTemplate.Pen;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;

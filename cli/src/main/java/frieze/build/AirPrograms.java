@@ -1,8 +1,10 @@
-package frieze.job;
+package frieze.build;
 
 import frieze.dryrun.DryRun;
 import frieze.dryrun.DryRunResult;
 import frieze.dryrun.scene.Surroundings;
+import frieze.job.Job;
+import frieze.job.SourceFiles;
 import frieze.lower.FileNames;
 import frieze.lower.Lowering;
 import frieze.lower.Run;

@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.build;
 
 import frieze.curve.Affine;
 import frieze.curve.Point;
@@ -11,6 +11,7 @@ import frieze.diagnostic.Diagnostic;
 import frieze.dryrun.DryRun;
 import frieze.dryrun.scene.Surroundings;
 import frieze.dryrun.scene.TorchFacts;
+import frieze.job.Job;
 import frieze.lower.RelightSpot;
 import frieze.motion.Sequence;
 import frieze.plan.Plan;
@@ -34,7 +35,7 @@ import java.util.Optional;
  * @param torch the plan of a torch; empty for work of a spindle
  * @param part which clamping it is, of a panel that is carved in steps
  */
-record PlannedPanel(
+public record PlannedPanel(
     Job.PanelJob asked,
     Setup setup,
     Design design,
@@ -71,7 +72,7 @@ record PlannedPanel(
   }
 
   /** What the design wants of the stock. */
-  List<Intent> intents() {
+  public List<Intent> intents() {
     List<Intent> intents = new ArrayList<>(Intents.of(design, Tolerances.DEFAULT.flattenMm()));
     for (Work work : design.work()) {
       if (work instanceof Work.TorchCut torchCut && torch.isPresent()) {
@@ -86,7 +87,7 @@ record PlannedPanel(
   }
 
   /** The dry run that suits it; the depths of a torch's work are not compared. */
-  DryRun dryRun(List<Intent> intents) {
+  public DryRun dryRun(List<Intent> intents) {
     return dryRun(intents, List.of());
   }
 
@@ -95,7 +96,7 @@ record PlannedPanel(
    *
    * @param relit where a torch is lit in a kerf, in the program's frame
    */
-  DryRun dryRun(List<Intent> intents, List<Point> relit) {
+  public DryRun dryRun(List<Intent> intents, List<Point> relit) {
     DryRun dryRun = DryRun.in(Surroundings.of(setup));
     return torch.isPresent()
         ? dryRun.withTorch(facts(torch.get(), setup).withRelit(relit))
@@ -103,7 +104,7 @@ record PlannedPanel(
   }
 
   /** What the dry run may know of a torch's work, in the program's frame. */
-  static TorchFacts facts(TorchPlan plan, Setup setup) {
+  public static TorchFacts facts(TorchPlan plan, Setup setup) {
     Affine toProgram = setup.programFromPanel().affine();
     return new TorchFacts(
         plan.parts().stream().map(r -> r.transformed(toProgram)).toList(),

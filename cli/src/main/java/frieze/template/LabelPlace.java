@@ -1,4 +1,4 @@
-package frieze.sheet;
+package frieze.template;
 
 import frieze.curve.Bounds;
 import frieze.curve.Flattener;

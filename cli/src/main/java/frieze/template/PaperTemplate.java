@@ -1,8 +1,9 @@
-package frieze.sheet;
+package frieze.template;
 
 import frieze.curve.Bounds;
 import frieze.curve.Path;
 import frieze.curve.Point;
+import frieze.sheet.Ink;
 import java.util.List;
 import java.util.stream.Stream;
 

@@ -1,9 +1,11 @@
-package frieze.job;
+package frieze.build;
 
 import frieze.curve.Path;
 import frieze.design.Design;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.SourceSpan;
+import frieze.job.Insert;
+import frieze.job.Job;
 import frieze.layout.Opening;
 import java.util.List;
 import java.util.Optional;

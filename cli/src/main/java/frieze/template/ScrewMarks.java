@@ -1,17 +1,18 @@
-package frieze.sheet;
+package frieze.template;
 
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.screw.Screws;
 import frieze.screw.SteelHole;
-import frieze.sheet.PaperTemplate.Mark;
-import frieze.sheet.PaperTemplate.Pen;
-import frieze.sheet.PaperTemplate.Words;
+import frieze.sheet.Measures;
+import frieze.template.PaperTemplate.Mark;
+import frieze.template.PaperTemplate.Pen;
+import frieze.template.PaperTemplate.Words;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Draws screws at full size: the hole in the steel, and within it the pilot in the wood. */
-final class ScrewMarks {
+public final class ScrewMarks {
   private static final double BEYOND_MM = 5;
   private static final double WORDS_GAP_MM = 1.2;
 
@@ -19,7 +20,7 @@ final class ScrewMarks {
   private final List<SteelHole> steel;
   private final Measures measures;
 
-  ScrewMarks(Screws screws, List<SteelHole> steel, Measures measures) {
+  public ScrewMarks(Screws screws, List<SteelHole> steel, Measures measures) {
     this.screws = screws;
     this.steel = steel;
     this.measures = measures;
@@ -50,7 +51,7 @@ final class ScrewMarks {
     return words;
   }
 
-  List<String> notes() {
+  public List<String> notes() {
     List<String> notes = new ArrayList<>();
     for (int i = 0; i < steel.size(); i++) {
       notes.add(note(i));

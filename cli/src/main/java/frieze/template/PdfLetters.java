@@ -1,6 +1,6 @@
-package frieze.sheet;
+package frieze.template;
 
-import frieze.sheet.PaperTemplate.Words;
+import frieze.template.PaperTemplate.Words;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;

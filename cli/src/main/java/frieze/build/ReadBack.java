@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.build;
 
 import frieze.post.Post;
 import frieze.post.ProgramText;
@@ -7,10 +7,10 @@ import frieze.shop.Tool;
 import java.util.List;
 
 /** Hands programs to the dry run as their controller would read them. */
-final class ReadBack {
+public final class ReadBack {
   private ReadBack() {}
 
-  static List<frieze.dryrun.ProgramText> texts(List<ProgramText> programs, Post post) {
+  public static List<frieze.dryrun.ProgramText> texts(List<ProgramText> programs, Post post) {
     return programs.stream()
         .map(p -> frieze.dryrun.ProgramText.of(p.fileName(), p.bytes(), rules(p, post)))
         .toList();

@@ -1,11 +1,11 @@
-package frieze.sheet;
+package frieze.template;
 
 import frieze.curve.Affine;
 import frieze.curve.Bounds;
 import frieze.curve.Path;
 import frieze.curve.Point;
-import frieze.sheet.PaperTemplate.Mark;
-import frieze.sheet.PaperTemplate.Pen;
+import frieze.template.PaperTemplate.Mark;
+import frieze.template.PaperTemplate.Pen;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -116,8 +116,8 @@ public final class TemplatePdf {
             + Tiles.name(row, column)
             + " of "
             + template.name()
-            + ", 1:1. Cut along the dotted line where a neighbour lies below, and lay the crosses on"
-            + " each other.");
+            + ", 1:1. Cut along the dotted line where a neighbour lies below, and lay the crosses"
+            + " on each other.");
     return page;
   }
 

@@ -1,4 +1,4 @@
-package frieze.sheet;
+package frieze.template;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

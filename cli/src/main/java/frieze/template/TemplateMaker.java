@@ -1,4 +1,4 @@
-package frieze.sheet;
+package frieze.template;
 
 import frieze.artwork.Piece;
 import frieze.curve.Affine;
@@ -15,9 +15,10 @@ import frieze.opening.Notch;
 import frieze.opening.Sitting;
 import frieze.screw.Movement;
 import frieze.screw.Screws;
-import frieze.sheet.PaperTemplate.Mark;
-import frieze.sheet.PaperTemplate.Pen;
-import frieze.sheet.PaperTemplate.Words;
+import frieze.sheet.Measures;
+import frieze.template.PaperTemplate.Mark;
+import frieze.template.PaperTemplate.Pen;
+import frieze.template.PaperTemplate.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

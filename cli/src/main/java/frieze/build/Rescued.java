@@ -1,4 +1,4 @@
-package frieze.job;
+package frieze.build;
 
 import frieze.curve.Point;
 import frieze.design.Intent;
@@ -7,6 +7,8 @@ import frieze.dryrun.Clamping;
 import frieze.dryrun.DryRunResult;
 import frieze.dryrun.finding.Finding;
 import frieze.dryrun.scene.Surroundings;
+import frieze.job.Job;
+import frieze.job.SourceFiles;
 import frieze.lower.FileNames;
 import frieze.lower.RelightSpot;
 import frieze.post.ProgramText;
