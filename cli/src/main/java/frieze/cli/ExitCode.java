@@ -3,7 +3,7 @@ package frieze.cli;
 /** The exit codes of every command. */
 public enum ExitCode {
   FINE(0, "all is well; warnings may have been shown"),
-  FINDING(1, "the dry run found an error: no program was written for that panel"),
+  FINDING(1, "the dry run found an error: nothing of the job was written"),
   USAGE(2, "the command line is wrong"),
   BAD_INPUT(3, "a job, a drawing, a shop file or a program can't be used as it is"),
   DISK(4, "a file can't be read or written"),

@@ -34,9 +34,9 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "look",
     description = {
-      "Tells how fine a drawing is at its real size: its pieces, the narrowest web and the narrowest"
-          + " gap, and the largest bit of the shop that reaches everywhere; and draws a picture of"
-          + " it.",
+      "Tells how fine a drawing is at its real size: its pieces, the narrowest web and the"
+          + " narrowest gap, and the largest bit of the shop that reaches everywhere; and draws a"
+          + " picture of it.",
       "FILE is an SVG or DXF drawing, or a picture to trace, which takes the options of `trace`."
     },
     mixinStandardHelpOptions = true,
@@ -59,7 +59,7 @@ final class LookCommand implements Callable<Integer> {
   @Option(
       names = "--font",
       paramLabel = "FILE",
-      description = "a font file for all text (the fonts that come with Frieze)")
+      description = "a font file for all text of an SVG (the fonts that come with Frieze)")
   private @Nullable String font;
 
   @Option(
@@ -121,6 +121,10 @@ final class LookCommand implements Callable<Integer> {
   }
 
   private FontFamilies fonts() throws IOException {
+    if (font != null && (ImageFile.isNamedLikeOne(file) || DrawingFile.isWithoutText(file))) {
+      throw new ParameterException(
+          spec.commandLine(), "--font is for the text of SVG drawings; this has none that is read");
+    }
     return font == null ? FontFamilies.BUNDLED : FontFile.read(font, files.named(font));
   }
 
@@ -130,6 +134,7 @@ final class LookCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--lines must be centre or outline but is " + lines);
     }
+    FontFamilies fonts = fonts();
     if (ImageFile.isNamedLikeOne(file)) {
       if (unit != null) {
         throw new ParameterException(
@@ -145,8 +150,7 @@ final class LookCommand implements Callable<Integer> {
         unit == null
             ? OptionalDouble.empty()
             : OptionalDouble.of(options.lengthMm("--one-unit", unit));
-    return DrawingFile.read(
-        file, content, options.drawing(unitMm, pick, outline).withFonts(fonts()));
+    return DrawingFile.read(file, content, options.drawing(unitMm, pick, outline).withFonts(fonts));
   }
 
   private List<Tool> flatBits() throws IOException {

@@ -29,8 +29,8 @@ public final class ImageFile {
   private static final List<String> ENDINGS =
       List.of(".png", ".jpg", ".jpeg", ".bmp", ".gif", ".tif", ".tiff");
 
-  /** A picture that becomes clearer while it arrives comes in about ten. */
-  private static final int MOST_SCANS = 100;
+  /** A picture that becomes clearer while it arrives goes about ten times over its pixels. */
+  private static final long MOST_SCANNED = 700_000_000;
 
   private static final int GIF_EXCESS = 2;
 
@@ -118,20 +118,24 @@ public final class ImageFile {
   /** Refuses what the platform's readers take for a picture without a word. */
   private static void refuseDamaged(String name, byte[] content, ImageReader reader)
       throws IOException {
+    long pixels = (long) reader.getWidth(0) * reader.getHeight(0);
     if (JpegData.isJpeg(content)) {
       if (!JpegData.isWhole(content)) {
         throw breaksOff(name, "before its end");
       }
       int scans = JpegData.scans(content);
-      if (scans > MOST_SCANS) {
+      if (scans > MOST_SCANNED / pixels) {
         throw bad(
             ImageCode.BROKEN_PICTURE,
             name,
-            "the picture comes in " + scans + " scans, more than " + MOST_SCANS,
+            String.format(
+                Locale.ROOT,
+                "the file goes %d times over the %d pixels of the picture",
+                scans,
+                pixels),
             "open it in a picture program and save it again");
       }
     } else if (GifData.isGif(content)) {
-      long pixels = (long) reader.getWidth(0) * reader.getHeight(0);
       long held = GifData.pixels(content, GIF_EXCESS * pixels);
       if (held < pixels) {
         throw breaksOff(name, "after " + held + " of its " + pixels + " pixels");

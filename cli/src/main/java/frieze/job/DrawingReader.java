@@ -55,6 +55,7 @@ final class DrawingReader {
           "the drawing \"" + name + "\" has a height and a width",
           "give one of them; the other follows from the drawing");
     }
+    checkFont(written, v);
     return new Job.Drawing(name, file, trace(written, v), request(v).withFonts(fonts(v)), where);
   }
 
@@ -67,6 +68,18 @@ final class DrawingReader {
         v.get(JobKeys.Drawing.GAP),
         v.get(JobKeys.Drawing.SMALLEST),
         v.get(JobKeys.Drawing.LINES));
+  }
+
+  /** Only the text of SVG is set. */
+  private void checkFont(String written, Values v) {
+    if (v.has(JobKeys.Drawing.FONT) && ImageFile.isNamedLikeOne(written)) {
+      excluded(v.where(JobKeys.Drawing.FONT), "a picture has no text to set", "leave out `font`");
+    } else if (v.has(JobKeys.Drawing.FONT) && DrawingFile.isWithoutText(written)) {
+      excluded(
+          v.where(JobKeys.Drawing.FONT),
+          "the text of a DXF drawing is left out, so that it needs no font",
+          "leave out `font`; turn text that shall be cut into outlines in the drawing program");
+    }
   }
 
   private FontFamilies fonts(Values v) {

@@ -108,8 +108,8 @@ final class JobKeys {
             "font",
             Types.TEXT,
             "the fonts that come with Frieze",
-            "A font file, TrueType or OpenType, for all text in the drawing; its name is taken from"
-                + " the job's folder. See that its licence lets you cut with it.");
+            "A font file, TrueType or OpenType, for all text in an SVG drawing; its name is taken"
+                + " from the job's folder. See that its licence lets you cut with it.");
     static final Key<Values> TRACE =
         Key.optional(
             "trace",

@@ -112,4 +112,22 @@ class FontJobTest {
         .contains("hint: name a single TrueType or OpenType font (.ttf, .otf)");
     assertThat(folder.resolve("small")).doesNotExist();
   }
+
+  @Test
+  void a_font_for_a_picture_or_a_dxf_drawing_is_refused() throws IOException {
+    ownFont();
+    for (String kind : new String[] {"png", "dxf"}) {
+      String file = "name." + kind;
+      Files.write(folder.resolve(file), new byte[] {1});
+      String job = JOB.replace("file: name.svg", "file: " + file + "\n    height: 20");
+      Shell.Result made = make(job);
+      assertThat(made.code()).as(made.err()).isEqualTo(ExitCode.BAD_INPUT.number());
+      String why = kind.equals("png") ? "a picture has no text" : "text of a DXF drawing is left";
+      assertThat(made.err()).contains("job.yaml:7:11: error[JOB-").contains(why);
+      Shell.Result looked =
+          new Shell(folder).run("look", file, "--height", "20", "--font", "own.ttf");
+      assertThat(looked.code()).as(looked.err()).isEqualTo(ExitCode.USAGE.number());
+      assertThat(looked.err()).contains("--font is for the text of SVG drawings");
+    }
+  }
 }

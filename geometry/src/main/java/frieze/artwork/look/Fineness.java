@@ -35,10 +35,12 @@ public record Fineness(
 
   /** Measures a drawing. Cost: that of two medial axes. */
   public static Fineness of(Artwork artwork) {
-    Region area = artwork.filled(Tolerances.DEFAULT.flattenMm());
+    Bounds bounds = artwork.bounds();
+    double grown = Math.hypot(bounds.width(), bounds.height()) / Narrowest.MEASURED_MM;
+    Region area = artwork.filled(Tolerances.DEFAULT.flattenMm() * Math.max(1, grown));
     return new Fineness(
         area,
-        artwork.bounds(),
+        bounds,
         (int) area.rings().stream().filter(Ring::hole).count(),
         lines(artwork),
         Narrowest.web(area),

@@ -10,6 +10,11 @@ import frieze.curve.Point;
  * @param widthMm of that disc
  */
 public record Narrow(Point from, Point to, double widthMm) {
+  /** The same in a drawing that is larger by a factor about the origin. */
+  Narrow times(double factor) {
+    return new Narrow(from.times(factor), to.times(factor), widthMm * factor);
+  }
+
   public Point middle() {
     return from.towards(to, 0.5);
   }

@@ -1,5 +1,6 @@
 package frieze.artwork.look;
 
+import frieze.curve.Affine;
 import frieze.curve.Bounds;
 import frieze.curve.Point;
 import frieze.region.BoundaryDistance;
@@ -18,9 +19,15 @@ import java.util.Optional;
  * each other is as narrow as its largest disc.
  *
  * <p><i>Approximation:</i> discs of the middle line, whose chords leave it by less than a
- * micrometre.
+ * micrometre; in a drawing larger than {@link #MEASURED_MM} across, by as much less of its size.
  */
 public final class Narrowest {
+  /**
+   * Larger drawings are measured at this size, corner to corner: the middle line is as fine for all
+   * of them, and one of a kilometre has millions of places at the size of a leaf's.
+   */
+  static final double MEASURED_MM = 500;
+
   /** Walls that open by no more than this face each other. */
   private static final double PARALLEL_DEG = 10;
 
@@ -51,18 +58,34 @@ public final class Narrowest {
 
   /** The narrowest place of an area; empty for an empty one. */
   public static Optional<Narrow> web(Region area) {
+    double grown = grownBy(area);
     Optional<Narrow> narrowest = Optional.empty();
-    for (Region part : area.parts()) {
+    for (Region part : shrunk(area, grown).parts()) {
       narrowest = less(narrowest, inPart(part));
     }
-    return narrowest;
+    return narrowest.map(n -> n.times(grown));
+  }
+
+  /** How many times larger than what is measured an area is. */
+  private static double grownBy(Region area) {
+    if (area.isEmpty()) {
+      return 1;
+    }
+    Bounds b = area.bounds();
+    return Math.max(1, Math.hypot(b.width(), b.height()) / MEASURED_MM);
+  }
+
+  private static Region shrunk(Region area, double by) {
+    return by > 1 ? area.transformed(Affine.scaling(1 / by, 1 / by)) : area;
   }
 
   /** The narrowest place between two walls of the ground; empty if none face each other. */
   public static Optional<Narrow> gap(Region area) {
-    if (area.isEmpty()) {
-      return Optional.empty();
-    }
+    double grown = grownBy(area);
+    return area.isEmpty() ? Optional.empty() : gapOf(shrunk(area, grown)).map(n -> n.times(grown));
+  }
+
+  private static Optional<Narrow> gapOf(Region area) {
     Bounds b = area.bounds();
     // A disc between two walls has its centre within the bounds, and is no wider than they are.
     Bounds frame = b.grown(Math.hypot(b.width(), b.height()));

@@ -39,6 +39,15 @@ public final class DrawingFile {
     return ENDINGS.stream().anyMatch(name.toLowerCase(Locale.ROOT)::endsWith);
   }
 
+  /** Whether the text in a file of that name is left out. */
+  public static boolean isWithoutText(String name) {
+    return isDxf(name);
+  }
+
+  private static boolean isDxf(String name) {
+    return name.toLowerCase(Locale.ROOT).endsWith(".dxf");
+  }
+
   /**
    * Reads, picks, scales, then mends, so that gaps are measured at the real size.
    *
@@ -123,7 +132,7 @@ public final class DrawingFile {
   }
 
   private static ArtworkReader reader(String name, DrawingRequest asked) {
-    if (name.toLowerCase(Locale.ROOT).endsWith(".dxf")) {
+    if (isDxf(name)) {
       return asked.unitMm().isPresent()
           ? DxfReader.withScale(asked.unitMm().getAsDouble())
           : new DxfReader();

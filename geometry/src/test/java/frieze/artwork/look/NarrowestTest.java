@@ -3,6 +3,7 @@ package frieze.artwork.look;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import frieze.curve.Affine;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.region.FillRule;
@@ -102,6 +103,17 @@ class NarrowestTest {
     double up = Math.sqrt(100 * 100 - 25 * 25);
     Region leaf = disc(0, up, 100).intersection(disc(0, -up, 100));
     assertThat(web(leaf)).isBetween(1.0, 2 * (100 - up) + NEAR);
+  }
+
+  /** A kilometre across, and as quick as a leaf; the discs are polygons within 0.001 of a unit. */
+  @Test
+  void a_drawing_of_a_kilometre_is_measured_as_well() {
+    double km = 1e5;
+    Region washer = disc(0, 0, 10).minus(disc(2.5, 0, 6)).transformed(Affine.scaling(km, km));
+    Narrow web = Narrowest.web(washer).orElseThrow();
+    assertThat(web.widthMm()).isCloseTo(1.5 * km, within(0.003 * km));
+    assertThat(web.middle().x()).isCloseTo(9.25 * km, within(0.1 * km));
+    assertThat(gap(washer)).isCloseTo(12 * km, within(0.003 * km));
   }
 
   @Test
