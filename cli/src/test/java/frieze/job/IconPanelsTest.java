@@ -3,7 +3,7 @@ package frieze.job;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import frieze.artwork.Artwork;
-import frieze.artwork.SvgReader;
+import frieze.artwork.svg.SvgReader;
 import frieze.bridge.Pieces;
 import frieze.build.PlannedPanel;
 import frieze.build.ReadBack;

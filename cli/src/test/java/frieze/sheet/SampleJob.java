@@ -1,7 +1,7 @@
 package frieze.sheet;
 
 import frieze.artwork.Artwork;
-import frieze.artwork.SvgReader;
+import frieze.artwork.svg.SvgReader;
 import frieze.curve.Bounds;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;

@@ -1,5 +1,7 @@
 package frieze.artwork;
 
+import frieze.artwork.svg.BatikRendering;
+import frieze.artwork.svg.SvgReader;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;

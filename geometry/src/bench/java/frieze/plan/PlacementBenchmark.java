@@ -1,7 +1,7 @@
 package frieze.plan;
 
 import frieze.artwork.Artwork;
-import frieze.artwork.SvgReader;
+import frieze.artwork.svg.SvgReader;
 import frieze.curve.Tolerances;
 import frieze.design.Design;
 import frieze.design.Motif;

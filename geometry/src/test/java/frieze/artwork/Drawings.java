@@ -1,5 +1,6 @@
 package frieze.artwork;
 
+import frieze.artwork.svg.SvgReader;
 import frieze.curve.Path;
 import frieze.curve.Segment;
 import frieze.diagnostic.BadInputException;
@@ -8,11 +9,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** Reads small drawings written in tests. */
-final class Drawings {
+public final class Drawings {
   private Drawings() {}
 
   /** A drawing whose units are millimetres, its origin at the upper left, so that y = -y. */
-  static Artwork inMm(String body) {
+  public static Artwork inMm(String body) {
     return SvgReader.withScale(1)
         .read("t.svg", bytes("<svg xmlns='http://www.w3.org/2000/svg'>" + body + "</svg>"));
   }
@@ -22,7 +23,7 @@ final class Drawings {
   }
 
   /** A drawing with attributes of the outermost element given, sizes taken from it. */
-  static Artwork page(String attributes, String body) {
+  public static Artwork page(String attributes, String body) {
     return read(
         "<svg xmlns='http://www.w3.org/2000/svg' xmlns:xlink='http://www.w3.org/1999/xlink' "
             + attributes
@@ -36,15 +37,15 @@ final class Drawings {
     return inMm("<path stroke='black' d='" + d + "'/>").pieces().get(0).paths();
   }
 
-  static List<Segment> segments(String d) {
+  public static List<Segment> segments(String d) {
     return paths(d).stream().flatMap(p -> p.segments().stream()).toList();
   }
 
-  static List<Diagnostic> refused(String whole) {
+  public static List<Diagnostic> refused(String whole) {
     return refused(bytes(whole));
   }
 
-  static List<Diagnostic> refused(byte[] content) {
+  public static List<Diagnostic> refused(byte[] content) {
     try {
       new SvgReader().read("t.svg", content);
     } catch (BadInputException e) {
@@ -53,7 +54,7 @@ final class Drawings {
     throw new AssertionError("the drawing was read");
   }
 
-  static byte[] bytes(String text) {
+  public static byte[] bytes(String text) {
     return text.getBytes(StandardCharsets.UTF_8);
   }
 }

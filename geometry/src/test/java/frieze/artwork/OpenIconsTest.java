@@ -3,6 +3,7 @@ package frieze.artwork;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import frieze.artwork.svg.SvgReader;
 import frieze.curve.Bounds;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;

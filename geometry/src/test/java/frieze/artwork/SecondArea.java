@@ -1,5 +1,6 @@
 package frieze.artwork;
 
+import frieze.artwork.svg.SecondPathReader;
 import java.awt.geom.Area;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
@@ -7,14 +8,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Areas of drawings of mere paths, by a second reader and the area code of Java2D. */
-final class SecondArea {
+public final class SecondArea {
   private static final Pattern PATH = Pattern.compile("<path[^>]*? d=\"([^\"]*)\"[^>]*");
   private static final Pattern OTHER = Pattern.compile("<rect|<circle|transform=");
 
   private SecondArea() {}
 
   /** Whether there is nothing in a drawing but paths. */
-  static boolean isKnown(String svg) {
+  public static boolean isKnown(String svg) {
     return !OTHER.matcher(svg).find();
   }
 
@@ -23,7 +24,7 @@ final class SecondArea {
    *
    * @param flatness of their curves, in the units of the paths
    */
-  static double of(String svg, double flatness) {
+  public static double of(String svg, double flatness) {
     Area all = new Area();
     Matcher paths = PATH.matcher(svg);
     while (paths.find()) {

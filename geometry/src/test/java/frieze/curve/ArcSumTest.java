@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import frieze.artwork.Artwork;
 import frieze.artwork.Piece;
-import frieze.artwork.SvgReader;
+import frieze.artwork.svg.SvgReader;
 import frieze.diagnostic.BadInputException;
 import frieze.fixtures.OpenIcons;
 import java.io.IOException;

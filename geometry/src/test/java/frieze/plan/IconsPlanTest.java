@@ -3,7 +3,7 @@ package frieze.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import frieze.artwork.Artwork;
-import frieze.artwork.SvgReader;
+import frieze.artwork.svg.SvgReader;
 import frieze.curve.Affine;
 import frieze.curve.Bounds;
 import frieze.curve.Path;

@@ -1,7 +1,7 @@
 package frieze.trace;
 
 import frieze.artwork.Artwork;
-import frieze.artwork.SvgReader;
+import frieze.artwork.svg.SvgReader;
 import frieze.curve.Arc;
 import frieze.curve.ArcFitter;
 import frieze.curve.Bounds;

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import frieze.artwork.Artwork;
 import frieze.artwork.Piece;
-import frieze.artwork.SvgReader;
+import frieze.artwork.svg.SvgReader;
 import frieze.curve.Arc;
 import frieze.curve.Path;
 import frieze.curve.Point;
@@ -20,8 +20,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class RepairTest {
   private static Artwork drawn(String path, String rule) {
     String svg =
-        "<svg xmlns='http://www.w3.org/2000/svg' width='100mm' height='100mm' viewBox='0 0 100 100'>"
-            + "<path id='a' fill-rule='"
+        "<svg xmlns='http://www.w3.org/2000/svg' width='100mm' height='100mm' viewBox='0 0 100"
+            + " 100'><path id='a' fill-rule='"
             + rule
             + "' d='"
             + path
@@ -179,7 +179,8 @@ class RepairTest {
             .toList();
     assertThat(told)
         .contains(
-            "ART-027 crossings of outlines resolved by the fill rule: 1, at (mm) 30.000, 70.000 (0.0070)",
+            "ART-027 crossings of outlines resolved by the fill rule: 1, at (mm) 30.000, 70.000"
+                + " (0.0070)",
             "ART-029 outlines that enclose nothing removed: 1, at (mm) 75.000, 77.000 (30.0000)",
             "ART-030 slivers removed, by their widths: 1, at (mm) 60.010, 50.000 (0.0200)");
   }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import frieze.artwork.Artwork;
 import frieze.artwork.Piece;
-import frieze.artwork.SvgReader;
+import frieze.artwork.svg.SvgReader;
 import frieze.curve.Arc;
 import frieze.curve.Point;
 import java.nio.charset.StandardCharsets;
@@ -30,16 +30,26 @@ class ClippingTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "a rectangle | <rect x='5' width='10' height='4'/> | <rect CLIP width='10' height='10'/> | 20",
-        "two panes | <rect width='2' height='9'/><rect x='1' width='3' height='9'/> | <rect CLIP width='10' height='5'/> | 20",
-        "moved with it | <rect width='3' height='3'/> | <rect CLIP transform='translate(7) scale(2)' width='10' height='10'/> | 36",
-        "a moved pane | <rect transform='translate(8)' width='3' height='3'/> | <rect CLIP width='10' height='10'/> | 6",
-        "the rule of a pane | <path clip-rule='evenodd' d='M0 0h8v8h-8zM2 2h4v4h-4z'/> | <rect CLIP width='10' height='10'/> | 48",
-        "no paint needed | <rect fill='none' opacity='0' width='3' height='3'/> | <rect CLIP width='10' height='10'/> | 9",
-        "a hidden pane | <rect width='3' height='3'/><rect display='none' width='9' height='9'/> | <rect CLIP width='10' height='10'/> | 9",
-        "a used pane | <use href='#r' x='8'/> | <rect CLIP width='10' height='10'/><defs><rect id='r' width='9' height='9'/></defs> | 18",
-        "a group | <rect width='3' height='3'/> | <g CLIP><rect width='2' height='9'/><rect x='2' width='9' height='2'/></g> | 8",
-        "a use | <rect width='3' height='3'/> | <use CLIP x='8' href='#d'/><defs><rect id='d' width='2' height='9'/></defs> | 6"
+        "a rectangle | <rect x='5' width='10' height='4'/> | <rect CLIP width='10' height='10'/> |"
+            + " 20",
+        "two panes | <rect width='2' height='9'/><rect x='1' width='3' height='9'/> | <rect CLIP"
+            + " width='10' height='5'/> | 20",
+        "moved with it | <rect width='3' height='3'/> | <rect CLIP transform='translate(7)"
+            + " scale(2)' width='10' height='10'/> | 36",
+        "a moved pane | <rect transform='translate(8)' width='3' height='3'/> | <rect CLIP"
+            + " width='10' height='10'/> | 6",
+        "the rule of a pane | <path clip-rule='evenodd' d='M0 0h8v8h-8zM2 2h4v4h-4z'/> | <rect CLIP"
+            + " width='10' height='10'/> | 48",
+        "no paint needed | <rect fill='none' opacity='0' width='3' height='3'/> | <rect CLIP"
+            + " width='10' height='10'/> | 9",
+        "a hidden pane | <rect width='3' height='3'/><rect display='none' width='9' height='9'/> |"
+            + " <rect CLIP width='10' height='10'/> | 9",
+        "a used pane | <use href='#r' x='8'/> | <rect CLIP width='10' height='10'/><defs><rect"
+            + " id='r' width='9' height='9'/></defs> | 18",
+        "a group | <rect width='3' height='3'/> | <g CLIP><rect width='2' height='9'/><rect x='2'"
+            + " width='9' height='2'/></g> | 8",
+        "a use | <rect width='3' height='3'/> | <use CLIP x='8' href='#d'/><defs><rect id='d'"
+            + " width='2' height='9'/></defs> | 6"
       })
   void a_clip_leaves_what_is_inside(String name, String panes, String drawn, double area) {
     Artwork art =
@@ -55,8 +65,9 @@ class ClippingTest {
   void a_clip_in_units_of_the_box_goes_with_what_it_clips() {
     Artwork art =
         clipped(
-            "<clipPath id='c' clipPathUnits='objectBoundingBox'><rect x='.5' width='.5' height='.5'/>"
-                + "</clipPath><rect clip-path='url(#c)' x='10' y='20' width='8' height='6'/>");
+            "<clipPath id='c' clipPathUnits='objectBoundingBox'><rect x='.5' width='.5'"
+                + " height='.5'/></clipPath><rect clip-path='url(#c)' x='10' y='20' width='8'"
+                + " height='6'/>");
     assertThat(art.filled(TOLERANCE_MM).area()).isCloseTo(12, within(1e-9));
     assertThat(art.bounds().minX()).isCloseTo(14, within(1e-9));
     assertThat(art.bounds().maxY()).isCloseTo(-20, within(1e-9));
@@ -66,10 +77,10 @@ class ClippingTest {
   void clips_of_clips_and_of_panes_all_hold() {
     Artwork art =
         clipped(
-            "<clipPath id='a'><rect width='6' height='6'/></clipPath>"
-                + "<clipPath id='b' clip-path='url(#a)'><rect x='3' width='6' height='6'/></clipPath>"
-                + "<clipPath id='d'><rect clip-path='url(#b)' y='4' width='9' height='9'/></clipPath>"
-                + "<rect clip-path='url(#d)' width='20' height='20'/>");
+            "<clipPath id='a'><rect width='6' height='6'/></clipPath><clipPath id='b'"
+                + " clip-path='url(#a)'><rect x='3' width='6' height='6'/></clipPath><clipPath"
+                + " id='d'><rect clip-path='url(#b)' y='4' width='9' height='9'/></clipPath><rect"
+                + " clip-path='url(#d)' width='20' height='20'/>");
     assertThat(art.filled(TOLERANCE_MM).area()).isCloseTo(3 * 2, within(1e-9));
   }
 

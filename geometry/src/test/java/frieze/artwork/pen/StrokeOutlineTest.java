@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import frieze.artwork.Artwork;
-import frieze.artwork.SecondPathReader;
-import frieze.artwork.SvgReader;
+import frieze.artwork.svg.SecondPathReader;
+import frieze.artwork.svg.SvgReader;
 import frieze.curve.Arc;
 import frieze.curve.Flattener;
 import frieze.curve.Path;
@@ -169,7 +169,8 @@ class StrokeOutlineTest {
         "<line stroke-linecap='square' x1='3' x2='3'/> | 4",
         "<path stroke-linecap='round' stroke-dasharray='0 4' d='M0 0H11'/> | 9.424777961",
         "<path stroke-linecap='square' stroke-dasharray='0 5' d='M0 0V11'/> | 12",
-        "<path stroke-linecap='round' stroke-dasharray='0 5' stroke-dashoffset='2' d='M0 0V11'/> | 6.283185307",
+        "<path stroke-linecap='round' stroke-dasharray='0 5' stroke-dashoffset='2' d='M0 0V11'/> |"
+            + " 6.283185307",
         "<path stroke-linecap='round' stroke-dasharray='0 4' d='M0 0H8V8H0z'/> | 25.132741229"
       })
   void a_line_or_a_dash_without_length_is_a_dot(String shape, double area) {
