@@ -145,7 +145,7 @@ public final class DrawnFitter {
       throw BadInputException.of(
           LayoutCode.GAP_LEAVES_NOTHING,
           where,
-          gapText() + " leaves nothing of an opening " + Amounts.length(shortSideMm) + " across",
+          gapText() + ": nothing is left of an opening " + Amounts.length(shortSideMm) + " across",
           "the gap is the play on each side, between 0 and half of the opening");
     }
     if (pieces > 1 || left.rings().size() > 1) {
@@ -154,17 +154,23 @@ public final class DrawnFitter {
           where,
           gapText()
               + (pieces > 1
-                  ? " parts the panel into " + pieces + " pieces: the opening is too narrow there"
-                  : " closes a slit of the panel"),
+                  ? ": the panel falls into " + pieces + " pieces where the opening is narrow"
+                  : ": a slit of the panel is closed"),
           "draw the narrow places wider, or make a panel for each piece");
     }
   }
 
   private String gapText() {
+    double coating = asked.allowances().coatingMm();
     return asked
         .gapsMm()
         .map(g -> "a gap of " + Amounts.length(g.get(0)))
-        .orElse("a play of " + Amounts.length(asked.playMm()) + " with what the wood needs");
+        .orElseGet(
+            () ->
+                "a play of "
+                    + Amounts.length(asked.playMm())
+                    + (coating > 0 ? ", a coating of " + Amounts.length(coating) : "")
+                    + " and what the wood needs");
   }
 
   private void refuseBinding(Sitting sitting) {
