@@ -3,6 +3,7 @@ package frieze.job;
 import frieze.artwork.source.DrawingRequest;
 import frieze.curve.Affine;
 import frieze.curve.Bounds;
+import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.BorderLines;
@@ -15,6 +16,7 @@ import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
 import frieze.layout.Alternation;
 import frieze.layout.Avoidance;
+import frieze.layout.Ground;
 import frieze.layout.Hull;
 import frieze.layout.LayoutCode;
 import frieze.layout.Panel;
@@ -120,15 +122,15 @@ public record Job(
       Alternation turns =
           new Alternation(this.drawings, motifs.stream().map(m -> Hull.of(m.artwork())).toList());
       Hull hull = turns.together();
-      List<Placement> placed = varied(panel, hull, drawings);
+      Pattern resolved = pattern.resolved(other -> drawings.apply(other).artwork(), where);
+      Ground ground = new Ground(panel, pattern.insetMm(), fences(resolved, panel));
+      List<Placement> placed = varied(resolved, ground, hull);
       List<Hull> places = new ArrayList<>();
       keptFree.forEach(b -> places.add(Avoidance.rectangle(b)));
       work.forEach(w -> places.addAll(holes(w)));
       places.addAll(Avoidance.notches(panel));
       List<Placement> clear =
-          avoid
-              .map(a -> a.within(panel, pattern.insetMm(), placed, hull, places, where))
-              .orElse(placed);
+          avoid.map(a -> a.within(ground, placed, hull, places, where)).orElse(placed);
       avoid.flatMap(a -> a.leftOut(placed, clear, hull, places, where)).ifPresent(notes::add);
       List<Placement> shaped =
           turns.dealt(clear, pattern).stream()
@@ -163,12 +165,20 @@ public record Job(
       return left;
     }
 
+    /** The lines that motifs keep between, mirrored as they are. */
+    private List<Path> fences(Pattern resolved, Panel panel) {
+      Affine mirror = Affine.scaling(-1, 1).then(Affine.translation(panel.lengthMm(), 0));
+      return mirrored
+          ? resolved.fences(panel.mirrored()).stream().map(f -> f.transformed(mirror)).toList()
+          : resolved.fences(panel);
+    }
+
     /** Places them as if nothing were in their way, unless they are not to avoid it. */
-    private List<Placement> varied(Panel panel, Hull hull, Function<String, Motif> drawings) {
+    private List<Placement> varied(Pattern resolved, Ground ground, Hull hull) {
+      Panel panel = ground.panel();
       boolean freely = avoid.isPresent() && !pattern.picksPlaces();
       Panel shape = freely ? panel.withoutNotches() : panel;
       String name = String.join(" and ", this.drawings);
-      Pattern resolved = pattern.resolved(other -> drawings.apply(other).artwork(), where);
       Panel facing = mirrored ? shape.mirrored() : shape;
       List<Placement> alike =
           clipMm.isPresent()
@@ -176,7 +186,8 @@ public record Job(
               : resolved.place(name, hull, facing, seed, where);
       List<Placement> turned =
           mirrored ? alike.stream().map(p -> mirrored(p, panel)).toList() : alike;
-      return vary.map(v -> v.apply(turned, hull, shape, pattern.insetMm(), seed)).orElse(turned);
+      Ground free = new Ground(shape, ground.insetMm(), ground.fences());
+      return vary.map(v -> v.apply(turned, hull, free, seed)).orElse(turned);
     }
 
     /** The same on a panel. */

@@ -64,7 +64,7 @@ public record Avoidance(double spaceMm, double mostMm) {
   /**
    * Shifts motifs, or leaves them out.
    *
-   * @param panel what a shifted motif must not leave, less the inset
+   * @param ground what a shifted motif must not leave
    * @param placed the motifs of one pattern
    * @param motif the hull of the drawing
    * @param places what they keep clear of
@@ -72,13 +72,8 @@ public record Avoidance(double spaceMm, double mostMm) {
    * @throws BadInputException if a motif can't be shifted far enough, or none is left
    */
   public List<Placement> within(
-      Panel panel,
-      double insetMm,
-      List<Placement> placed,
-      Hull motif,
-      List<Hull> places,
-      SourceSpan where) {
-    Band band = Band.of(panel, insetMm);
+      Ground ground, List<Placement> placed, Hull motif, List<Hull> places, SourceSpan where) {
+    Band band = Band.of(ground);
     List<Hull> now = new ArrayList<>(placed.stream().map(p -> p.hull(motif)).toList());
     List<Placement> result = new ArrayList<>();
     for (int i = 0; i < placed.size(); i++) {

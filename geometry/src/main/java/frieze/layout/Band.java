@@ -3,10 +3,12 @@ package frieze.layout;
 import frieze.curve.Bounds;
 import frieze.curve.Flattener;
 import frieze.curve.Line;
+import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.diagnostic.Amounts;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.SourceSpan;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -29,21 +31,32 @@ final class Band {
 
   private final double insetMm;
 
+  /** Lines that no motif crosses, each as its corners. */
+  private final List<List<Point>> fences;
+
   /** How a motif may come to lie inside. */
   private final String hint;
 
-  private Band(List<Point> ring, Bounds bounds, double insetMm, String hint) {
+  private Band(
+      List<Point> ring, Bounds bounds, double insetMm, List<List<Point>> fences, String hint) {
     this.ring = ring;
     this.bounds = bounds;
     this.insetMm = insetMm;
+    this.fences = fences;
     this.hint = hint;
   }
 
   static Band of(Panel panel, double insetMm) {
+    return of(new Ground(panel, insetMm));
+  }
+
+  static Band of(Ground ground) {
+    Panel panel = ground.panel();
     return new Band(
         Flattener.flatten(panel.outline(), FLATTEN_MM),
-        panel.outline().bounds().grown(-insetMm),
-        insetMm,
+        panel.outline().bounds().grown(-ground.insetMm()),
+        ground.insetMm(),
+        ground.fences().stream().map(Band::chords).toList(),
         panel.notches().isEmpty()
             ? "make the motif or the inset smaller"
             : "say under `avoid` whether motifs that meet a notch are shifted or left out");
@@ -79,6 +92,15 @@ final class Band {
     }
   }
 
+  /** The corners of a line, the first one again at the end of a closed one. */
+  static List<Point> chords(Path line) {
+    List<Point> points = new ArrayList<>(Flattener.flatten(line, FLATTEN_MM));
+    if (line.closed()) {
+      points.add(points.get(0));
+    }
+    return points;
+  }
+
   /** Whether a motif that is moved stays inside, or goes no farther out than it was. */
   boolean keeps(Hull before, Hull now) {
     return bounds.with(before.bounds()).grown(ROUNDING_MM).contains(now.bounds())
@@ -91,18 +113,30 @@ final class Band {
     if (!bounds.grown(EQUAL_MM).contains(b)) {
       return false;
     }
-    Bounds near = b.grown(insetMm + EQUAL_MM);
     for (int i = 0; i < ring.size(); i++) {
-      Point from = ring.get(i);
-      Point to = ring.get((i + 1) % ring.size());
-      Bounds side = Bounds.of(from).with(to);
-      if (side.touches(near)
-          && (hull.isCutBy(from, to, EQUAL_MM)
-              || hull.distance(Hull.of(List.of(from, to))) < insetMm - EQUAL_MM)) {
+      if (!isClear(hull, ring.get(i), ring.get((i + 1) % ring.size()), insetMm)) {
         return false;
       }
     }
-    return hull.points().stream().allMatch(this::isInside);
+    return fences.stream().allMatch(fence -> isClear(hull, fence, insetMm))
+        && hull.points().stream().allMatch(this::isInside);
+  }
+
+  /** Whether a hull keeps a distance from a line and is not crossed by it. */
+  static boolean isClear(Hull hull, List<Point> line, double insetMm) {
+    for (int i = 1; i < line.size(); i++) {
+      if (!isClear(hull, line.get(i - 1), line.get(i), insetMm)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isClear(Hull hull, Point from, Point to, double insetMm) {
+    Bounds near = hull.bounds().grown(insetMm + EQUAL_MM);
+    return !Bounds.of(from).with(to).touches(near)
+        || (!hull.isCutBy(from, to, EQUAL_MM)
+            && hull.distance(Hull.of(List.of(from, to))) >= insetMm - EQUAL_MM);
   }
 
   /** Whether a point lies inside, or on the outline. */

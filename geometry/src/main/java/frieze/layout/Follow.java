@@ -144,6 +144,13 @@ public record Follow(
   }
 
   @Override
+  public List<Path> fences(Panel panel) {
+    return course instanceof BetweenLines
+        ? List.of(onPanel(panel, 0), onPanel(panel, 1))
+        : List.of();
+  }
+
+  @Override
   public boolean mayReachOver() {
     return true;
   }
@@ -154,7 +161,9 @@ public record Follow(
     // The middles of the first and the last may lie at the ends of the line.
     int columns = columns(0, along.lengthMm(), along.isClosed(), where);
     double pitch = pitch(along.lengthMm(), columns, along.isClosed());
-    return placements(motif, hull.bounds(), along, columns, pitch);
+    List<Placement> placed = placements(motif, hull.bounds(), along, columns, pitch);
+    pair(panel, where).ifPresent(p -> p.requireClear(placed, hull, insetMm, where));
+    return placed;
   }
 
   private boolean fills(boolean closed) {

@@ -34,7 +34,7 @@ final class LinePair {
   private LinePair(Path one, Path other) {
     this.one = ArcLength.of(one);
     this.other = ArcLength.of(other);
-    this.chords = List.of(chords(one), chords(other));
+    this.chords = List.of(Band.chords(one), Band.chords(other));
   }
 
   /**
@@ -122,17 +122,7 @@ final class LinePair {
   }
 
   boolean isClear(Hull hull, double insetMm) {
-    for (List<Point> line : chords) {
-      for (int i = 1; i < line.size(); i++) {
-        Point from = line.get(i - 1);
-        Point to = line.get(i);
-        if (hull.isCutBy(from, to, EQUAL_MM)
-            || hull.distance(Hull.of(List.of(from, to))) < insetMm - EQUAL_MM) {
-          return false;
-        }
-      }
-    }
-    return true;
+    return chords.stream().allMatch(line -> Band.isClear(hull, line, insetMm));
   }
 
   private static Point foot(List<Point> line, Point p) {
@@ -145,17 +135,8 @@ final class LinePair {
     return best;
   }
 
-  /** The corners of a line, the first one again at the end of a closed one. */
-  private static List<Point> chords(Path path) {
-    List<Point> points = new ArrayList<>(Flattener.flatten(path, FLATTEN_MM));
-    if (path.closed()) {
-      points.add(points.get(0));
-    }
-    return points;
-  }
-
   private static Path counterClockwise(Path path) {
-    List<Point> points = chords(path);
+    List<Point> points = Band.chords(path);
     double twice = 0;
     for (int i = 1; i < points.size(); i++) {
       twice += points.get(i - 1).cross(points.get(i));

@@ -1,6 +1,7 @@
 package frieze.layout;
 
 import frieze.artwork.Artwork;
+import frieze.curve.Path;
 import frieze.diagnostic.SourceSpan;
 import java.util.List;
 import java.util.function.Function;
@@ -29,6 +30,11 @@ public sealed interface Pattern
    */
   default Pattern resolved(Function<String, Artwork> drawings, SourceSpan where) {
     return this;
+  }
+
+  /** Lines on a panel that no motif may cross, nor come nearer to than the inset. */
+  default List<Path> fences(Panel panel) {
+    return List.of();
   }
 
   /**

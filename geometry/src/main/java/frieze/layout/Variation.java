@@ -64,12 +64,11 @@ public record Variation(
    * Varies the placements of one motif.
    *
    * @param motif the hull of its drawing
-   * @param panel what it must not leave, less the inset
+   * @param ground what it must not leave
    * @param seed decides all differences
    */
-  public List<Placement> apply(
-      List<Placement> placements, Hull motif, Panel panel, double insetMm, long seed) {
-    Band band = Band.of(panel, insetMm);
+  public List<Placement> apply(List<Placement> placements, Hull motif, Ground ground, long seed) {
+    Band band = Band.of(ground);
     List<Hull> before = new ArrayList<>();
     for (Placement placement : placements) {
       before.add(placement.hull(motif));

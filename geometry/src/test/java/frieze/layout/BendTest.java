@@ -93,8 +93,8 @@ class BendTest {
       double bendRad = r.nextDouble(0.1, 1.2);
       Variation vary = new Variation(0.1, 0.1, 1, bendRad, OptionalDouble.empty());
       long seed = r.nextLong();
-      List<Placement> after = vary.apply(before, leaf, panel, 3, seed);
-      assertThat(after).isEqualTo(vary.apply(before, leaf, panel, 3, seed));
+      List<Placement> after = vary.apply(before, leaf, new Ground(panel, 3), seed);
+      assertThat(after).isEqualTo(vary.apply(before, leaf, new Ground(panel, 3), seed));
       List<Hull> now = after.stream().map(p -> dense(leaf, p)).toList();
       Bounds band = panel.outline().bounds().grown(-3 + 0.05);
       for (int i = 0; i < 8; i++) {

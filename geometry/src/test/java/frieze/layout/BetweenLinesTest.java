@@ -117,6 +117,44 @@ class BetweenLinesTest {
         .hasMessageContaining("LAY-012");
   }
 
+  /** Squares of 30 in a band of 42: at most a millimetre of room at each rail. */
+  @Test
+  void differences_and_shifts_stay_between_the_lines() {
+    Path low = Path.polyline(List.of(new Point(-150, -21), new Point(150, -21)), false);
+    Path high = Path.polyline(List.of(new Point(-150, 21), new Point(150, 21)), false);
+    Follow follow =
+        new Follow(
+            new Follow.BetweenLines("rails", Optional.empty(), false),
+            List.of(low, high),
+            FriezeGroup.P1,
+            5,
+            5,
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            false);
+    Ground ground = new Ground(PANEL, 5, follow.fences(PANEL));
+    Variation vary = new Variation(0, 0, 6, OptionalDouble.empty());
+    boolean moved = false;
+    for (long seed = 1; seed <= 20; seed++) {
+      List<Placement> before = follow.place("leaf", leaf(30), PANEL, 0, SourceSpan.NONE);
+      for (Placement p : vary.apply(before, leaf(30), ground, seed)) {
+        assertThat(Math.abs(at(p).y())).isLessThanOrEqualTo(1 + 1e-4);
+        moved |= Math.abs(at(p).y()) > 0.3;
+      }
+      assertThat(vary.apply(before, leaf(30), new Ground(PANEL, 5), seed))
+          .as("without the lines they go farther")
+          .anyMatch(p -> Math.abs(at(p).y()) > 1);
+    }
+    assertThat(moved).isTrue();
+    List<Placement> row = follow.place("leaf", leaf(30), PANEL, 0, SourceSpan.NONE);
+    Hull hole = Hull.of(List.of(MIDDLE.plus(new Point(16, 14)), MIDDLE.plus(new Point(18, 16))));
+    Avoidance beside = new Avoidance(3, 9);
+    // Two to the left, or two down: there is only one.
+    Placement third = beside.within(ground, row, leaf(30), List.of(hole), SourceSpan.NONE).get(2);
+    assertThat(at(third).x()).isCloseTo(-2, within(0.3));
+    assertThat(Math.abs(at(third).y())).isLessThanOrEqualTo(1 + 1e-4);
+  }
+
   @Test
   void a_drawing_with_one_line_is_refused() {
     Follow follow =

@@ -71,8 +71,8 @@ class LaneTest {
     int left = 0;
     Variation vary = new Variation(0, 0, 6, OptionalDouble.of(0));
     for (long seed = 0; seed < 40; seed++) {
-      Affine free = vary.apply(all, SQUARE, upright, 0, seed).get(0).map().affine();
-      Affine kept = vary.apply(all, SQUARE, panel, 0, seed).get(0).map().affine();
+      Affine free = vary.apply(all, SQUARE, new Ground(upright, 0), seed).get(0).map().affine();
+      Affine kept = vary.apply(all, SQUARE, new Ground(panel, 0), seed).get(0).map().affine();
       left += band.holds(SQUARE.transformed(free)) ? 0 : 1;
       assertThat(band.holds(SQUARE.transformed(kept))).as("seed " + seed).isTrue();
     }
@@ -81,7 +81,7 @@ class LaneTest {
     Hull hole = Avoidance.round(new Point(40, 20), 2);
     Affine shifted =
         new Avoidance(1, 12)
-            .within(panel, 0, all, SQUARE, List.of(hole), SourceSpan.NONE)
+            .within(new Ground(panel, 0), all, SQUARE, List.of(hole), SourceSpan.NONE)
             .get(0)
             .map()
             .affine();

@@ -86,7 +86,8 @@ class PlacesTest {
     List<Placement> row = placed(pitched(FriezeGroup.P1, 0, 30), PANEL, 0);
     Hull hole = Avoidance.round(hull(row.get(3)).bounds().centre(), 4);
     List<Placement> left =
-        new Avoidance(2, 0).within(PANEL, 10, row, LEAF, List.of(hole), SourceSpan.NONE);
+        new Avoidance(2, 0)
+            .within(new Ground(PANEL, 10), row, LEAF, List.of(hole), SourceSpan.NONE);
     assertThat(left).isSubsetOf(row).doesNotContain(row.get(3));
     assertThat(row).filteredOn(p -> hull(p).distance(hole) >= 2).containsExactlyElementsOf(left);
   }
@@ -105,7 +106,8 @@ class PlacesTest {
               Avoidance.round(new Point(40 + 220 * random.nextDouble(), 50), 3));
       List<Placement> moved;
       try {
-        moved = new Avoidance(1, 12).within(PANEL, 0, row, LEAF, places, SourceSpan.NONE);
+        moved =
+            new Avoidance(1, 12).within(new Ground(PANEL, 0), row, LEAF, places, SourceSpan.NONE);
       } catch (BadInputException e) {
         assertThat(e).hasMessageContaining("finds no place");
         continue;

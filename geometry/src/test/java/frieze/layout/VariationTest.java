@@ -44,9 +44,9 @@ class VariationTest {
   void the_same_seed_gives_the_same_placements_and_another_one_others() {
     Variation vary = new Variation(0.1, 0.1, 2, OptionalDouble.empty());
     List<Placement> before = band(FriezeGroup.P2MG, 9, panel(700));
-    List<Placement> seven = vary.apply(before, LEAF, panel(700), 5, 7);
-    assertThat(seven).isEqualTo(vary.apply(before, LEAF, panel(700), 5, 7));
-    assertThat(seven).isNotEqualTo(vary.apply(before, LEAF, panel(700), 5, 8));
+    List<Placement> seven = vary.apply(before, LEAF, new Ground(panel(700), 5), 7);
+    assertThat(seven).isEqualTo(vary.apply(before, LEAF, new Ground(panel(700), 5), 7));
+    assertThat(seven).isNotEqualTo(vary.apply(before, LEAF, new Ground(panel(700), 5), 8));
   }
 
   @Test
@@ -56,7 +56,7 @@ class VariationTest {
     double mostTurn = 0;
     double mostSize = 0;
     for (long seed = 1; seed <= 30; seed++) {
-      List<Placement> after = vary.apply(before, LEAF, panel(1200), 5, seed);
+      List<Placement> after = vary.apply(before, LEAF, new Ground(panel(1200), 5), seed);
       for (int i = 0; i < after.size(); i++) {
         Affine a = after.get(i).map().affine();
         double turn = Math.abs(Math.atan2(a.b(), a.a()));
@@ -93,7 +93,7 @@ class VariationTest {
               r.nextBoolean() ? OptionalDouble.of(space) : OptionalDouble.empty());
       List<Placement> before = band(group, count, panel);
       Bounds band = panel.outline().bounds().grown(-5);
-      List<Placement> after = vary.apply(before, LEAF, panel, 5, r.nextLong());
+      List<Placement> after = vary.apply(before, LEAF, new Ground(panel, 5), r.nextLong());
       String what = "seed " + Seeds.seed(SEED) + ", round " + round;
       for (int i = 0; i < count; i++) {
         Bounds b = at(after.get(i)).bounds();
@@ -114,7 +114,7 @@ class VariationTest {
   void the_two_halves_of_a_mirrored_band_differ_a_little() {
     Variation vary = new Variation(0.07, 0.05, 1, OptionalDouble.empty());
     List<Placement> after =
-        vary.apply(band(FriezeGroup.P1M1, 2, panel(120)), LEAF, panel(120), 5, 3);
+        vary.apply(band(FriezeGroup.P1M1, 2, panel(120)), LEAF, new Ground(panel(120), 5), 3);
     Bounds left = at(after.get(0)).bounds();
     Bounds right = at(after.get(1)).bounds();
     assertThat(left.minX() - 0).isNotCloseTo(120 - right.maxX(), within(1e-3));
@@ -125,7 +125,7 @@ class VariationTest {
   void nothing_asked_changes_nothing() {
     List<Placement> before = band(FriezeGroup.P2, 6, panel(700));
     Variation none = new Variation(0, 0, 0, OptionalDouble.empty());
-    List<Placement> after = none.apply(before, LEAF, panel(700), 5, 1);
+    List<Placement> after = none.apply(before, LEAF, new Ground(panel(700), 5), 1);
     for (int i = 0; i < 6; i++) {
       Point corner = new Point(30, 18);
       assertThat(after.get(i).map().apply(corner).distance(before.get(i).map().apply(corner)))
@@ -161,7 +161,7 @@ class VariationTest {
             "leaf", 1, new FrameMap<>(Affine.scaling(-1, 1).then(Affine.translation(60, 60))));
     List<Placement> after =
         new Variation(0.1, 0.1, 1, OptionalDouble.empty())
-            .apply(List.of(mirrored), LEAF, panel(200), 0, 5);
+            .apply(List.of(mirrored), LEAF, new Ground(panel(200), 0), 5);
     assertThat(after.get(0).map().isMirroring()).isTrue();
     assertThat(after.get(0).map().affine().isSimilarity()).isTrue();
   }
