@@ -50,7 +50,9 @@ final class FitKeys {
     static final Section SECTION =
         new Section(
             "size",
-            "The finished size of the panel, when there is no opening to fit.",
+            "The finished size of the panel, when there is no opening to fit. With a `gap` in"
+                + " `fit`, and for an arched panel also with `species`, it is the size of the"
+                + " opening, and the panel is smaller.",
             List.of(WIDTH, HEIGHT, CORNER, ARCHED_TOP, ARCHED_BOTTOM));
 
     private Size() {}

@@ -65,7 +65,7 @@ final class OpeningReader {
         && gaps(fit).filter(g -> g.stream().distinct().count() == 1).isPresent();
   }
 
-  /** Fits a panel into an opening that is drawn; without a fit the drawing is the panel's edge. */
+  /** Fits a panel into an opening of any outline; without a fit that is the panel's edge. */
   Optional<Insert> drawn(Panel opening, Values fit) {
     if (isOneGap(fit) && gaps(fit).orElseThrow().get(0) == 0) {
       return Optional.of(Insert.shaped(opening));
@@ -76,7 +76,7 @@ final class OpeningReader {
           fit.where(FitKeys.Fit.GAP),
           "the opening of the panel \""
               + opening.name()
-              + "\" is drawn: it has no four sides for four gaps",
+              + "\" is an outline, without four sides for four gaps",
           "give one gap, which is left all round");
       return Optional.empty();
     }

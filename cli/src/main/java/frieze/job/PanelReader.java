@@ -144,6 +144,9 @@ final class PanelReader {
           .flatMap(p -> new OpeningReader(found).drawn(p, fit));
     }
     if (panel.has(JobKeys.Panel.SIZE)) {
+      if (size.get(FitKeys.Size.ARCHED_TOP) + size.get(FitKeys.Size.ARCHED_BOTTOM) > 0) {
+        return arched(name, size, fit);
+      }
       if (!OpeningReader.isOneGap(fit)) {
         found.error(
             JobCode.KEYS_EXCLUDE,
@@ -151,9 +154,6 @@ final class PanelReader {
             "the panel \"" + name + "\" has a size, and \"fit\" needs an opening to fit it into",
             "give \"opening\" instead of \"size\", or one \"gap\" alone");
         return Optional.empty();
-      }
-      if (size.get(FitKeys.Size.ARCHED_TOP) + size.get(FitKeys.Size.ARCHED_BOTTOM) > 0) {
-        return arched(size, fit);
       }
       return Optional.of(
           Insert.plain(
@@ -175,13 +175,13 @@ final class PanelReader {
     return new OpeningReader(found).read(name, size, fit).map(Insert::fitted);
   }
 
-  private Optional<Insert> arched(Values size, Values fit) {
-    if (size.get(FitKeys.Size.CORNER) > 0 || OpeningReader.gaps(fit).orElseThrow().get(0) > 0) {
+  private Optional<Insert> arched(String name, Values size, Values fit) {
+    if (size.get(FitKeys.Size.CORNER) > 0) {
       found.error(
           JobCode.KEYS_EXCLUDE,
           size.where(),
-          "a panel with an arched edge has square corners and no gap",
-          "leave out \"corner\" and \"gap\"; ease the corners by hand");
+          "a panel with an arched edge has square corners",
+          "leave out \"corner\", and ease the corners by hand");
       return Optional.empty();
     }
     ArchedOutline arched =
@@ -191,7 +191,7 @@ final class PanelReader {
             size.get(FitKeys.Size.ARCHED_TOP),
             size.get(FitKeys.Size.ARCHED_BOTTOM));
     try {
-      return Optional.of(Insert.shaped(new Panel("", arched.path(size.where()))));
+      return new OpeningReader(found).drawn(new Panel(name, arched.path(size.where())), fit);
     } catch (BadInputException e) {
       found.addAll(e.diagnostics());
       return Optional.empty();

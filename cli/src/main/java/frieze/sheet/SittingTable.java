@@ -168,7 +168,7 @@ final class SittingTable {
                 "The panel is cut smaller by what it swells, along and across its grain, and by"
                     + " what is left at the wettest: the more, the farther the edge lies from the"
                     + " middle in the direction that it faces.");
-    return "The opening is drawn. "
+    return "The opening is given by its outline. "
         + gap
         + " In the table a gap counts to the bottom, right, top or left by where the nearest steel"
         + " lies, within 45 degrees; each is the least there.";

@@ -128,7 +128,7 @@ public final class TemplateMaker {
             + " by "
             + measures.both(b.height())
             + ". If this goes in, the opening is larger than "
-            + (drawn ? "drawn" : "the tape said")
+            + (drawn ? "its outline as given" : "the tape said")
             + ": measure again.");
   }
 

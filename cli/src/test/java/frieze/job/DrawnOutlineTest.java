@@ -289,6 +289,26 @@ class DrawnOutlineTest {
     assertThat(report).contains("\"drawn\" : true").doesNotContain("misfit");
   }
 
+  /** The upper edge is an arc of radius 505 that rises 10 over 200: its parallel has 503. */
+  @Test
+  void an_arched_size_with_a_fit_is_that_of_the_opening() {
+    String arched =
+        JOB.replace("outline: {file: edge.svg}", "size: {width: 200, height: 70, arched top: 10}")
+            .replace("    stock:", "    fit: {gap: 2}\n    stock:");
+    Path outline = designed(arched, "").design().panel().outline();
+    assertThat(outline.bounds().width()).isCloseTo(196, within(0.004));
+    assertThat(outline.bounds().height()).isCloseTo(66, within(0.004));
+    Arc top =
+        (Arc) outline.segments().stream().filter(Arc.class::isInstance).findFirst().orElseThrow();
+    assertThat(top.radius()).isCloseTo(503, within(0.1));
+    String moving = arched.replace("{gap: 2}", "{species: white ash, play: 0.5}");
+    double height = designed(moving, "").design().panel().heightMm();
+    // Its middle, about which it moves, is that of its bounds.
+    assertThat(height).isCloseTo(69 / (1 + 2 * 0.00274), within(0.004));
+    assertThat(refused(arched.replace("arched top: 10", "arched top: 10, corner: 3"), "").message())
+        .contains("square corners");
+  }
+
   @Test
   void a_panel_like_another_takes_its_drawn_outline_or_has_its_own_shape() {
     String more =
