@@ -144,6 +144,12 @@ final class ShopCommand implements Callable<Integer> {
         public String drill(ToolShape.Drill drill) {
           return "drill " + degrees(drill.angleRad());
         }
+
+        @Override
+        public String roundOver(ToolShape.RoundOver bit) {
+          return String.format(
+              Locale.ROOT, "round over, radius %.2f mm, tip %.2f mm", bit.cornerMm(), bit.tipMm());
+        }
       };
 
   private static String degrees(double angleRad) {

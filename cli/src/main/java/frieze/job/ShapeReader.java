@@ -53,6 +53,17 @@ final class ShapeReader {
     if (shape == ShopKeys.Shape.TAPERED && tip.filter(d -> d > 0).isEmpty()) {
       return missing("a \"tip\" above 0");
     }
+    if (shape == ShopKeys.Shape.ROUND_OVER) {
+      return roundOver(tip);
+    }
+    if (tool.has(ShopKeys.Tools.RADIUS)) {
+      found.error(
+          JobCode.KEYS_EXCLUDE,
+          tool.where(ShopKeys.Tools.RADIUS),
+          "a \"radius\" is that of a round over bit, but \"" + name + "\" is none",
+          "leave it out, or set the shape right");
+      return Optional.empty();
+    }
     if (tip.filter(d -> d >= diameterMm).isPresent()) {
       found.error(
           JobCode.OUT_OF_RANGE,
@@ -68,7 +79,45 @@ final class ShapeReader {
           case VEE -> new ToolShape.Vee(diameterMm, angle.orElseThrow(), tip.orElse(0.0));
           case TAPERED -> new ToolShape.Tapered(diameterMm, angle.orElseThrow(), tip.orElseThrow());
           case DRILL -> new ToolShape.Drill(diameterMm, angle.orElse(DRILL_ANGLE_RAD));
+          case ROUND_OVER -> throw new IllegalStateException("read before");
         });
+  }
+
+  /** Its diameter is that of its tip and two radii. */
+  private Optional<ToolShape> roundOver(Optional<Double> tip) {
+    Optional<Double> radius = tool.find(ShopKeys.Tools.RADIUS);
+    if (radius.isEmpty()) {
+      return missing("a \"radius\"");
+    }
+    double left = diameterMm - 2 * radius.get();
+    if (left <= 0) {
+      found.error(
+          JobCode.OUT_OF_RANGE,
+          tool.where(ShopKeys.Tools.RADIUS),
+          "two radii of "
+              + Amounts.length(radius.get())
+              + " leave no tip of \""
+              + name
+              + "\", which is "
+              + Amounts.length(diameterMm)
+              + " wide",
+          "the diameter is that over all cutting edges: the tip and two radii");
+      return Optional.empty();
+    }
+    if (tip.filter(t -> Math.abs(t - left) > READING_MM).isPresent()) {
+      found.error(
+          JobCode.OUT_OF_RANGE,
+          tool.where(ShopKeys.Tools.TIP),
+          "the tip of \""
+              + name
+              + "\" and two radii are "
+              + Amounts.length(tip.get() + 2 * radius.get())
+              + ", but its diameter is "
+              + Amounts.length(diameterMm),
+          "measure again, or leave the tip out");
+      return Optional.empty();
+    }
+    return Optional.of(new ToolShape.RoundOver(tip.orElse(left), radius.get()));
   }
 
   private Optional<ToolShape> missing(String what) {

@@ -138,7 +138,8 @@ final class ShopKeys {
     BALL,
     VEE,
     TAPERED,
-    DRILL
+    DRILL,
+    ROUND_OVER
   }
 
   /** One groove of a test cut with a V-bit. */
@@ -166,7 +167,8 @@ final class ShopKeys {
                     Word.of(Shape.BALL, "ball", "round"),
                     Word.of(Shape.VEE, "vee", "v"),
                     Word.of(Shape.TAPERED, "tapered"),
-                    Word.of(Shape.DRILL, "drill"))),
+                    Word.of(Shape.DRILL, "drill"),
+                    Word.of(Shape.ROUND_OVER, "round over"))),
             "the outline of its end");
     static final Key<Double> DIAMETER =
         Key.required("diameter", Types.length(Range.POSITIVE), "its largest cutting diameter");
@@ -180,8 +182,15 @@ final class ShopKeys {
         Key.optional(
             "tip",
             Types.length(Range.NOT_NEGATIVE),
-            "0 for a vee bit; a tapered bit needs it",
-            "The diameter at its tip: a flat on a vee bit, a ball on a tapered bit.");
+            "0 for a vee bit; a tapered bit needs it; what two radii leave of a round over bit",
+            "The diameter at its tip: a flat on a vee or round over bit, a ball on a tapered bit.");
+    static final Key<Double> RADIUS =
+        Key.optional(
+            "radius",
+            Types.length(Range.POSITIVE),
+            "a round over bit needs it; the others have none",
+            "The radius of the quarter round that a round over bit leaves on an edge. A bit that"
+                + " runs on a bearing is not for a machine: it has nothing to run on.");
     static final Key<List<Values>> TEST_CUT =
         Key.optional(
             "test cut",
@@ -248,6 +257,7 @@ final class ShopKeys {
                 DIAMETER,
                 ANGLE,
                 TIP,
+                RADIUS,
                 TEST_CUT,
                 FLUTES,
                 FLUTE_LENGTH,

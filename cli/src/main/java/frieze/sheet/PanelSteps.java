@@ -234,7 +234,7 @@ final class PanelSteps {
         : usual + "; slowed on " + Math.round(100 * rim.beyondPart()) + "% of it.";
   }
 
-  private static String shape(ToolShape shape) {
+  private String shape(ToolShape shape) {
     return shape.accept(
         new ToolShape.Visitor<String>() {
           @Override
@@ -260,6 +260,14 @@ final class PanelSteps {
           @Override
           public String drill(ToolShape.Drill drill) {
             return ", drill";
+          }
+
+          @Override
+          public String roundOver(ToolShape.RoundOver bit) {
+            return ", rounds over "
+                + measures.one(bit.cornerMm())
+                + ", tip "
+                + measures.one(bit.tipMm());
           }
         });
   }

@@ -21,6 +21,8 @@ public sealed interface ToolShape {
     R tapered(Tapered tapered);
 
     R drill(Drill drill);
+
+    R roundOver(RoundOver roundOver);
   }
 
   /** A straight bit with a flat end. */
@@ -139,6 +141,36 @@ public sealed interface ToolShape {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.drill(this);
+    }
+  }
+
+  /**
+   * A bit that rounds an edge over: above a flat tip its cutting edges are hollow, a quarter of a
+   * circle that begins upright at the tip's rim and ends level.
+   *
+   * @param tipMm the diameter of the flat at the tip
+   * @param cornerMm the radius of the quarter round that it leaves
+   */
+  record RoundOver(double tipMm, double cornerMm) implements ToolShape {
+    public RoundOver {
+      requirePositive("tipMm", tipMm);
+      requirePositive("cornerMm", cornerMm);
+    }
+
+    @Override
+    public double diameterMm() {
+      return tipMm + 2 * cornerMm;
+    }
+
+    @Override
+    public double heightAtMm(double radiusMm) {
+      double over = Math.max(0, Math.min(radiusMm - tipMm / 2, cornerMm));
+      return Math.sqrt(over * (2 * cornerMm - over));
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.roundOver(this);
     }
   }
 

@@ -144,6 +144,10 @@ final class ArcSweep implements Sweep {
    */
   @Override
   public void heights(double y, Columns columns, int first, int end, float[] heights) {
+    if (profile.hollowMm() > 0) {
+      hollow(y, columns, first, end, heights);
+      return;
+    }
     float[] xs = columns.offsets();
     double dx = columns.originMm() - cx;
     double dy = y - cy;
@@ -164,6 +168,16 @@ final class ArcSweep implements Sweep {
       float on = Math.min(r, touch);
       heights[i] =
           base - (float) Math.sqrt((ball - on) * (ball + on)) + slope * Math.max(0f, r - knee);
+    }
+  }
+
+  /** In double precision, because a hollow begins upright. */
+  private void hollow(double y, Columns columns, int first, int end, float[] heights) {
+    for (int i = first; i < end; i++) {
+      double dx = columns.originMm() + columns.offsets()[i] - cx;
+      double dy = y - cy;
+      double r = Math.abs(Math.sqrt(dx * dx + dy * dy) - radius);
+      heights[i] = (float) (z + profile.heightAtMm(r));
     }
   }
 }

@@ -13,7 +13,8 @@ import java.util.Optional;
  * where {@code m >= 0} is the rise of the move (it is turned round if it falls). That is convex in
  * {@code a}, so the lowest value is at the free minimum {@code a*(v)} clamped to the interval in
  * which the tool exists and reaches the point. For every {@link Profile} the free minimum is {@code
- * max(k |v|, e sqrt(q^2 - v^2))} with constants of the move.
+ * max(k |v|, e sqrt(q^2 - v^2))} with constants of the move. A hollow is not convex; see {@link
+ * HollowMinimum}.
  *
  * <p><b>Approximation:</b> rows are computed in single precision relative to the row's origin: the
  * surface is off by less than 0.1 micrometre for tiles below 50 mm; single points in double
@@ -51,6 +52,7 @@ final class StraightSweep implements Sweep {
   private final double flankFactor;
   private final double rootFactor;
   private final double rootRadius;
+  private final HollowMinimum hollow;
 
   /** Makes a sweep that may leave out what others cut, as told in {@code ends}. */
   StraightSweep(Position from, Position to, Profile profile, Ends ends) {
@@ -85,6 +87,7 @@ final class StraightSweep implements Sweep {
     this.flankFactor = free.flankFactor();
     this.rootFactor = free.rootFactor();
     this.rootRadius = free.rootRadius();
+    this.hollow = HollowMinimum.of(profile, rise);
   }
 
   private static JointWedge wedge(Position at, Point way, Point onward, Profile profile) {
@@ -227,6 +230,9 @@ final class StraightSweep implements Sweep {
     if (least > most) {
       return Double.POSITIVE_INFINITY;
     }
+    if (profile.hollowMm() > 0) {
+      return z0 + rise * s + hollow.lowestMm(v, Math.max(least, s - length), most);
+    }
     double root = rootFactor * Math.sqrt(Math.max(0, rootRadius * rootRadius - v * v));
     double free = Math.max(flankFactor * Math.abs(v), root);
     double a = Math.max(least, Math.min(free, most));
@@ -236,7 +242,7 @@ final class StraightSweep implements Sweep {
 
   @Override
   public void heights(double y, Columns columns, int first, int end, float[] heights) {
-    if (rise > STEEP) {
+    if (rise > STEEP || profile.hollowMm() > 0) {
       for (int i = first; i < end; i++) {
         heights[i] = (float) heightAt(columns.originMm() + columns.offsets()[i], y);
       }

@@ -12,6 +12,7 @@ import java.util.List;
 final class BruteForce {
   private static final int STEPS = 400;
   private static final int NARROWINGS = 80;
+  private static final int HOLLOW_STEPS = 8;
 
   private BruteForce() {}
 
@@ -54,13 +55,50 @@ final class BruteForce {
     double from = limit(cut, nearest, low, x, y);
     double to = limit(cut, nearest, high, x, y);
     double lowest = least(from, to, t -> value(cut, t, x, y));
-    return Math.min(
-        Math.min(value(cut, from, x, y), value(cut, to, x, y)), value(cut, lowest, x, y));
+    double best =
+        Math.min(Math.min(value(cut, from, x, y), value(cut, to, x, y)), value(cut, lowest, x, y));
+    return cut.shape instanceof ToolShape.RoundOver bit
+        ? Math.min(best, hollow(cut, bit, nearest, from, to, x, y))
+        : best;
+  }
+
+  /**
+   * A hollow has several lowest places: its tip's rim, and others that are tried in small steps.
+   */
+  private static double hollow(
+      Cut cut,
+      ToolShape.RoundOver bit,
+      double nearest,
+      double from,
+      double to,
+      double x,
+      double y) {
+    double best = Double.POSITIVE_INFINITY;
+    if (distance(cut.path.at(nearest), x, y) <= bit.tipMm() / 2) {
+      Disc tip = new Disc(x, y, bit.tipMm() / 2);
+      best = Math.min(best, value(cut, limit(cut, nearest, from, tip), x, y));
+      best = Math.min(best, value(cut, limit(cut, nearest, to, tip), x, y));
+    }
+    for (int i = 0; i < HOLLOW_STEPS; i++) {
+      double low = from + (to - from) * i / HOLLOW_STEPS;
+      double high = from + (to - from) * (i + 1) / HOLLOW_STEPS;
+      double at = least(low, high, t -> value(cut, t, x, y));
+      best = Math.min(best, value(cut, at, x, y));
+    }
+    return best;
   }
 
   /** The fraction farthest from {@code inside} towards {@code end} that still reaches the point. */
   private static double limit(Cut cut, double inside, double end, double x, double y) {
-    double reach = cut.shape.diameterMm() / 2;
+    return limit(cut, inside, end, new Disc(x, y, cut.shape.diameterMm() / 2));
+  }
+
+  private record Disc(double x, double y, double reach) {}
+
+  private static double limit(Cut cut, double inside, double end, Disc disc) {
+    double x = disc.x;
+    double y = disc.y;
+    double reach = disc.reach;
     if (distance(cut.path.at(end), x, y) <= reach) {
       return end;
     }

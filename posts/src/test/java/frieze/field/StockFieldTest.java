@@ -87,6 +87,53 @@ class StockFieldTest {
     assertThat(measured).isCloseTo(width, within(2 * 0.05));
   }
 
+  /**
+   * Closed forms: a chamfer takes leg^2 / 2 off each millimetre of an edge, a quarter round what it
+   * leaves of its square, (1 - pi / 4) R^2; the tip runs below and beside the edge.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "1.5, 0", "3, 0", "3, 0.5", "2.25, 1", // legs, and how far the tip is beside the edge
+  })
+  void edges_lose_their_closed_form_volume(double size, double beside) {
+    StockField chamfer = StockField.of(stock(50, 30, 18), 0.05);
+    double z = -size - beside;
+    chamfer.cut(line(-20, -beside, z, 70, -beside, z), vee(20, 90, 0));
+    assertVolume(chamfer, 50 * size * size / 2);
+    StockField round = StockField.of(stock(50, 30, 18), 0.05);
+    ToolShape bit = new ToolShape.RoundOver(4 + beside, size);
+    double y = -(4 + beside) / 2;
+    round.cut(line(-20, y, -size, 70, y, -size), bit);
+    assertVolume(round, 50 * (1 - Math.PI / 4) * size * size);
+    assertThat(round.heightAtMm(25, size / 2))
+        .isCloseTo(-size * (1 - Math.sqrt(0.75)), within(0.05));
+  }
+
+  /** The quarter round around a disc: the section times the way of its centroid, by Pappus. */
+  @Test
+  void a_round_edge_loses_its_closed_form_volume() {
+    double disc = 20;
+    double r = 3;
+    double area = (1 - Math.PI / 4) * r * r;
+    // The corner's centroid is (10 - 3 pi) / (12 - 3 pi) of the radius from the sides; computed.
+    double in = r * (10 - 3 * Math.PI) / (12 - 3 * Math.PI);
+    StockField field = StockField.of(stock(60, 60, 18), 0.05);
+    Position start = new Position(30 + disc + 2, 30, -r);
+    field.cut(
+        new Motion.Turn(start, start, Plane.XY, 30, 30, 2 * Math.PI),
+        new ToolShape.RoundOver(4, r));
+    double inside = 0;
+    for (int row = 0; row < field.rows(); row++) {
+      for (int column = 0; column < field.columns(); column++) {
+        double x = (column + 0.5) * 0.05 - 30;
+        double y = (row + 0.5) * 0.05 - 30;
+        inside -= x * x + y * y < disc * disc ? field.cellHeightMm(column, row) * 0.05 * 0.05 : 0;
+      }
+    }
+    double expected = 2 * Math.PI * (disc - in) * area;
+    assertThat(inside).isCloseTo(expected, within(HALF_PERCENT * expected));
+  }
+
   /** Closed form: R - sqrt(R^2 - (s/2)^2). */
   @ParameterizedTest
   @CsvSource({"3, 1, 0.041960108", "3, 2, 0.171572875", "3.175, 0.5, 0.009857823"})
@@ -247,12 +294,13 @@ class StockFieldTest {
   private static ToolShape randomShape(SplittableRandom random) {
     double d = 1 + 11 * random.nextDouble();
     double angle = Math.toRadians(15 + 120 * random.nextDouble());
-    return switch (random.nextInt(6)) {
+    return switch (random.nextInt(7)) {
       case 0 -> new ToolShape.Flat(d);
       case 1 -> new ToolShape.Ball(d);
       case 2 -> new ToolShape.Vee(d, angle, 0);
       case 3 -> new ToolShape.Vee(d, angle, d * 0.6 * random.nextDouble());
       case 4 -> new ToolShape.Tapered(d, angle, d * (0.1 + 0.5 * random.nextDouble()));
+      case 5 -> new ToolShape.RoundOver(d / 2, 0.5 + 5 * random.nextDouble());
       default -> new ToolShape.Drill(d, angle);
     };
   }

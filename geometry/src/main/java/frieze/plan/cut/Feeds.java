@@ -136,6 +136,9 @@ public record Feeds(
    * that narrows to its tip cuts with the tip, so it is taken as a small one.
    */
   private static double cuttingSizeMm(Tool tool) {
+    if (tool.shape() instanceof ToolShape.RoundOver bit) {
+      return bit.tipMm() + bit.cornerMm(); // the middle of its hollow
+    }
     boolean narrows =
         tool.shape() instanceof ToolShape.Vee || tool.shape() instanceof ToolShape.Tapered;
     return narrows ? Math.min(tool.diameterMm(), NARROW_BIT_MM) : tool.diameterMm();
