@@ -184,7 +184,8 @@ class ArchitectureTest {
           .layer("vgroove")
           .definedBy("frieze.plan.vgroove")
           .layer("other work")
-          .definedBy("frieze.plan.groove", "frieze.plan.cutout", "frieze.plan.bore")
+          .definedBy(
+              "frieze.plan.groove", "frieze.plan.cutout", "frieze.plan.bore", "frieze.plan.edge")
           .layer("plan")
           .definedBy("frieze.plan")
           .whereLayer("plan")

@@ -486,12 +486,14 @@ final class JobKeys {
     static final Key<Values> RECESS = item(Operation.RECESS);
     static final Key<Values> CUTOUT = item(Cutout.SECTION);
     static final Key<Values> BORE = item(BoreKeys.SECTION);
+    static final Key<Values> CHAMFER = item(EdgeKeys.CHAMFER);
+    static final Key<Values> ROUNDOVER = item(EdgeKeys.ROUNDOVER);
     static final Key<Values> TORCHCUT = item(TorchKeys.SECTION);
     static final Section SECTION =
         new Section(
             "work",
             "One operation. They are listed in any order; Frieze cuts the panel free last.",
-            List.of(GROOVE, VGROOVE, RECESS, CUTOUT, BORE, TORCHCUT));
+            List.of(GROOVE, VGROOVE, RECESS, CUTOUT, BORE, CHAMFER, ROUNDOVER, TORCHCUT));
 
     private WorkItem() {}
 

@@ -131,6 +131,9 @@ final class PanelReader {
 
   /** The holes of the other one of a pair; all else lies where its drawings lie. */
   private static Work mirrored(Work work, double lengthMm) {
+    if (work instanceof Work.Edge edge) {
+      return EdgeReader.mirrored(edge);
+    }
     return work instanceof Work.Bore bore ? bore.mirrored(lengthMm) : work;
   }
 

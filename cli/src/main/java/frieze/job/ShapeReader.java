@@ -146,10 +146,7 @@ final class ShapeReader {
     }
     List<BitTest.Groove> grooves =
         tool.find(ShopKeys.Tools.TEST_CUT).orElseThrow().stream()
-            .map(
-                v ->
-                    new BitTest.Groove(
-                        v.get(ShopKeys.TestGroove.DEPTH), v.get(ShopKeys.TestGroove.WIDTH)))
+            .map(v -> new BitTest.Groove(v.get(TestGrooveKeys.DEPTH), v.get(TestGrooveKeys.WIDTH)))
             .toList();
     if (!usable(grooves)) {
       return Optional.empty();

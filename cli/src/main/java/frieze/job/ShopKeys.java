@@ -142,18 +142,6 @@ final class ShopKeys {
     ROUND_OVER
   }
 
-  /** One groove of a test cut with a V-bit. */
-  static final class TestGroove {
-    static final Key<Double> DEPTH =
-        Key.required("depth", Types.length(Range.POSITIVE), "how deep it is, as programmed");
-    static final Key<Double> WIDTH =
-        Key.required("width", Types.length(Range.POSITIVE), "how wide it is at the surface");
-    static final Section SECTION =
-        new Section("test groove", "A straight groove cut and measured.", List.of(DEPTH, WIDTH));
-
-    private TestGroove() {}
-  }
-
   /** A tool. */
   static final class Tools {
     static final Key<Integer> NUMBER =
@@ -168,7 +156,7 @@ final class ShopKeys {
                     Word.of(Shape.VEE, "vee", "v"),
                     Word.of(Shape.TAPERED, "tapered"),
                     Word.of(Shape.DRILL, "drill"),
-                    Word.of(Shape.ROUND_OVER, "round over"))),
+                    Word.of(Shape.ROUND_OVER, "round over", "roundover"))),
             "the outline of its end");
     static final Key<Double> DIAMETER =
         Key.required("diameter", Types.length(Range.POSITIVE), "its largest cutting diameter");
@@ -194,7 +182,7 @@ final class ShopKeys {
     static final Key<List<Values>> TEST_CUT =
         Key.optional(
             "test cut",
-            new ListType<>(new SectionType(TestGroove.SECTION), 2, 20, false),
+            new ListType<>(new SectionType(TestGrooveKeys.SECTION), 2, 20, false),
             "angle and tip as they are written",
             "The grooves of a test cut, from which the real angle and tip of a vee bit come; they"
                 + " win over the written angle, which may be left out. `frieze new --kind bit-test`"

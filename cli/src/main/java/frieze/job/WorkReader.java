@@ -86,6 +86,14 @@ final class WorkReader {
     if (torch.isPresent()) {
       return torch(torch.get());
     }
+    Optional<Values> chamfer = item.find(JobKeys.WorkItem.CHAMFER);
+    if (chamfer.isPresent()) {
+      return tool(chamfer.get()).map(t -> EdgeReader.chamfer(chamfer.get(), t));
+    }
+    Optional<Values> roundover = item.find(JobKeys.WorkItem.ROUNDOVER);
+    if (roundover.isPresent()) {
+      return tool(roundover.get()).map(t -> EdgeReader.roundover(roundover.get(), t));
+    }
     return bore(item.get(JobKeys.WorkItem.BORE));
   }
 

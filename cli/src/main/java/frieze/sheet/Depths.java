@@ -74,6 +74,11 @@ final class Depths {
     }
 
     @Override
+    public Double edge(Work.Edge edge) {
+      return 0.0;
+    }
+
+    @Override
     public Double torchCut(Work.TorchCut torchCut) {
       return 0.0;
     }

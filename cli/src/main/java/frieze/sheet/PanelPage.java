@@ -198,6 +198,12 @@ final class PanelPage {
       out.open("span").element("i", "", "style", bar(PlanView.GROOVE));
       out.text("line, " + depth).close();
     }
+    for (Work work : panel.design().work()) {
+      if (work instanceof Work.Edge edge) {
+        out.open("span").element("i", "", "style", "height:1.5mm;vertical-align:.4mm");
+        out.text("edge: " + new EdgeItems(measures).name(edge)).close();
+      }
+    }
     if (!TabMarks.of(panel.plan().cuts()).isEmpty()) {
       out.open("span").element("i", "", "style", bar("#111"));
       out.text("tab").close();

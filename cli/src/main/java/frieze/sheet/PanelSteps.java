@@ -85,6 +85,7 @@ final class PanelSteps {
             : "Clamps where the drawing hatches them, no higher than "
                 + measures.one(highest(setup))
                 + " above the stock.");
+    items.addAll(new EdgeItems(measures).items(panel.design().work(), setup));
     panel.part().ifPresent(p -> items.addAll(new StepItems(p, setup, measures).items()));
     String place = PanelPage.zero(setup.zero()).replaceAll(",.*", "");
     if (setup.zero().pushedMm() > 0) {

@@ -24,6 +24,9 @@ final class PlanView implements Work.Visitor<Void> {
   /** Grooves are drawn as lines, whatever width their tool gives them. */
   private static final double GROOVE_MM = 0.3;
 
+  /** As thin as the lines of dimensions. */
+  private static final double EDGE_MM = 0.18;
+
   private static final double HATCH = 1.6;
   private static final double TOUCH_REACH = 3.4;
   private static final double TOUCH_LETTER = 2.5;
@@ -253,6 +256,17 @@ final class PlanView implements Work.Visitor<Void> {
       Point p = onPaper(centre);
       ink.centre(p.x(), p.y(), Math.max(bore.reachMm() / sheet.scale() + 1.2, 2));
     }
+    return null;
+  }
+
+  /** A thin line where the face ends. */
+  @Override
+  @SuppressWarnings("NullAway") // a visit that only draws
+  public Void edge(Work.Edge edge) {
+    Affine map = setup().stockFromPanel().affine();
+    List<Path> lines =
+        EdgeLine.of(design().panel(), edge).stream().map(p -> p.transformed(map)).toList();
+    shape(lines, "none", Ink.n(EDGE_MM * sheet.scale()), Ink.BLACK);
     return null;
   }
 

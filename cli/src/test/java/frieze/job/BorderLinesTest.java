@@ -4,29 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
-import frieze.build.Build;
-import frieze.build.PlannedJob;
-import frieze.build.PlannedPanel;
-import frieze.build.ProgramHeader;
-import frieze.build.ReadBack;
-import frieze.curve.Arc;
-import frieze.curve.Line;
 import frieze.curve.Path;
 import frieze.curve.Point;
-import frieze.curve.Segment;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
-import frieze.dryrun.finding.Finding;
-import frieze.lower.FileNames;
-import frieze.post.Post;
-import frieze.post.Posting;
-import frieze.post.Posts;
-import frieze.post.ProgramText;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -34,7 +16,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Lines that run round a panel. */
 class BorderLinesTest {
   private static final double PATH_MM = 0.012;
-  private static final Post POST = Posts.find("short-arcs").orElseThrow();
 
   private static final String JOB =
       """
@@ -68,121 +49,14 @@ class BorderLinesTest {
                 + "'/></svg>");
   }
 
-  /** Planned and written, which takes a tenth of the time of a dry run. */
-  private static Made built(String job, String edge) {
-    MemoryFiles files = files(job, edge);
-    Job read = JobReader.read("job.yaml", files, List.of("short-arcs"));
-    PlannedJob planned = Build.planned(read, files);
-    PlannedPanel panel = planned.panels().get(0);
-    return new Made(
-        panel,
-        Posting.write(
-            panel.sequence(),
-            panel.setup(),
-            planned.post(),
-            ProgramHeader.lines(read, panel),
-            new FileNames(planned.post().capabilities().files())));
-  }
-
-  private record Made(PlannedPanel panel, List<ProgramText> programs) {
-    Path outline() {
-      return panel.design().panel().outline();
-    }
-
-    List<Diagnostic> notes() {
-      return panel.plan().notes();
-    }
-
-    /** What the dry run finds. */
-    List<Finding> findings() {
-      List<frieze.dryrun.ProgramText> texts = ReadBack.texts(programs, POST);
-      return panel.dryRun(panel.intents()).run(texts).findings();
-    }
+  private static Traced built(String job, String edge) {
+    return Traced.of(files(job, edge));
   }
 
   private static List<Diagnostic> refused(String job) {
     BadInputException e = catchThrowableOfType(BadInputException.class, () -> built(job, "M0 0"));
     assertThat(e).as("the job should be refused").isNotNull();
     return e.diagnostics();
-  }
-
-  /** The places that the tool's axis passes at a depth, a tenth of a millimetre apart or less. */
-  private static List<List<Point>> at(double z, Made built) {
-    Pattern word = Pattern.compile("([GXYZIJF])(-?[0-9.]+)");
-    List<List<Point>> runs = new ArrayList<>();
-    for (ProgramText program : built.programs()) {
-      double[] now = new double[26];
-      now['Z' - 'A'] = 99;
-      int motion = 0;
-      for (String line : new String(program.bytes(), StandardCharsets.US_ASCII).split("\n")) {
-        Matcher m = word.matcher(line.replaceAll("\\(.*?\\)", ""));
-        double[] next = now.clone();
-        next['I' - 'A'] = 0;
-        next['J' - 'A'] = 0;
-        while (m.find()) {
-          double value = Double.parseDouble(m.group(2));
-          if (m.group(1).equals("G")) {
-            motion = value <= 3 ? (int) value : motion;
-          } else {
-            next[m.group(1).charAt(0) - 'A'] = value;
-          }
-        }
-        if (motion > 0 && Math.abs(now[25] - z) < 0.004 && Math.abs(next[25] - z) < 0.004) {
-          runs.add(places(motion, now, next));
-        }
-        now = next;
-      }
-    }
-    return runs;
-  }
-
-  private static List<Point> places(int motion, double[] from, double[] to) {
-    Point a = new Point(from['X' - 'A'] - 20, from['Y' - 'A'] - 20);
-    Point b = new Point(to['X' - 'A'] - 20, to['Y' - 'A'] - 20);
-    List<Point> places = new ArrayList<>();
-    Point centre = a.plus(new Point(to['I' - 'A'], to['J' - 'A']));
-    double start = a.minus(centre).angleRad();
-    double sweep = b.minus(centre).angleRad() - start;
-    sweep -= Math.floor(sweep / (2 * Math.PI)) * 2 * Math.PI;
-    sweep -= motion == 2 ? 2 * Math.PI : 0;
-    int parts = (int) Math.ceil(10 * a.distance(b)) + 10;
-    for (int i = 0; i <= parts; i++) {
-      double part = (double) i / parts;
-      places.add(
-          motion == 1
-              ? a.towards(b, part)
-              : Point.polar(centre, a.distance(centre), start + part * sweep));
-    }
-    return places;
-  }
-
-  private static double lengthMm(List<List<Point>> runs) {
-    double sum = 0;
-    for (List<Point> run : runs) {
-      for (int i = 1; i < run.size(); i++) {
-        sum += run.get(i - 1).distance(run.get(i));
-      }
-    }
-    return sum;
-  }
-
-  /** The distance to the nearest point of all segments, by trying them all. */
-  private static double fromEdge(Path outline, Point p) {
-    double least = Double.MAX_VALUE;
-    for (Segment s : outline.segments()) {
-      double d = Math.min(p.distance(s.start()), p.distance(s.end()));
-      if (s instanceof Line line) {
-        d = Math.min(d, line.distance(p));
-      } else if (s instanceof Arc arc) {
-        double turned = p.minus(arc.centre()).angleRad() - arc.startAngleRad();
-        double along = arc.counterClockwise() ? turned : -turned;
-        along -= Math.floor(along / (2 * Math.PI)) * 2 * Math.PI;
-        double radius = arc.start().distance(arc.centre());
-        d = along <= Math.abs(arc.sweepRad()) ? Math.abs(p.distance(arc.centre()) - radius) : d;
-      }
-      least = Math.min(least, d);
-    }
-    return least;
   }
 
   @ParameterizedTest
@@ -199,16 +73,16 @@ class BorderLinesTest {
       })
   void each_point_of_the_programmed_line_lies_at_its_inset(String panel, String d, double length) {
     String job = JOB.replace("size: {width: 200, height: 60}", panel);
-    Made built = built(job, d == null ? "M0 0" : d);
+    Traced built = built(job, d == null ? "M0 0" : d);
     Path outline = built.outline();
-    List<List<Point>> runs = at(-1, built);
+    List<List<Point>> runs = built.at(-1);
     double flattened = d != null && d.contains("C") ? 0.002 : 0;
     for (List<Point> run : runs) {
       for (Point p : run) {
         double from =
             flattened == 0
-                ? fromEdge(outline, p)
-                : fromEdge(
+                ? Traced.fromEdge(outline, p)
+                : Traced.fromEdge(
                     Path.polyline(frieze.curve.Flattener.flatten(outline, flattened / 8), true), p);
         assertThat(from).as("at " + p).isCloseTo(8, within(PATH_MM));
       }
@@ -217,9 +91,9 @@ class BorderLinesTest {
       assertThat(built.findings()).isEmpty();
     }
     if (length > 0) { // twice round, as the spiral goes down
-      assertThat(lengthMm(runs)).isGreaterThan(length).isLessThan(2 * length);
+      assertThat(Traced.lengthMm(runs)).isGreaterThan(length).isLessThan(2 * length);
     } else {
-      assertThat(lengthMm(runs)).isGreaterThan(400);
+      assertThat(Traced.lengthMm(runs)).isGreaterThan(400);
     }
   }
 
@@ -227,16 +101,16 @@ class BorderLinesTest {
   @Test
   void a_corner_radius_takes_the_line_farther_in_and_nowhere_nearer() {
     String job = JOB.replace("{inset: 8}", "{inset: 8, corner: 10}");
-    Made built = built(job, "M0 0");
+    Traced built = built(job, "M0 0");
     Path outline = built.outline();
     double most = 0;
     double last = 0;
-    for (List<Point> run : at(-1, built)) {
+    for (List<Point> run : built.at(-1)) {
       for (Point p : run) {
-        double from = fromEdge(outline, p);
+        double from = Traced.fromEdge(outline, p);
         assertThat(from).isGreaterThan(8 - PATH_MM);
         most = Math.max(most, from);
-        last = Math.max(last, lengthMm(List.of(run)));
+        last = Math.max(last, Traced.lengthMm(List.of(run)));
       }
     }
     // The middle of the fillet is 18 - 10 / sqrt 2 from both edges.
@@ -247,14 +121,14 @@ class BorderLinesTest {
   @Test
   void several_lines_are_carved_and_can_be_picked() {
     String two = JOB.replace("{inset: 8}", "{inset: [8, 14]}");
-    Made both = built(two, "M0 0");
+    Traced both = built(two, "M0 0");
     assertThat(both.notes()).isEmpty();
-    Made inner = built(two.replace("on: rim", "on: rim, pick: 2"), "M0 0");
+    Traced inner = built(two.replace("on: rim", "on: rim, pick: 2"), "M0 0");
     Path outline = inner.outline();
-    for (List<Point> run : at(-1, inner)) {
-      run.forEach(p -> assertThat(fromEdge(outline, p)).isCloseTo(14, within(PATH_MM)));
+    for (List<Point> run : inner.at(-1)) {
+      run.forEach(p -> assertThat(Traced.fromEdge(outline, p)).isCloseTo(14, within(PATH_MM)));
     }
-    assertThat(lengthMm(at(-1, both))).isGreaterThan(456 + 408);
+    assertThat(Traced.lengthMm(both.at(-1))).isGreaterThan(456 + 408);
   }
 
   /** A line 2 wide is cut 1 deep by a 90 degree bit; as an area its walls meet there too. */
@@ -265,9 +139,9 @@ class BorderLinesTest {
         List.of(
             "groove: {on: rim, tool: vee 90, depth: 3, by width: yes}",
             "vgroove: {on: rim, tool: vee 90}")) {
-      Made built = built(wide.replace("groove: {on: rim, tool: vee 90, depth: 1}", work), "M0 0");
+      Traced built = built(wide.replace("groove: {on: rim, tool: vee 90, depth: 1}", work), "M0 0");
       assertThat(built.findings()).isEmpty();
-      assertThat(lengthMm(at(-1, built))).as(work).isGreaterThan(430);
+      assertThat(Traced.lengthMm(built.at(-1))).as(work).isGreaterThan(430);
     }
   }
 
@@ -299,7 +173,7 @@ class BorderLinesTest {
         "inset: [8, 9]|inset: [8, 9]|LAY-019|leaves no wood between them",
       })
   void what_is_thin_is_warned_of(String from, String to, String code, String message) {
-    Made built = built(JOB.replace(from.contains("[") ? "inset: 8" : from, to), "M0 0");
+    Traced built = built(JOB.replace(from.contains("[") ? "inset: 8" : from, to), "M0 0");
     assertThat(built.notes()).singleElement().asString().contains(code, message);
   }
 
@@ -339,7 +213,7 @@ class BorderLinesTest {
     String job =
         JOB.replace("size: {width: 200, height: 60}", "outline: {file: edge.svg}")
             .replace("inset: 8", "inset: 10");
-    Made built = built(job, waist);
+    Traced built = built(job, waist);
     assertThat(built.notes())
         .singleElement()
         .asString()

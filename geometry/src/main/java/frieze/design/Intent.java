@@ -28,6 +28,8 @@ public sealed interface Intent {
     R through(Through through);
 
     R hole(Hole hole);
+
+    R edge(Edge edge);
   }
 
   /**
@@ -147,6 +149,36 @@ public sealed interface Intent {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.hole(this);
+    }
+  }
+
+  /**
+   * The corner between the face and the edge of a part taken off along some of its outline.
+   *
+   * @param part what the outline encloses
+   * @param runs the stretches of the outline that are worked: polylines, or the outline itself
+   * @param passing the same with what the tool may go on straight beyond their ends
+   * @param tipMm how deep the tool may go beside the part
+   * @param axisMm how far outside the outline its axis may come
+   */
+  record Edge(
+      String name,
+      Region part,
+      List<Path> runs,
+      List<Path> passing,
+      EdgeShape shape,
+      Tool tool,
+      double tipMm,
+      double axisMm)
+      implements Intent {
+    public Edge {
+      runs = List.copyOf(runs);
+      passing = List.copyOf(passing);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.edge(this);
     }
   }
 }

@@ -16,6 +16,9 @@ import java.util.Map;
  * <p>Nothing here knows of offsets or toolpaths, so that the result can judge them.
  */
 public final class Intents {
+  /** Farther than any tool goes on beyond the end of a side. */
+  private static final double PASSING_MM = 120;
+
   private Intents() {}
 
   /**
@@ -146,6 +149,26 @@ public final class Intents {
         Region area = Selection.area(design.motifAt(placement), way.on().get(), map, flattenMm);
         intents.add(through(cutout, name(cutout, placement), area));
       }
+      return null;
+    }
+
+    /** A tool goes on beyond the end of a side; how far is not known here, so far enough. */
+    @Override
+    @SuppressWarnings("NullAway") // the result of a visit that only collects
+    public Void edge(Work.Edge edge) {
+      List<Path> runs = EdgeRuns.of(design.panel(), edge.sides(), flattenMm);
+      intents.add(
+          new Intent.Edge(
+              edge.operation() + " " + design.panel().name(),
+              Region.of(List.of(design.panel().outline()), FillRule.NONZERO, flattenMm),
+              runs,
+              edge.allRound()
+                  ? runs
+                  : runs.stream().map(r -> EdgeRuns.extended(r, PASSING_MM)).toList(),
+              edge.shape(),
+              edge.tool(),
+              edge.shape().downMm() + edge.belowMm(),
+              edge.axisMm()));
       return null;
     }
 

@@ -276,10 +276,24 @@ public final class LineCheck {
     }
 
     @Override
+    public Near edge(Intent.Edge edge) {
+      Near lines = lines(edge.runs());
+      return new Near(
+          lines.bounds().grown(edge.shape().widthMm()),
+          p -> lines.law().outsideMm(p) - edge.shape().widthMm());
+    }
+
+    @Override
     public Near groove(Intent.Groove groove) {
+      Near lines = lines(groove.lines());
+      double radius = groove.tool().radiusMm();
+      return new Near(lines.bounds().grown(radius), p -> lines.law().outsideMm(p) - radius);
+    }
+
+    private Near lines(List<Path> paths) {
       List<Line> pieces = new ArrayList<>();
       Bounds bounds = Bounds.EMPTY;
-      for (Path path : groove.lines()) {
+      for (Path path : paths) {
         List<Point> points = Flattener.flatten(path, flattenMm);
         for (int i = 1; i < points.size(); i++) {
           pieces.add(new Line(points.get(i - 1), points.get(i)));
@@ -289,10 +303,9 @@ public final class LineCheck {
         }
         bounds = bounds.with(path.bounds());
       }
-      double radius = groove.tool().radiusMm();
+      double far = Double.POSITIVE_INFINITY;
       return new Near(
-          bounds.grown(radius),
-          p -> pieces.stream().mapToDouble(l -> l.distance(p)).min().orElse(radius) - radius);
+          bounds, p -> pieces.stream().mapToDouble(l -> l.distance(p)).min().orElse(far));
     }
 
     private static Near area(Region region) {

@@ -4,10 +4,12 @@ import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.diagnostic.SourceSpan;
 import frieze.shop.Tool;
+import frieze.shop.ToolShape;
 import frieze.shop.Torch;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** One line of the work list of a panel. Depths are below the stock's top, in millimetres. */
@@ -38,6 +40,8 @@ public sealed interface Work {
     R cutout(Cutout cutout);
 
     R bore(Bore bore);
+
+    R edge(Edge edge);
 
     R torchCut(TorchCut torchCut);
   }
@@ -308,6 +312,54 @@ public sealed interface Work {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.bore(this);
+    }
+  }
+
+  /**
+   * The corner between the panel's face and its edge taken off.
+   *
+   * @param sides those that are worked
+   * @param belowMm how far the tool's tip runs below what is taken off, beside the panel
+   * @param proudMm how much of the depth is above the finished face
+   */
+  record Edge(
+      EdgeShape shape,
+      Set<PanelSide> sides,
+      Tool tool,
+      double belowMm,
+      Milling milling,
+      SourceSpan where,
+      double proudMm)
+      implements Work {
+    public Edge {
+      sides = Set.copyOf(sides);
+    }
+
+    /** Whether it is all round the panel. */
+    public boolean allRound() {
+      return sides.size() == PanelSide.values().length;
+    }
+
+    /** How deep the tip runs below the stock's top. */
+    public double tipDepthMm() {
+      return shape.downMm() + belowMm + proudMm;
+    }
+
+    /** How far outside the panel's edge the tool's axis runs: the tip, wider by what is below. */
+    public double axisMm() {
+      return tool.shape() instanceof ToolShape.Vee vee
+          ? vee.tipMm() / 2 + belowMm * vee.widensBy() / 2
+          : tool.shape() instanceof ToolShape.RoundOver round ? round.tipMm() / 2 : tool.radiusMm();
+    }
+
+    @Override
+    public String operation() {
+      return shape instanceof EdgeShape.Chamfer ? "chamfer" : "roundover";
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.edge(this);
     }
   }
 

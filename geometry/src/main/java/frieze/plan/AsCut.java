@@ -71,6 +71,13 @@ final class AsCut implements Work.Visitor<Work> {
     return new BoreWay.Countersink(sink.diameterMm() + more, sink.angleRad(), sink.tool());
   }
 
+  /** Measured from the finished edge, like all else; only deeper. */
+  @Override
+  public Work edge(Work.Edge e) {
+    return new Work.Edge(
+        e.shape(), e.sides(), e.tool(), e.belowMm(), e.milling(), e.where(), proudMm);
+  }
+
   @Override
   public Work torchCut(Work.TorchCut torchCut) {
     return torchCut;

@@ -290,6 +290,12 @@ final class WorkCheck implements Work.Visitor<Boolean> {
   }
 
   @Override
+  public Boolean edge(Work.Edge edge) {
+    new EdgeCheck(design, setup, tolerances, found).check(edge, this);
+    return true;
+  }
+
+  @Override
   public Boolean torchCut(Work.TorchCut torchCut) {
     found.error(
         PlanCode.MATERIAL_UNSUITED,

@@ -28,6 +28,7 @@ import frieze.plan.cut.PlanCode;
 import frieze.plan.cut.RimUse;
 import frieze.plan.cut.Track;
 import frieze.plan.cutout.CutoutLayout;
+import frieze.plan.edge.EdgePlanner;
 import frieze.plan.groove.GroovePlanner;
 import frieze.plan.groove.VaryingGroove;
 import frieze.plan.recess.ClearedAreas;
@@ -332,6 +333,44 @@ final class WorkPlanner implements Work.Visitor<List<Batch>> {
           new Batch(sink.tool(), Batch.Stage.BORE, BoreLayout.countersinks(bore, sink, feeds)));
     }
     return batches;
+  }
+
+  /** Before the panel is cut free: the waste around it holds it, and the tip runs in that. */
+  @Override
+  public List<Batch> edge(Work.Edge edge) {
+    EdgePlanner planner = new EdgePlanner(design.panel(), edge, setup, tolerances);
+    planner.unreached().ifPresent(left -> unreached(edge, left));
+    geometryCalls++;
+    Feeds feeds =
+        Feeds.choose(
+            edge.tool(),
+            planner.workingMm(),
+            setup.stock().material(),
+            setup.machine(),
+            edge.where());
+    found.addAll(feeds.notes());
+    return List.of(new Batch(edge.tool(), Batch.Stage.EDGE, planner.blocks(slots(edge, feeds))));
+  }
+
+  private void unreached(Work.Edge edge, Leftover left) {
+    leftovers.add(left);
+    Region area = left.area();
+    Point middle = area.largestPart().bounds().centre();
+    found.warning(
+        PlanCode.NOT_ALL_REACHED,
+        edge.where(),
+        left.work()
+            + ": tool "
+            + edge.tool().name()
+            + " does not get into "
+            + (area.parts().size() == 1
+                ? "an inside corner of the edge"
+                : area.parts().size() + " inside corners of the edge; the largest is")
+            + " at "
+            + Amounts.place(middle.x(), middle.y()),
+        "its axis keeps "
+            + Amounts.length(edge.axisMm())
+            + " from the edge; finish these places by hand");
   }
 
   /** The check before has refused it. */

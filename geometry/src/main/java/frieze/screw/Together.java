@@ -121,6 +121,16 @@ final class Together implements Intent.Visitor<Double> {
         });
   }
 
+  /** As if all sides were worked: a screw in an edge is as good as in the edge beside it. */
+  @Override
+  public Double edge(Intent.Edge edge) {
+    double inside = BoundaryDistance.of(edge.part()).signed(axis);
+    return most(
+        Math.max(0, inside - edge.shape().widthMm()),
+        inside,
+        at -> edge.shape().depthMm(Math.max(0, inside - at)));
+  }
+
   /** How far the axis lies outside of a region. */
   private double outsideMm(Region region) {
     return Math.max(0, -BoundaryDistance.of(region).signed(axis));

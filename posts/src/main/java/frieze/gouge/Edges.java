@@ -61,6 +61,11 @@ final class Edges {
     return ofPairs(pairs, false);
   }
 
+  /** Lines between pairs of points. */
+  static Edges between(List<Point> pairs) {
+    return ofPairs(pairs, false);
+  }
+
   private static Edges ofPairs(List<Point> pairs, boolean enclose) {
     double[] ends = new double[2 * pairs.size()];
     for (int i = 0; i < pairs.size(); i++) {

@@ -149,7 +149,7 @@ final class FineCheck {
 
     private static boolean[] inside(Wish wish, Bounds window) {
       boolean[] inside = new boolean[CELLS * CELLS];
-      Edges band = wish.edges().between(window.minY(), window.maxY());
+      Edges band = wish.outline().between(window.minY(), window.maxY());
       for (int j = 0; j < CELLS; j++) {
         double y = window.minY() + (j + 0.5) * CELL_MM;
         double[] crossings = band.crossings(y);

@@ -96,7 +96,7 @@ record Raster(int column, int row, int columns, int rows, double cellMm) {
     if (!wish.enclosing()) {
       return inside;
     }
-    Edges edges = wish.edges();
+    Edges edges = wish.outline();
     for (int e = 0; e < edges.count(); e++) {
       // A row more on both sides: an end on a row's centre line may round to either, and the edge
       // itself knows whether it crosses.

@@ -26,6 +26,7 @@ import java.util.List;
  *     may stand
  * @param openingMm the distance that the tool's axis keeps from the outline; 0 for no such rule
  * @param wallAtMm the signed distance at which the wall stands; 0 unless it is finished later
+ * @param outline what encloses the area, where the edges are only a part of it
  */
 record Wish(
     Intent intent,
@@ -36,7 +37,22 @@ record Wish(
     Law most,
     Law least,
     double openingMm,
-    double wallAtMm) {
+    double wallAtMm,
+    Edges outline) {
+  /** Edges that are a whole outline. */
+  Wish(
+      Intent intent,
+      Edges edges,
+      Region.Locator inside,
+      double reachMm,
+      double outsideMm,
+      Law most,
+      Law least,
+      double openingMm,
+      double wallAtMm) {
+    this(intent, edges, inside, reachMm, outsideMm, most, least, openingMm, wallAtMm, edges);
+  }
+
   /** Walls that stay where the outline is. */
   Wish(
       Intent intent,
@@ -84,6 +100,9 @@ record Wish(
         case INSIDE -> within ? Math.max(0, fromEdges - reach) : fromEdges;
         case ON_LINE -> Math.max(0, fromEdges - reach);
       };
+    }
+    if (intent instanceof Intent.Edge edge) {
+      return Math.max(0, fromEdges - (within ? edge.shape().widthMm() : outsideMm));
     }
     return within ? 0 : Math.max(0, fromEdges - (enclosing() ? 0 : outsideMm));
   }
@@ -262,6 +281,11 @@ record Wish(
               d -> d >= -wall ? most : 0,
               d -> fits && d >= wall ? least : 0,
               0));
+    }
+
+    @Override
+    public List<Wish> edge(Intent.Edge e) {
+      return EdgeWishes.of(e, toStock, face, wall);
     }
 
     private static double clamp(double depth, double most) {

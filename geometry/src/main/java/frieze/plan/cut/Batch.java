@@ -15,6 +15,7 @@ public record Batch(Tool tool, Stage stage, List<Block> blocks) {
     GROOVE,
     BORE,
     OPENING,
+    EDGE,
     CUTOUT
   }
 

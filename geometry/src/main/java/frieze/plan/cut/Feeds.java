@@ -56,7 +56,17 @@ public record Feeds(
 
   /** Chooses feeds; without a chip load of the tool's own, the low end of the usual range. */
   public static Feeds choose(Tool tool, Material material, Machine machine, SourceSpan where) {
-    ChipLoads.Range usual = ChipLoads.range(material.kind(), cuttingSizeMm(tool));
+    return choose(tool, cuttingSizeMm(tool), material, machine, where);
+  }
+
+  /**
+   * Chooses feeds for a tool that cuts with a part of its shape.
+   *
+   * @param sizeMm the diameter of that part, for which the table is read
+   */
+  public static Feeds choose(
+      Tool tool, double sizeMm, Material material, Machine machine, SourceSpan where) {
+    ChipLoads.Range usual = ChipLoads.range(material.kind(), sizeMm);
     double chipMm = tool.chipLoadMm().orElse(usual.lowMm());
     double mostFeed =
         Math.min(
@@ -137,7 +147,7 @@ public record Feeds(
    */
   private static double cuttingSizeMm(Tool tool) {
     if (tool.shape() instanceof ToolShape.RoundOver bit) {
-      return bit.tipMm() + bit.cornerMm(); // the middle of its hollow
+      return bit.tipMm(); // where it is weakest
     }
     boolean narrows =
         tool.shape() instanceof ToolShape.Vee || tool.shape() instanceof ToolShape.Tapered;

@@ -44,7 +44,11 @@ public enum PlanCode implements Code {
   LINE_TOO_WIDE("PLAN-050", "a line is drawn wider than its groove can be"),
   CORNERS_LEFT_ROUND("PLAN-051", "inside corners that can't be relieved stay round"),
   ENGAGED_AND_SLOWED("PLAN-052", "moves with too much of the rim in material are slowed"),
-  TABS_WEAK("PLAN-053", "tabs are too weak for what they hold");
+  TABS_WEAK("PLAN-053", "tabs are too weak for what they hold"),
+  EDGE_BIT("PLAN-054", "the bit does not make the edge that is asked for"),
+  EDGE_TOO_LARGE("PLAN-055", "the edge takes too much of the panel"),
+  EDGE_NO_END("PLAN-056", "a side of the panel has no corner where its edge could end"),
+  EDGE_INTO_TABS("PLAN-057", "the bit that works the edge cuts into the tabs");
 
   private final String id;
   private final String title;

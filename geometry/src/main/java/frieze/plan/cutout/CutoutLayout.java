@@ -19,6 +19,7 @@ import frieze.plan.cut.Easing;
 import frieze.plan.cut.Entries;
 import frieze.plan.cut.Feeds;
 import frieze.plan.cut.Fitting;
+import frieze.plan.cut.Outline;
 import frieze.plan.cut.PlanCode;
 import frieze.plan.cut.RimLoad;
 import frieze.plan.cut.Track;

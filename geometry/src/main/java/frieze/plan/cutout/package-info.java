@@ -3,8 +3,8 @@
  *
  * <p>In: outlines. Out: cuts that free a part or an opening.
  *
- * <p>Read {@link frieze.plan.cutout.Outline}, {@link frieze.plan.cutout.TabPlan}, {@link
- * frieze.plan.cutout.CutoutLayout}, {@link frieze.plan.cutout.CutoutPlanner}.
+ * <p>Read {@link frieze.plan.cutout.TabPlan}, {@link frieze.plan.cutout.CutoutLayout}, {@link
+ * frieze.plan.cutout.CutoutPlanner}.
  */
 @NullMarked
 package frieze.plan.cutout;

@@ -1,4 +1,4 @@
-package frieze.plan.cutout;
+package frieze.plan.cut;
 
 import frieze.curve.Arc;
 import frieze.curve.Line;
@@ -6,8 +6,6 @@ import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Segment;
 import frieze.curve.Tolerances;
-import frieze.plan.cut.Fitting;
-import frieze.plan.cut.Track;
 import frieze.region.FillRule;
 import frieze.region.Offset;
 import frieze.region.Region;
