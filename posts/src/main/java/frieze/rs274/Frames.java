@@ -236,12 +236,17 @@ final class Frames {
     }
   }
 
-  /** Forgets where an axis stands: somewhere on a probe's way, or where nobody can say. */
+  /** Forgets where an axis stands: it may have gone anywhere. */
   void lose(int axis, long name) {
     drawn[axis] = drawnFrom(axis);
     unknown[axis] = name;
-    probed[axis] = name;
     carry[axis] = 0;
+  }
+
+  /** Leaves an axis at the surface that a probe has met, wherever on its way that was. */
+  void leaveAtSurface(int axis, long name) {
+    lose(axis, name);
+    probed[axis] = name;
   }
 
   /** Where the tool stands, as the program would number it (in millimetres). */

@@ -66,7 +66,7 @@ final class Probing {
   private void afterProbe(boolean[] probed) {
     for (int axis = 0; axis < Frames.LINEAR; axis++) {
       if (probeEnd == ProbeEnd.UNKNOWN && probed[axis]) {
-        frames.lose(axis, Unknowns.of(Unknowns.Kind.PROBE, probes * Frames.AXES + axis));
+        frames.leaveAtSurface(axis, Unknowns.of(Unknowns.Kind.PROBE, probes * Frames.AXES + axis));
       }
       parameters.store(
           Parameters.PROBE + axis,

@@ -35,6 +35,20 @@ class StrangersTest {
     assertThat(run.move(2).toKnown().y()).isFalse();
   }
 
+  /** A probe's surface is a known place; where an unknown code has left the tool is none. */
+  @Test
+  void zero_set_after_an_unknown_code_does_not_move_the_program_s_frame() {
+    Programs.Run run =
+        Programs.zeroed(
+            "G0 X12 Y1 Z1", "G9 X1", "G92 X0", "G10 L2 P2 X38", "G55 G0 X1", "G92.1", "G54 G0 X3");
+    assertThat(run.only().code()).isEqualTo(ProgramCode.UNKNOWN_G);
+    assertThat(run.move(1).path().from().x()).isEqualTo(12);
+    assertThat(run.move(1).fromKnown().x()).isFalse();
+    assertThat(run.move(1).toKnown().x()).isFalse();
+    assertThat(run.move(2).toKnown().x()).isTrue();
+    assertThat(run.move(2).path().to().x()).isEqualTo(3);
+  }
+
   @Test
   void a_move_beside_an_unknown_m_code_is_done() {
     Programs.Run run = Programs.zeroed("G0 X3 M10 P1");
