@@ -289,6 +289,33 @@ class DrawnOutlineTest {
     assertThat(report).contains("\"drawn\" : true").doesNotContain("misfit");
   }
 
+  /** A round panel of 44.2 moves by 2 % x 0.00274 of its radius, most at its top and its foot. */
+  @Test
+  void the_sheet_tells_where_a_given_gap_gets_tight_and_wide() {
+    String job = fitted("{gap: 0.8, species: white ash}").replace("count: 4", "count: 1, inset: 5");
+    String round = "<circle fill='none' stroke='black' cx='50' cy='50' r='45'/>";
+    MemoryFiles files = files(job, round);
+    BuiltPanel built =
+        Build.run(JobReader.read("job.yaml", files, List.of("short-arcs")), files).get(0);
+    String sheet = SetupSheet.html(built.facts()).replaceAll("<[^>]*>", "|");
+    MatchResult told =
+        Pattern.compile(
+                "Tightest: ([0-9.]+) mm at the (top|bottom), ([0-9.]+) mm from the panel's left end"
+                    + " and ([0-9.]+) mm from its lower edge, at the wettest\\."
+                    + " Nowhere and never wider than ([0-9.]+) mm\\.")
+            .matcher(sheet)
+            .results()
+            .findFirst()
+            .orElseThrow();
+    double moves = 44.2 * 2 * 0.00274;
+    assertThat(Double.parseDouble(told.group(1))).isCloseTo(0.8 - moves, within(0.008));
+    assertThat(Double.parseDouble(told.group(3))).isCloseTo(44.2, within(1.0));
+    double up = told.group(2).equals("top") ? 88.4 : 0;
+    assertThat(Double.parseDouble(told.group(4))).isCloseTo(up, within(0.02));
+    assertThat(Double.parseDouble(told.group(5))).isCloseTo(0.8 + moves, within(0.008));
+    assertThat(sheet.contains("smaller by 0.8 mm, square to the edge all round")).isTrue();
+  }
+
   /** The upper edge is an arc of radius 505 that rises 10 over 200: its parallel has 503. */
   @Test
   void an_arched_size_with_a_fit_is_that_of_the_opening() {

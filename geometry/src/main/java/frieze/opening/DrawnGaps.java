@@ -1,5 +1,6 @@
 package frieze.opening;
 
+import frieze.curve.Affine;
 import frieze.curve.Point;
 import frieze.region.BoundaryDistance;
 import frieze.region.Region;
@@ -38,7 +39,10 @@ final class DrawnGaps {
     private Point tightest = Point.ORIGIN;
     private double tightestMm = Double.POSITIVE_INFINITY;
 
-    Season() {
+    private final Affine toNow;
+
+    Season(Affine moves) {
+      this.toNow = moves.inverse();
       Arrays.fill(leastMm, Double.POSITIVE_INFINITY);
     }
 
@@ -46,7 +50,7 @@ final class DrawnGaps {
       leastMm[side] = Math.min(leastMm[side], gapMm);
       if (gapMm < tightestMm) {
         tightestMm = gapMm;
-        tightest = at;
+        tightest = toNow.apply(at);
       }
     }
   }
@@ -80,7 +84,7 @@ final class DrawnGaps {
     return gaps;
   }
 
-  /** Where the gap is the least in the season in which it is; empty if it is the same all round. */
+  /** Where on the panel as it is now the gap is the least; empty if it is the same all round. */
   Optional<Point> tightest(double sameMm) {
     Season tight = now;
     for (Season season : List.of(driest, wettest)) {
@@ -97,8 +101,9 @@ final class DrawnGaps {
   }
 
   private Season measure(double moisturePct) {
-    Region panel = fitted.transformed(asked.swelling(middle, moisturePct));
-    Season season = new Season();
+    Affine moves = asked.swelling(middle, moisturePct);
+    Region panel = fitted.transformed(moves);
+    Season season = new Season(moves);
     for (Ring ring : panel.rings()) {
       List<Point> points = ring.points();
       for (int i = 0; i < points.size(); i++) {

@@ -10,8 +10,8 @@ import java.util.Optional;
  * @param edge closed and counter-clockwise
  * @param beyond the opening larger all round by {@link #TRUSTED_MM}
  * @param largest what the opening must let pass: the panel in all seasons, with the frame's coating
- * @param tightest where on the panel, as it was in the tightest season, the gap is the least; empty
- *     if it is the same all round, to a twentieth of a millimetre
+ * @param tightest where on the panel, as it is now, the gap is the least in any season; empty if it
+ *     is the same all round, to a twentieth of a millimetre
  * @param widestMm the widest gap anywhere on the panel's edge in any season
  */
 public record DrawnHole(

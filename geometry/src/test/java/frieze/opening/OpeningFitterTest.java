@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import frieze.diagnostic.Amounts;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.SourceSpan;
 import frieze.fixtures.Seeds;
@@ -122,9 +123,21 @@ class OpeningFitterTest {
             0,
             false,
             0.4);
+    FittedOpening believed =
+        OpeningFitter.fit(
+            new Measured(wrong.sidesMm(), List.of(), wrong.diagonalsMm(), 0, false, 100),
+            SourceSpan.NONE);
+    double most =
+        believed.residuals().stream()
+            .mapToDouble(r -> Math.abs(r.tapeMm() - r.outlineMm()))
+            .max()
+            .orElseThrow();
     assertThatThrownBy(() -> OpeningFitter.fit(wrong, SourceSpan.NONE))
         .isInstanceOf(BadInputException.class)
-        .hasMessageContaining("contradict");
+        .hasMessageContaining("contradict")
+        .hasMessageContaining("off the best outline by " + Amounts.length(most))
+        .hasMessageContaining("the misfit is " + Amounts.length(believed.misfitMm()))
+        .hasMessageContaining("up to 1.2 mm");
   }
 
   /**

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import frieze.curve.Point;
+import frieze.diagnostic.Amounts;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
@@ -223,16 +224,22 @@ class StepsTest {
     }
     cuts.add(line("groove border 1", 5, 1195, 5));
     Diagnostics found = new Diagnostics();
-    Steps.of(new Plan(cuts, List.of(), List.of(), 0), setup(750, 150, List.of()), PINS, found);
+    Steps steps =
+        Steps.of(new Plan(cuts, List.of(), List.of(), 0), setup(750, 150, List.of()), PINS, found);
+    Seam seam = steps.seams().get(0);
     assertThat(found.sorted())
         .singleElement()
-        .satisfies(d -> assertThat(d.code()).isEqualTo(StepCode.SEAM_THROUGH_MOTIF));
+        .satisfies(d -> assertThat(d.code()).isEqualTo(StepCode.SEAM_THROUGH_MOTIF))
+        .satisfies(d -> assertThat(d.message()).contains("at X" + Amounts.length(seam.xMm())))
+        .satisfies(d -> assertThat(d.message()).contains("through " + seam.motifs().get(0)));
   }
 
   @Test
   void a_travel_too_short_for_any_step_is_refused() {
     assertThatThrownBy(() -> steps(plan(), setup(100, 150, List.of())))
         .isInstanceOf(BadInputException.class)
-        .hasMessageContaining("STEP-002");
+        .hasMessageContaining("STEP-002")
+        .hasMessageContaining("travels 100 mm")
+        .hasMessageContaining("20 steps are not enough");
   }
 }
