@@ -144,14 +144,14 @@ final class Ruling {
     return lines.get(at) ? values[at] : 0;
   }
 
-  /** Fills a gap from both sides, no farther than a line is carried. */
+  /** Fills a gap from both sides; no farther than a line is carried where only one shows it. */
   private static void fill(
       float[] light, int from, int step, int count, float before, float after) {
     for (int k = 0; k < count; k++) {
       int left = k + 1;
       int right = count - k;
       float value = left <= right ? before : after;
-      if (Math.min(left, right) <= CARRY) {
+      if (Math.min(left, right) <= CARRY || (before > 0 && after > 0)) {
         light[from + k * step] = Math.max(light[from + k * step], value);
       }
     }

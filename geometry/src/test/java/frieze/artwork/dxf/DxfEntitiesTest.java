@@ -33,7 +33,9 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Each kind of entity against its closed form. The meaning of group codes is that of the published
  * DXF reference, from memory. The same kinds were compared once with what another library, ezdxf
  * 0.18, makes of files that it wrote (R12 to 2018, also with blocks and extrusion directions): all
- * within the micrometre that both were flattened to.
+ * within the micrometre that both were flattened to. 300 entities in two blocks of any tilt, each
+ * in space by the matrices of its version 1.4.4: lines to 1e-13, curves within the millimetre's
+ * hundredths that it draws them to.
  */
 class DxfEntitiesTest {
   private static final String FROM_BELOW = " 210 0 220 0 230 -1 ";
@@ -170,6 +172,12 @@ class DxfEntitiesTest {
     for (int i = 0; i < 50; i++) {
       double[] p = numbers(random, 3);
       double[][] inserts = {numbers(random, 10), numbers(random, 10)};
+      if (i % 2 == 0) {
+        // Nearly upright, on both sides of where the x axis is taken from another one.
+        inserts[i / 2 % 2][7] = random.nextDouble(-0.03, 0.03);
+        inserts[i / 2 % 2][8] = random.nextDouble(-0.03, 0.03);
+        inserts[i / 2 % 2][9] = i % 4 == 0 ? 1 : -1;
+      }
       String block =
           blocks(
               "inner",
