@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import frieze.curve.Path;
 import frieze.curve.Point;
+import frieze.design.Intent;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
+import frieze.gouge.GougeCheck;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -116,6 +118,23 @@ class BorderLinesTest {
     // The middle of the fillet is 18 - 10 / sqrt 2 from both edges.
     assertThat(most).isCloseTo(18 - 10 / Math.sqrt(2), within(PATH_MM));
     assertThat(last).isCloseTo(200 - 36, within(0.05));
+  }
+
+  /**
+   * The dry run goes by the outline alone: a line that is elsewhere is told, inwards or outwards.
+   */
+  @ParameterizedTest
+  @CsvSource({"8, true", "8.04, false", "7.96, false"})
+  void the_dry_run_measures_from_the_outline(double inset, boolean clean) {
+    Traced made = built(JOB, "M0 0");
+    Intent.InsetGroove g = (Intent.InsetGroove) made.panel().intents().get(0);
+    Intent other = new Intent.InsetGroove(g.name(), g.part(), inset, g.depthMm(), g.tool());
+    GougeCheck.Result found = made.dryRun(List.of(other)).design().orElseThrow();
+    assertThat(found.isClean()).isEqualTo(clean);
+    if (!clean) {
+      assertThat(found.tooDeep()).isPositive();
+      assertThat(found.left()).isPositive();
+    }
   }
 
   @Test

@@ -72,7 +72,7 @@ public record BorderLines(
 
   /**
    * Makes the lines of a panel. Their pieces can be picked by number, from 1, in the order of the
-   * insets; each drawn line is an area as well.
+   * insets; each line with a width is an area as well.
    *
    * @param notes takes a warning for each line that falls into several
    * @throws BadInputException if a line has no room
@@ -103,7 +103,8 @@ public record BorderLines(
         pieces.add(new Piece(id, List.of(), band, between, OptionalDouble.empty()));
       }
     }
-    return new Motif(name, new Artwork("the panel's outline", pieces, "the panel's", List.of()));
+    Artwork drawn = new Artwork("the panel's outline", pieces, "the panel's", List.of());
+    return new Motif(name, drawn, List.of(), cornerMm == 0 ? insetsMm : List.of());
   }
 
   /** What lies at least a distance inside, its outward corners rounded. */

@@ -30,6 +30,8 @@ public sealed interface Intent {
     R hole(Hole hole);
 
     R edge(Edge edge);
+
+    R insetGroove(InsetGroove groove);
   }
 
   /**
@@ -179,6 +181,19 @@ public sealed interface Intent {
     @Override
     public <R> R accept(Visitor<R> visitor) {
       return visitor.edge(this);
+    }
+  }
+
+  /**
+   * What a tool leaves whose tip runs all round at a distance inside an outline.
+   *
+   * @param part what the outline encloses
+   */
+  record InsetGroove(String name, Region part, double insetMm, double depthMm, Tool tool)
+      implements Intent {
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.insetGroove(this);
     }
   }
 }

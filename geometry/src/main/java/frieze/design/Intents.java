@@ -63,7 +63,11 @@ public final class Intents {
         Map<Path, Double> widths = Selection.widthsMm(motif, groove.on());
         List<Path> all = lines.stream().map(placement.map()::apply).toList();
         String name = name(groove, placement);
-        if (groove.byWidth()) {
+        List<Double> insets = Selection.insetsMm(motif, groove.on());
+        if (!insets.isEmpty() && groove.fade().isEmpty()) {
+          double depth = groove.byWidth() ? groove.depthMm(widest(widths)) : groove.depthMm();
+          insets.forEach(inset -> inside(name, inset, depth, groove));
+        } else if (groove.byWidth()) {
           double scale = placement.map().affine().scale();
           Map<Path, List<Double>> varying = Selection.varyingMm(motif, groove.on(), scale);
           for (Path line : lines) {
@@ -93,6 +97,18 @@ public final class Intents {
         }
       }
       return null;
+    }
+
+    private static double widest(Map<Path, Double> widths) {
+      return widths.values().stream().mapToDouble(w -> w).max().orElse(0);
+    }
+
+    /** By the outline alone, so that the line that was made of it is judged as well. */
+    private void inside(String name, double insetMm, double depthMm, Work.Groove groove) {
+      if (depthMm > 0) {
+        Region part = Region.of(List.of(design.panel().outline()), FillRule.NONZERO, flattenMm);
+        intents.add(new Intent.InsetGroove(name, part, insetMm, depthMm, groove.tool()));
+      }
     }
 
     private void byWidth(String name, Path line, Work.Groove groove, double depthMm) {

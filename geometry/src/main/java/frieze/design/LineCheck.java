@@ -290,6 +290,14 @@ public final class LineCheck {
       return new Near(lines.bounds().grown(radius), p -> lines.law().outsideMm(p) - radius);
     }
 
+    @Override
+    public Near insetGroove(Intent.InsetGroove groove) {
+      BoundaryDistance distance = BoundaryDistance.of(groove.part());
+      double radius = groove.tool().radiusMm();
+      return new Near(
+          groove.part().bounds(), p -> Math.abs(distance.signed(p) - groove.insetMm()) - radius);
+    }
+
     private Near lines(List<Path> paths) {
       List<Line> pieces = new ArrayList<>();
       Bounds bounds = Bounds.EMPTY;

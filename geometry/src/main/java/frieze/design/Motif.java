@@ -7,10 +7,18 @@ import java.util.List;
  * A drawing at the size at which it is used, with a name.
  *
  * @param variants the shapes that some of its placements have instead, such as bent or cut ones
+ * @param insetsMm how far inside the panel's outline each point of its pieces lies, where these are
+ *     lines that the panel makes and that keep one distance; else empty
  */
-public record Motif(String name, Artwork artwork, List<Artwork> variants) {
+public record Motif(String name, Artwork artwork, List<Artwork> variants, List<Double> insetsMm) {
   public Motif {
     variants = List.copyOf(variants);
+    insetsMm = List.copyOf(insetsMm);
+  }
+
+  /** A motif that is drawn. */
+  public Motif(String name, Artwork artwork, List<Artwork> variants) {
+    this(name, artwork, variants, List.of());
   }
 
   /** A motif that is everywhere as drawn. */

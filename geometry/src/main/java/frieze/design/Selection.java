@@ -5,6 +5,7 @@ import frieze.artwork.Stroke;
 import frieze.curve.Affine;
 import frieze.curve.Path;
 import frieze.region.Region;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -69,5 +70,17 @@ public final class Selection {
       }
     }
     return varying;
+  }
+
+  /** The insets of the picked lines that the panel makes; empty for other motifs. */
+  public static List<Double> insetsMm(Motif motif, Work.Target target) {
+    List<Double> picked = new ArrayList<>();
+    for (int i = 0; i < motif.insetsMm().size(); i++) {
+      String number = String.valueOf(i + 1);
+      if (target.pick().isEmpty() || target.pick().get().equals(number)) {
+        picked.add(motif.insetsMm().get(i));
+      }
+    }
+    return picked;
   }
 }

@@ -117,6 +117,10 @@ public final class Variants {
 
   /** The motif with all shapes that were made of it. */
   public Motif with(Motif motif) {
-    return new Motif(motif.name(), motif.artwork(), made.getOrDefault(motif.name(), List.of()));
+    return new Motif(
+        motif.name(),
+        motif.artwork(),
+        made.getOrDefault(motif.name(), List.of()),
+        motif.insetsMm());
   }
 }

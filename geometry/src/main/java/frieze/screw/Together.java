@@ -121,6 +121,16 @@ final class Together implements Intent.Visitor<Double> {
         });
   }
 
+  @Override
+  public Double insetGroove(Intent.InsetGroove groove) {
+    double toLine = Math.abs(BoundaryDistance.of(groove.part()).signed(axis) - groove.insetMm());
+    ToolShape shape = groove.tool().shape();
+    return most(
+        Math.max(0, toLine - groove.tool().radiusMm()),
+        toLine,
+        at -> groove.depthMm() - shape.heightAtMm(Math.max(0, toLine - at)));
+  }
+
   /** As if all sides were worked: a screw in an edge is as good as in the edge beside it. */
   @Override
   public Double edge(Intent.Edge edge) {

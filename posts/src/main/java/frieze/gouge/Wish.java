@@ -101,6 +101,9 @@ record Wish(
         case ON_LINE -> Math.max(0, fromEdges - reach);
       };
     }
+    if (intent instanceof Intent.InsetGroove groove && within) {
+      return Math.max(0, Math.abs(fromEdges - groove.insetMm()) - groove.tool().radiusMm());
+    }
     if (intent instanceof Intent.Edge edge) {
       return Math.max(0, fromEdges - (within ? edge.shape().widthMm() : outsideMm));
     }
@@ -281,6 +284,38 @@ record Wish(
               d -> d >= -wall ? most : 0,
               d -> fits && d >= wall ? least : 0,
               0));
+    }
+
+    /**
+     * By the distance from the outline. On its inner side each point of the groove is as far from
+     * the line as its distance tells, so that all of it can be asked for; on the outer side corners
+     * stay rounder.
+     */
+    @Override
+    public List<Wish> insetGroove(Intent.InsetGroove g) {
+      Region part = g.part().transformed(toStock);
+      double depth = g.depthMm() + face;
+      Profile tool = Profile.of(g.tool().shape()).upTo(depth);
+      double radius = tool.radiusMm();
+      double inset = g.insetMm();
+      return List.of(
+          new Wish(
+              g,
+              Edges.of(part),
+              part.locator(),
+              inset + radius + 2 * wall,
+              wall,
+              d ->
+                  d >= 0 && Math.abs(d - inset) <= radius + wall
+                      ? clamp(
+                          depth - tool.heightAtMm(Math.max(0, Math.abs(d - inset) - wall)), depth)
+                      : 0,
+              d ->
+                  d >= inset && d - inset + wall <= radius
+                      ? clamp(depth - tool.heightAtMm(d - inset + wall), depth)
+                      : 0,
+              0,
+              inset));
     }
 
     @Override
