@@ -2,8 +2,9 @@ package frieze.region;
 
 import frieze.curve.Point;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Coordinate;
 
 /**
  * Distances from points to the boundary of a region.
@@ -19,7 +20,7 @@ public final class BoundaryDistance {
   private static final int LEAF = 4;
 
   private final Region region;
-  private final Region.Locator locator;
+  private volatile Region.@Nullable Locator locator;
 
   /** Edges in tree order, four numbers each. */
   private final double[] edges;
@@ -32,14 +33,10 @@ public final class BoundaryDistance {
 
   private BoundaryDistance(Region region) {
     this.region = region;
-    this.locator = region.locator();
     List<double[]> list = new ArrayList<>();
-    for (Ring ring : region.rings()) {
-      List<Point> p = ring.points();
-      for (int i = 0; i < p.size(); i++) {
-        Point a = p.get(i);
-        Point b = p.get((i + 1) % p.size());
-        list.add(new double[] {a.x(), a.y(), b.x(), b.y()});
+    for (Coordinate[] ring : region.lines()) {
+      for (int i = 1; i < ring.length; i++) {
+        list.add(new double[] {ring[i - 1].x, ring[i - 1].y, ring[i].x, ring[i].y});
       }
     }
     this.count = list.size();
@@ -50,8 +47,7 @@ public final class BoundaryDistance {
     this.leaves = wanted;
     this.edges = new double[4 * count];
     this.boxes = new double[4 * (2 * leaves - 1)];
-    double[][] sorted = list.toArray(double[][]::new);
-    build(0, sorted, 0, count);
+    build(0, list.toArray(double[][]::new), 0, count);
   }
 
   /**
@@ -88,11 +84,38 @@ public final class BoundaryDistance {
       }
       return;
     }
-    int axis = maxX - minX >= maxY - minY ? 0 : 1;
-    java.util.Arrays.sort(sorted, from, to, Comparator.comparingDouble(e -> e[axis] + e[axis + 2]));
     int middle = splitOf(from, to);
+    halve(sorted, from, to, maxX - minX >= maxY - minY ? 0 : 1);
     build(2 * node + 1, sorted, from, middle);
     build(2 * node + 2, sorted, middle, to);
+  }
+
+  /** Brings the lower half of some edges to the front, by their middles; Hoare's selection. */
+  private static void halve(double[][] e, int from, int to, int axis) {
+    int wanted = splitOf(from, to);
+    int low = from;
+    int high = to - 1;
+    while (low < high) {
+      double[] pivot = e[(low + high) >>> 1];
+      double key = pivot[axis] + pivot[axis + 2];
+      int i = low;
+      int k = high;
+      while (i <= k) {
+        while (e[i][axis] + e[i][axis + 2] < key) {
+          i++;
+        }
+        while (e[k][axis] + e[k][axis + 2] > key) {
+          k--;
+        }
+        if (i <= k) {
+          double[] swapped = e[i];
+          e[i++] = e[k];
+          e[k--] = swapped;
+        }
+      }
+      low = wanted > k ? Math.max(low, Math.min(i, wanted)) : low;
+      high = wanted < i ? Math.min(high, Math.max(k, wanted)) : high;
+    }
   }
 
   private static int splitOf(int from, int to) {
@@ -112,12 +135,17 @@ public final class BoundaryDistance {
   /** The distance to the boundary, negative outside the region. */
   public double signed(Point p) {
     double d = distance(p);
-    return locator.contains(p) ? d : -d;
+    return contains(p) ? d : -d;
   }
 
   /** Whether a point lies inside the region or on its boundary. */
   public boolean contains(Point p) {
-    return locator.contains(p);
+    Region.Locator made = locator;
+    if (made == null) {
+      made = region.locator();
+      locator = made;
+    }
+    return made.contains(p);
   }
 
   /** The nearest point of the boundary. */
@@ -137,6 +165,22 @@ public final class BoundaryDistance {
     return new Foot(Math.sqrt(search.best), search.footX, search.footY);
   }
 
+  /** The place of an edge in the tree that is nearer to a point than some distance; -1 if none. */
+  int nearerThan(double limitMm, double x, double y) {
+    Search search = new Search(x, y);
+    search.best = limitMm * limitMm;
+    search.visit(0, 0, count);
+    return search.edge;
+  }
+
+  /** Whether one edge, by its place in the tree, is nearer to a point than some distance. */
+  boolean isNearerThan(int edge, double limitMm, double x, double y) {
+    Search search = new Search(x, y);
+    search.best = limitMm * limitMm;
+    search.tryEdge(4 * edge);
+    return search.edge >= 0;
+  }
+
   record Foot(double distance, double x, double y) {}
 
   /** One descent into the tree. */
@@ -146,6 +190,7 @@ public final class BoundaryDistance {
     private double best = Double.POSITIVE_INFINITY;
     private double footX;
     private double footY;
+    private int edge = -1;
 
     Search(double x, double y) {
       this.x = x;
@@ -198,6 +243,7 @@ public final class BoundaryDistance {
         best = squared;
         footX = fx;
         footY = fy;
+        edge = e / 4;
       }
     }
   }

@@ -2,9 +2,6 @@ package frieze.region;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.operation.buffer.BufferOp;
-import org.locationtech.jts.operation.buffer.BufferParameters;
 
 /**
  * Moves the boundary of a region by a distance, with round joins.
@@ -21,8 +18,10 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
  * <p><i>Approximation:</i> the bound is to the polygon that is given; what its flattening lost
  * comes on top.
  *
- * <p><i>Source:</i> the polygon library's buffer, whose rounding of shallow turns is made good by
- * measuring each vertex and edge of the result against the source.
+ * <p><i>Source:</i> the parallel curves of the rings, cut where they cross, of which the pieces are
+ * kept that are far enough from the boundary: {@link OffsetRing}, {@link OffsetPieces}. Where it is
+ * not certain which those are, the polygon library's buffer, each vertex and edge of which is
+ * measured against the source and moved where it misses: {@link OffsetCorrection}.
  */
 public final class Offset {
   private Offset() {}
@@ -37,15 +36,13 @@ public final class Offset {
     if (distanceMm == 0 || region.isEmpty()) {
       return region;
     }
-    BoundaryDistance source = BoundaryDistance.of(region);
-    return step(region, distanceMm, source, Math.abs(distanceMm), toleranceMm);
+    return new OffsetSource(region).step(region, distanceMm, distanceMm, toleranceMm);
   }
 
   /**
    * Shrinks a region again and again until nothing is left, each time by one step more.
    *
-   * <p>Each result is made from the one before it, which is fast, and measured against the region
-   * itself, so that errors do not add up.
+   * <p>Each result is measured against the region itself, so that errors do not add up.
    *
    * @param firstMm the distance of the first result
    * @param stepMm the distance from each result to the next
@@ -62,11 +59,11 @@ public final class Offset {
     if (region.isEmpty()) {
       return rings;
     }
-    BoundaryDistance source = BoundaryDistance.of(region);
-    Region ring = firstMm == 0 ? region : step(region, -firstMm, source, firstMm, toleranceMm);
+    OffsetSource source = new OffsetSource(region);
+    Region ring = firstMm == 0 ? region : source.step(region, -firstMm, -firstMm, toleranceMm);
     for (int k = 1; !ring.isEmpty(); k++) {
       rings.add(ring);
-      ring = step(ring, -stepMm, source, firstMm + k * stepMm, toleranceMm);
+      ring = source.step(ring, -stepMm, -(firstMm + k * stepMm), toleranceMm);
     }
     return rings;
   }
@@ -78,22 +75,5 @@ public final class Offset {
     if (!(toleranceMm > 0)) {
       throw new IllegalArgumentException("toleranceMm must be > 0 but was " + toleranceMm + " mm");
     }
-  }
-
-  /** Moves a boundary by a distance to where it has the nominal distance from the source. */
-  private static Region step(
-      Region from, double byMm, BoundaryDistance source, double nominalMm, double toleranceMm) {
-    Geometry raw = buffer(from.geometry(), byMm, toleranceMm);
-    return Region.ofPolygons(new OffsetCorrection(source, nominalMm, toleranceMm).correct(raw));
-  }
-
-  /** Half of the tolerance goes to the chords of round joins, a tenth to leaving out points. */
-  private static Geometry buffer(Geometry from, double byMm, double toleranceMm) {
-    double d = Math.abs(byMm);
-    double halfStep = StrictMath.acos(Math.max(0, 1 - toleranceMm / 2 / d));
-    int quadrantSegments = Math.max(2, (int) Math.ceil(Math.PI / 4 / halfStep));
-    BufferParameters parameters = new BufferParameters(quadrantSegments);
-    parameters.setSimplifyFactor(Math.min(1e-4, toleranceMm / 10 / d));
-    return new BufferOp(from, parameters).getResultGeometry(byMm);
   }
 }

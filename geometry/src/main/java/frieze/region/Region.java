@@ -198,6 +198,21 @@ public final class Region {
     return rings;
   }
 
+  /** The closed lines around the parts and their holes, the area on their right. */
+  List<Coordinate[]> lines() {
+    List<Coordinate[]> lines = new ArrayList<>();
+    for (int i = 0; i < geometry.getNumGeometries(); i++) {
+      Polygon polygon = (Polygon) geometry.getGeometryN(i);
+      if (!polygon.isEmpty()) {
+        lines.add(polygon.getExteriorRing().getCoordinates());
+        for (int h = 0; h < polygon.getNumInteriorRing(); h++) {
+          lines.add(polygon.getInteriorRingN(h).getCoordinates());
+        }
+      }
+    }
+    return lines;
+  }
+
   private static Ring ring(LinearRing line, boolean hole) {
     Coordinate[] c = line.getCoordinates();
     boolean reverse = org.locationtech.jts.algorithm.Orientation.isCCW(c) == hole;

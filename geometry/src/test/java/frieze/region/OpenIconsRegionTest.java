@@ -12,8 +12,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
 
 /** The open icon sets at 60 mm: offsets and axes against distances to every edge. */
 class OpenIconsRegionTest {
@@ -29,6 +33,40 @@ class OpenIconsRegionTest {
   @Test
   void offsets_of_two_hundred_icons_keep_to_the_bound() {
     assertThat(checkOffsets(OpenIcons.sample(200), 2)).isGreaterThanOrEqualTo(190);
+  }
+
+  /** Two icons at which the library's buffer leaves a hole open, and cuts what is too thin. */
+  @Test
+  void parts_are_right_where_a_buffer_has_them_wrong() {
+    Region notes = icon("bootstrap-icons/1.11.3/icons/stickies.svg");
+    assertThat(miss(notes, OffsetChecks.edges(notes), 6.35)).isLessThanOrEqualTo(TOLERANCE_MM);
+    Region diamond = icon("bootstrap-icons/1.11.3/icons/x-diamond-fill.svg");
+    assertThat(MedialAxis.of(diamond, 0.003).largest().radiusMm()).isLessThan(13);
+    assertThat(Offset.offset(diamond, -13, TOLERANCE_MM).isEmpty()).isTrue();
+  }
+
+  /**
+   * A stroke twice as wide as the distance: the buffer's two sides lie on each other, and edges
+   * that miss were split until the memory was full.
+   */
+  @Test
+  void an_offset_with_a_place_as_thin_as_nothing_stays_small() {
+    Region signature = icon("font-awesome/6.5.2/svgs/solid/signature.svg");
+    BufferParameters parameters = new BufferParameters(31);
+    parameters.setSimplifyFactor(TOLERANCE_MM / 30);
+    Geometry raw = new BufferOp(signature.geometry(), parameters).getResultGeometry(-3);
+    BoundaryDistance source = BoundaryDistance.of(signature);
+    Geometry corrected = new OffsetCorrection(source, 3, TOLERANCE_MM).correct(raw);
+    assertThat(corrected.isValid()).isTrue();
+    assertThat(corrected.getNumPoints()).isLessThan(3 * raw.getNumPoints());
+    assertThat(corrected.getArea()).isGreaterThan(0.99 * raw.getArea());
+  }
+
+  private static Region icon(String name) {
+    Map<String, byte[]> found = new TreeMap<>(OpenIcons.drawings());
+    found.keySet().removeIf(key -> !key.endsWith(name));
+    Map.Entry<String, byte[]> only = found.entrySet().iterator().next();
+    return outline(only.getKey(), only.getValue()).orElseThrow();
   }
 
   @Test
