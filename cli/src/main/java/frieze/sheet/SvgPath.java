@@ -16,6 +16,9 @@ public final class SvgPath implements Segment.Visitor<Void> {
   /** An ellipse is drawn with this many chords to the turn; it is a picture, not a program. */
   private static final int CHORDS = 72;
 
+  /** Near 180 degrees a rounded radius would tell little of where the centre is. */
+  private static final double MOST_IN_ONE_RAD = Math.toRadians(120);
+
   private final StringBuilder d = new StringBuilder();
 
   private SvgPath() {}
@@ -52,14 +55,15 @@ public final class SvgPath implements Segment.Visitor<Void> {
   @Override
   @SuppressWarnings("NullAway") // a visit that only writes
   public Void arc(Arc arc) {
-    Point middle = arc.at(0.5);
-    halfOf(arc, middle);
-    halfOf(arc, arc.end());
+    if (Math.abs(arc.sweepRad()) > MOST_IN_ONE_RAD) {
+      partOf(arc, arc.at(0.5));
+    }
+    partOf(arc, arc.end());
     return null;
   }
 
-  /** Half an arc never turns by more than 180 degrees. */
-  private void halfOf(Arc arc, Point to) {
+  /** A part never turns by more than 180 degrees. */
+  private void partOf(Arc arc, Point to) {
     String r = number(arc.radius());
     d.append('A').append(r).append(' ').append(r);
     d.append(arc.counterClockwise() ? " 0 0 1 " : " 0 0 0 ");
