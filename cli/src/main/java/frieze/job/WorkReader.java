@@ -22,6 +22,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** Turns the work list of one panel into {@link Work}. */
 final class WorkReader {
@@ -337,7 +338,7 @@ final class WorkReader {
           JobCode.NO_SUCH_ARTWORK,
           where,
           "no drawing named \"" + on + "\" in this job",
-          Suggestion.hint(on, drawn));
+          Suggestion.hint(on, Stream.concat(drawn.stream(), placed.stream()).distinct().toList()));
     }
     return Optional.empty();
   }

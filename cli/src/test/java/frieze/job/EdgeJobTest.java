@@ -32,8 +32,8 @@ class EdgeJobTest {
       units: mm
       panels:
         front:
-          size: {width: 120, height: 50}
-          stock: {material: white ash, length: 160, width: 90, thickness: 12}
+          size: {width: 80, height: 40}
+          stock: {material: white ash, length: 110, width: 70, thickness: 12}
           work:
             - chamfer: {tool: vee 90, width: 3}
       """;
@@ -41,7 +41,7 @@ class EdgeJobTest {
   private static final String CHAMFER = "chamfer: {tool: vee 90, width: 3}";
   private static final String ROUND = "roundover: {tool: round over 1/8}";
   private static final String BLANK =
-      "stock: {material: white ash, length: 120, width: 50, thickness: 12, blank: yes}";
+      "stock: {material: white ash, length: 80, width: 40, thickness: 12, blank: yes}";
 
   private static final String SHOP =
       """
@@ -58,7 +58,7 @@ class EdgeJobTest {
   }
 
   private static MemoryFiles files(String job, String edge) {
-    String outlined = job.replace("size: {width: 120, height: 50}", "outline: {file: edge.svg}");
+    String outlined = job.replace("size: {width: 80, height: 40}", "outline: {file: edge.svg}");
     return files(outlined)
         .with(
             "edge.svg",
@@ -88,17 +88,17 @@ class EdgeJobTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "size: {width: 120, height: 50}|chamfer: {tool: vee 90, width: 3}|-3.5|0.5|348.14",
-        "size: {width: 120, height: 50}|chamfer: {tool: vee 90, width: 3, below: 0}|-3|0|340",
-        "size: {width: 120, height: 50, corner: 8}|chamfer: {tool: vee 60, width: 2}"
-            + "|-3.964|0.2887|327",
-        "size: {width: 120, height: 50}|roundover: {tool: round over 1/8}|-3.175|3.175|359.9",
-        "size: {width: 120, height: 50, arched top: 9}|roundover: {tool: round over 1/8}"
-            + "|-3.175|3.175|330"
+        "size: {width: 80, height: 40}|chamfer: {tool: vee 90, width: 3}|-3.5|0.5|243.14",
+        "size: {width: 80, height: 40}|chamfer: {tool: vee 90, width: 3, below: 0}|-3|0|240",
+        "size: {width: 80, height: 40, corner: 8}|chamfer: {tool: vee 60, width: 2}"
+            + "|-3.964|0.2887|227",
+        "size: {width: 80, height: 40}|roundover: {tool: round over 1/8}|-3.175|3.175|259.9",
+        "size: {width: 80, height: 40, arched top: 9}|roundover: {tool: round over 1/8}"
+            + "|-3.175|3.175|235"
       })
   void the_axis_runs_beside_the_edge_as_the_tip_needs(
       String size, String work, double z, double beside, double length) {
-    String job = JOB.replace("size: {width: 120, height: 50}", size).replace(CHAMFER, work);
+    String job = JOB.replace("size: {width: 80, height: 40}", size).replace(CHAMFER, work);
     Traced made = Traced.of(files(job));
     List<List<Point>> runs = made.at(z);
     for (List<Point> run : runs) {
@@ -117,7 +117,7 @@ class EdgeJobTest {
    */
   @Test
   void a_blank_loses_the_closed_form_volume_of_its_edge() {
-    double length = 2 * (120 + 50);
+    double length = 2 * (80 + 40);
     double r = 3.175;
     assertRemoved(CHAMFER, length * 9 / 2 - 8 * 27.0 / 6);
     assertRemoved(
@@ -219,15 +219,15 @@ class EdgeJobTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "size: {width: 120, height: 50}|[top]|0 49.5|119 25",
-        "size: {width: 120, height: 50}|[left, bottom]|0.5 20,60 0.5|119.5 30,60 49.5",
-        "size: {width: 120, height: 50}|[left, right]|0.5 20,119.5 30|60 0.5,60 49.5",
-        "size: {width: 120, height: 50, corner: 6}|[top, left, right]|0.5 20,60 49.5|60 0.5",
-        "size: {width: 120, height: 50, arched top: 9}|[top]|60 49.5|0.5 20,60 0.5,119.5 20"
+        "size: {width: 80, height: 40}|[top]|0 39.5|79 20",
+        "size: {width: 80, height: 40}|[left, bottom]|0.5 20,40 0.5|79.5 20,40 39.5",
+        "size: {width: 80, height: 40}|[left, right]|0.5 20,79.5 20|40 0.5,40 39.5",
+        "size: {width: 80, height: 40, corner: 6}|[top, left, right]|0.5 20,40 39.5|40 0.5",
+        "size: {width: 80, height: 40, arched top: 9}|[top]|40 39.5|0.5 20,40 0.5,79.5 20"
       })
   void sides_are_worked_alone(String size, String sides, String cut, String whole) {
     String job =
-        JOB.replace("size: {width: 120, height: 50}", size)
+        JOB.replace("size: {width: 80, height: 40}", size)
             .replace("width: 3}", "width: 3, sides: " + sides + "}");
     for (String each : List.of(job, blank(job))) {
       Traced made = Traced.of(files(each));
@@ -253,8 +253,8 @@ class EdgeJobTest {
     String job = JOB.replace("width: 3}", "width: 3, sides: left}");
     Traced made = Traced.of(files(job.replace("    work:", "    mirror: yes\n    work:")));
     DryRunResult result = made.dryRun(made.panel().intents());
-    assertThat(depths(made, result, "119.5 25").get(0)).isGreaterThan(2);
-    assertThat(depths(made, result, "0.5 25").get(0)).isCloseTo(0, within(1e-9));
+    assertThat(depths(made, result, "79.5 20").get(0)).isGreaterThan(2);
+    assertThat(depths(made, result, "0.5 20").get(0)).isCloseTo(0, within(1e-9));
   }
 
   /**
@@ -262,7 +262,7 @@ class EdgeJobTest {
    */
   @Test
   void inside_corners_that_the_bit_does_not_get_into_are_told() {
-    String notched = "M0 0H50V12H60V0H120V50H0Z";
+    String notched = "M0 0H30V12H40V0H80V40H0Z";
     Traced chamfer = Traced.of(files(JOB, notched));
     assertThat(chamfer.findings()).isEmpty();
     Traced round = Traced.of(files(JOB.replace(CHAMFER, ROUND), notched));
@@ -271,12 +271,12 @@ class EdgeJobTest {
         .filteredOn(n -> n.code().id().equals("PLAN-013"))
         .singleElement()
         .asString()
-        .contains("does not get into 2 inside corners of the edge", "at x 60, y 38 mm");
+        .contains("does not get into 2 inside corners of the edge", ", y 27.8 mm");
     assertThat(round.panel().plan().leftovers()).hasSize(1);
     // A slot of 4 is narrower than the bit's tip of 6.35: it stays square.
-    Traced slot = Traced.of(files(JOB.replace(CHAMFER, ROUND), "M0 0H50V12H54V0H120V50H0Z"));
+    Traced slot = Traced.of(files(JOB.replace(CHAMFER, ROUND), "M0 0H30V12H34V0H80V40H0Z"));
     assertThat(slot.findings()).isEmpty();
-    assertThat(slot.notes()).anySatisfy(n -> assertThat(n.toString()).contains("PLAN-013", "x 52"));
+    assertThat(slot.notes()).anySatisfy(n -> assertThat(n.toString()).contains("PLAN-013", "x 32"));
   }
 
   /** Sanding takes 0.4 off the face and 0.3 off the walls: the chamfer is 3 wide after that. */
@@ -346,7 +346,7 @@ class EdgeJobTest {
   /** The face of a panel 17 high is gone when 9 are taken off both sides. */
   @Test
   void an_edge_that_leaves_no_face_is_refused() {
-    String low = JOB.replace("height: 50", "height: 17").replace(CHAMFER, "roundover: {tool: big}");
+    String low = JOB.replace("height: 40", "height: 17").replace(CHAMFER, "roundover: {tool: big}");
     assertThat(refused(low)).singleElement().asString().contains("PLAN-055", "leaves nothing");
   }
 
@@ -361,7 +361,7 @@ class EdgeJobTest {
     assertThat(small.findings()).isEmpty();
     String large =
         JOB.replace(CHAMFER, "roundover: {tool: round over 1/4, sides: top}")
-            .replace("length: 160, width: 90", "length: 700, width: 700");
+            .replace("length: 110, width: 70", "length: 700, width: 700");
     BadInputException e =
         catchThrowableOfType(
             BadInputException.class,

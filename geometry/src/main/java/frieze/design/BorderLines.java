@@ -83,6 +83,7 @@ public record BorderLines(
     for (int i = 0; i < insetsMm.size(); i++) {
       double inset = insetsMm.get(i);
       String id = String.valueOf(i + 1);
+      requireInside(inset);
       Region line = within(outline, inset, tolerances);
       requireRoom(line, outline, inset);
       if (line.parts().size() > 1) {
@@ -122,6 +123,23 @@ public record BorderLines(
       paths.add(ArcFitter.fit(ring.points(), true, tolerances.arcFitMm()));
     }
     return paths;
+  }
+
+  private void requireInside(double insetMm) {
+    double beyond = widthMm / 2 - insetMm;
+    if (beyond > 0) {
+      throw BadInputException.of(
+          LayoutCode.LINE_OFF_EDGE,
+          where,
+          "a border line "
+              + Amounts.length(widthMm)
+              + " wide and "
+              + Amounts.length(insetMm)
+              + " inside the outline reaches "
+              + Amounts.length(beyond)
+              + " over the panel's edge",
+          "make \"width\" less than twice the inset");
+    }
   }
 
   private void requireRoom(Region line, Region outline, double insetMm) {

@@ -63,6 +63,8 @@ public final class LineCheck {
     } else if (work instanceof Work.Cutout cutout
         && cutout.way().on().filter(this::isOn).isPresent()) {
       area(work, cutout.way().on().get());
+    } else if (work instanceof Work.TorchCut torch) {
+      torch.on().stream().filter(this::isOn).forEach(on -> area(work, on));
     }
   }
 

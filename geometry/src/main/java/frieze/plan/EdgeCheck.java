@@ -178,7 +178,7 @@ final class EdgeCheck {
           && cutout.way().on().isEmpty()
           && cutout.tabs().isPresent()) {
         double left = setup.stock().thinnestMm() - edge.tipDepthMm();
-        if (left < cutout.tabs().get().thicknessMm()) {
+        if (left > 0 && left < cutout.tabs().get().thicknessMm()) {
           found.warning(
               PlanCode.EDGE_INTO_TABS,
               edge.where(),

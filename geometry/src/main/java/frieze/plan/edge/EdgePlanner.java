@@ -65,6 +65,9 @@ public final class EdgePlanner {
   private static final int PLACES = 48;
   private static final double NOTHING_MM = 1e-9;
 
+  /** Half of the width of what is rounding. */
+  private static final double NOISE_MM = 0.01;
+
   private final Panel panel;
   private final Work.Edge edge;
   private final Setup setup;
@@ -120,9 +123,11 @@ public final class EdgePlanner {
     Region asked = edge.allRound() ? part : part.intersection(near(width));
     Region left =
         Leftover.without(asked.intersection(Offset.offset(closed, -width, tolerance)), kept);
-    return left.isEmpty()
+    // Parts that are more than rounding may have slivers of rounding along the edge.
+    Region clean = Offset.offset(Offset.offset(left, -NOISE_MM, tolerance), NOISE_MM, tolerance);
+    return clean.isEmpty()
         ? Optional.empty()
-        : Optional.of(new Leftover(edge.operation() + " " + panel.name(), left));
+        : Optional.of(new Leftover(edge.operation() + " " + panel.name(), clean));
   }
 
   /** The places that lie beside the sides that are worked. */
