@@ -113,7 +113,7 @@ public final class ReportJson {
       number("bow", sitting.opening().bowMm());
     }
     json.writeArrayFieldStart("gaps");
-    for (Sitting.Gap gap : sitting.gaps()) {
+    for (Sitting.Gap gap : sitting.allGaps()) {
       json.writeStartObject();
       json.writeStringField("place", gap.place());
       number("now", gap.nowMm());

@@ -10,6 +10,7 @@ import frieze.build.Designed;
 import frieze.build.NotchCorners;
 import frieze.diagnostic.BadInputException;
 import frieze.layout.Placement;
+import frieze.sheet.ReportJson;
 import frieze.sheet.SetupSheet;
 import frieze.template.InFrame;
 import frieze.template.PaperTemplate;
@@ -70,6 +71,9 @@ class LugJobTest {
     assertThat(built.facts().panels().get(0).dryRun().findings()).isEmpty();
     String sheet = SetupSheet.html(built.facts());
     assertThat(sheet).contains("notch for", "22 mm", "12 mm");
+    // Its clearance is the gap of its side; the report has it beside the gaps of sides and corners.
+    assertThat(ReportJson.text(built.facts()).replaceAll("\\s", ""))
+        .contains("{\"place\":\"lug\",\"now\":1.0,\"driest\":1.0,\"wettest\":1.0}");
   }
 
   /** The floor of the notch is 12 above the panel's edge, the middle motif ended 14 above it. */
