@@ -102,7 +102,8 @@ record Wish(
       };
     }
     if (intent instanceof Intent.InsetGroove groove && within) {
-      return Math.max(0, Math.abs(fromEdges - groove.insetMm()) - groove.tool().radiusMm());
+      double reach = reachMm - groove.insetMm();
+      return Math.max(0, Math.abs(fromEdges - groove.insetMm()) - reach);
     }
     if (intent instanceof Intent.Edge edge) {
       return Math.max(0, fromEdges - (within ? edge.shape().widthMm() : outsideMm));
