@@ -18,6 +18,9 @@ final class PieceSearch {
   /** A line where no tangent piece fits counts as much as this many pieces. */
   private static final int KINK_COST = 3;
 
+  /** A search this deep takes a small part of a thread's stack. */
+  private static final int MOST_PIECES = 1000;
+
   private static final int NONE = -1;
 
   private final FitSource s;
@@ -77,9 +80,20 @@ final class PieceSearch {
     return !Double.isNaN(single ? finder.single(i, j) : finder.pair(i, j));
   }
 
-  /** The pieces of a least cover from one vertex to another. */
+  /**
+   * The pieces of a least cover from one vertex to another. A run of more than {@link #MOST_PIECES}
+   * is covered in halves, because the search goes as deep as there are pieces; that costs a piece
+   * where the halves meet, at most.
+   */
   List<Segment> cover(int from, int to) {
-    return new Cover(from, to).segments();
+    Cover whole = new Cover(from, to);
+    if (whole.layers() <= MOST_PIECES) {
+      return whole.segments();
+    }
+    int middle = (from + to) >>> 1;
+    List<Segment> all = new ArrayList<>(cover(from, middle));
+    all.addAll(cover(middle, to));
+    return all;
   }
 
   /** How many pieces {@link #cover} will use, unless a piece fails its last test. */

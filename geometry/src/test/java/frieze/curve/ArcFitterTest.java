@@ -12,7 +12,9 @@ import static org.assertj.core.api.Assertions.within;
 import frieze.fixtures.Seeds;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 class ArcFitterTest {
@@ -152,6 +154,22 @@ class ArcFitterTest {
           .hasSize(sides)
           .allMatch(Line.class::isInstance);
     }
+  }
+
+  /** As a rough scan may give them: each point is off by far more than the tolerance. */
+  @Test
+  void an_outline_of_many_thousand_pieces_is_fitted() {
+    SplittableRandom random = Seeds.random(6000);
+    List<Point> ring = new ArrayList<>();
+    for (int i = 0; i < 12_000; i++) {
+      double t = 2 * Math.PI * i / 12_000;
+      ring.add(Point.polar(Point.ORIGIN, 800 + 0.3 * random.nextDouble(), t));
+    }
+    Path path = ArcFitter.fit(ring, true, 0.001);
+    assertThat(path.segments()).hasSizeGreaterThan(6000);
+    Set<Point> ends = path.segments().stream().map(Segment::start).collect(Collectors.toSet());
+    assertThat(path.closed()).isTrue();
+    assertThat(ring.stream().filter(ends::contains).count()).isGreaterThan(5000);
   }
 
   @Test
