@@ -1,8 +1,6 @@
-package frieze.plan;
+package frieze.plan.order;
 
 import frieze.curve.Point;
-import frieze.plan.order.CutOrder;
-import frieze.plan.order.Tour;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
