@@ -3,6 +3,7 @@ package frieze.sheet;
 import frieze.curve.Bounds;
 import frieze.curve.Point;
 import frieze.layout.Panel;
+import frieze.shop.KeepOut;
 import frieze.shop.Setup;
 import frieze.shop.Zero;
 
@@ -20,10 +21,17 @@ public final class Drawing {
 
   private static final double LEFT = 10;
   private static final double RIGHT = 21;
+
+  /** What stays free at the edge of the paper. */
+  private static final double EDGE = 1;
+
   private static final double TOP = 8;
   private static final double BOTTOM = 25;
   private static final double FIRST = 9;
   private static final double NEXT = 7;
+
+  /** Clamps that reach farther beside the stock would make the panel too small to see. */
+  private static final double NEAR_MM = 60;
 
   private final PanelFacts panel;
   private final Measures measures;
@@ -33,12 +41,34 @@ public final class Drawing {
   private Drawing(PanelFacts panel, boolean inches) {
     this.panel = panel;
     this.measures = new Measures(inches);
-    double lengthMm = panel.setup().stock().lengthMm();
     double widthMm = panel.setup().stock().widthMm();
-    double scale = Sheet.scaleFor(lengthMm, PAPER_MM - LEFT - RIGHT);
-    double left = LEFT + (PAPER_MM - LEFT - RIGHT - lengthMm / scale) / 2;
-    this.sheet = new Sheet(left, TOP, widthMm, scale);
-    this.heightMm = TOP + widthMm / scale + BOTTOM;
+    Bounds shown = shown(panel.setup());
+    Sheet plain = across(0, panel.setup().stock().lengthMm(), shown, widthMm);
+    boolean fits = plain.x(shown.minX()) >= EDGE && plain.x(shown.maxX()) <= PAPER_MM - EDGE;
+    this.sheet = fits ? plain : across(shown.minX(), shown.maxX(), shown, widthMm);
+    double scale = sheet.scale();
+    this.heightMm = TOP + shown.height() / scale + BOTTOM;
+  }
+
+  /** A sheet with a stretch along X in the middle of the room between its margins. */
+  private static Sheet across(double minX, double maxX, Bounds shown, double widthMm) {
+    double room = PAPER_MM - LEFT - RIGHT;
+    double scale = Sheet.scaleFor(maxX - minX, room);
+    double left = LEFT + (room - (maxX - minX) / scale) / 2;
+    double top = TOP + (shown.maxY() - widthMm) / scale;
+    return new Sheet(left - minX / scale, top, widthMm, scale);
+  }
+
+  /** The stock, and the clamps beside it as far as they are near. */
+  private static Bounds shown(Setup setup) {
+    Bounds stock = new Bounds(0, 0, setup.stock().lengthMm(), setup.stock().widthMm());
+    Bounds near = stock.grown(NEAR_MM);
+    Bounds shown = stock;
+    for (KeepOut k : setup.keepOuts()) {
+      Bounds clamp = new Bounds(k.minXMm(), k.minYMm(), k.maxXMm(), k.maxYMm());
+      shown = near.contains(clamp) ? shown.with(clamp) : shown;
+    }
+    return shown;
   }
 
   /** The drawing as an SVG file of its own. */
@@ -95,8 +125,8 @@ public final class Drawing {
     Bounds b = panelOnStock();
     double bottom = sheet.y(0);
     double right = sheet.x(setup.stock().lengthMm());
-    double y = bottom + FIRST;
-    double x = right + FIRST;
+    double y = sheet.y(shown(setup).minY()) + FIRST;
+    double x = sheet.x(shown(setup).maxX()) + FIRST;
     if (!setup.stock().blank()) {
       ink.alongX(
           sheet.x(b.minX()),

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import frieze.build.Build;
+import frieze.build.BuiltPanel;
 import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.design.EdgeShape;
@@ -17,7 +19,10 @@ import frieze.gouge.GougeCheck;
 import frieze.plan.cut.Cut;
 import frieze.region.FillRule;
 import frieze.region.Region;
+import frieze.sheet.Drawing;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -147,6 +152,28 @@ class EdgeJobTest {
     assertThat(clear.findings())
         .extracting(Finding::code)
         .containsOnly(FindingCode.OVER_STOCK_EDGE);
+  }
+
+  /** The clamps are what a bit beside a blank must miss: all of each is on the paper. */
+  @Test
+  void clamps_beside_the_stock_are_drawn_whole() {
+    String job =
+        blank(JOB).replace("    work:", "    clamps:\n" + clamp(-30) + clamp(90) + "    work:");
+    MemoryFiles files = files(job);
+    BuiltPanel built =
+        Build.run(JobReader.read("job.yaml", files, List.of("short-arcs")), files).get(0);
+    String svg = Drawing.svg(built.facts().panels().get(0), false);
+    Matcher paper = Pattern.compile("viewBox=\"0 0 (\\S+) (\\S+)\"").matcher(svg);
+    assertThat(paper.find()).isTrue();
+    double width = Double.parseDouble(paper.group(1));
+    Matcher rect = Pattern.compile("<rect x=\"(\\S+)\" y=\"\\S+\" width=\"(\\S+)\"").matcher(svg);
+    int count = 0;
+    for (; rect.find(); count++) {
+      double x = Double.parseDouble(rect.group(1));
+      assertThat(x).isPositive();
+      assertThat(x + Double.parseDouble(rect.group(2))).isLessThan(width);
+    }
+    assertThat(count).as("the stock and two clamps").isEqualTo(3);
   }
 
   private static String clamp(int x) {
