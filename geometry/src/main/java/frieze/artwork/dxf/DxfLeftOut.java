@@ -4,12 +4,15 @@ import frieze.artwork.ArtworkCode;
 import frieze.diagnostic.Diagnostics;
 import frieze.diagnostic.SourceSpan;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /** Counts what is not drawn. */
 final class DxfLeftOut {
   private static final int MOST_KINDS = 100;
+
+  private static final Set<String> TEXTS = Set.of("TEXT", "MTEXT", "ATTRIB");
 
   private record Kind(int count, SourceSpan first) {}
 
@@ -47,7 +50,9 @@ final class DxfLeftOut {
                 ArtworkCode.ENTITIES_LEFT_OUT,
                 kind.first(),
                 kind.count() + " " + name + (kind.count() == 1 ? " is" : " are") + " left out",
-                "turn what shall be cut into lines, arcs or polylines"));
+                TEXTS.contains(name)
+                    ? "turn letters that shall be cut into outlines in the drawing program"
+                    : "turn what shall be cut into lines, arcs or polylines"));
     if (firstWide != null) {
       found.warning(
           ArtworkCode.ENTITIES_LEFT_OUT,

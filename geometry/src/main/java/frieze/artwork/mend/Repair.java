@@ -75,6 +75,10 @@ public record Repair(Artwork artwork, List<Mend> mends) {
     }
   }
 
+  private static String counted(int count, String noun) {
+    return count + " " + noun + (count == 1 ? "" : "s");
+  }
+
   private static Diagnostic note(ArtworkCode code, String source, String message) {
     return Diagnostic.note(code, SourceSpan.file(source), message);
   }
@@ -113,10 +117,10 @@ public record Repair(Artwork artwork, List<Mend> mends) {
           note(
               ArtworkCode.MENDED,
               artwork.source(),
-              (bare.size() - open.size())
-                  + " outlines are closed and "
-                  + open.size()
-                  + " lines are open, which enclose no area; the first starts at (mm) "
+              counted(bare.size() - open.size(), "closed outline")
+                  + " and "
+                  + counted(open.size(), "open line")
+                  + "; what is open encloses no area; the first open line starts at (mm) "
                   + first));
     }
   }

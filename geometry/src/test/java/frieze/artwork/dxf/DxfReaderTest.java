@@ -238,7 +238,7 @@ class DxfReaderTest {
     assertThat(mended.artwork().bounds().width()).isCloseTo(15, within(0.05));
     Repair apart = Repair.of(drawn, 0.035, 0);
     assertThat(apart.artwork().filled(0.01).isEmpty()).isTrue();
-    assertThat(apart.artwork().notes().toString()).contains("1 lines are open");
+    assertThat(apart.artwork().notes().toString()).contains("1 open line;");
   }
 
   @Test
@@ -320,11 +320,11 @@ class DxfReaderTest {
     byte[] whole =
         file(
             header(4) + block("B", CIRCLE + ROUND),
-            "0 INSERT 8 0 2 B 10 100 20 50 41 2 42 3 50 90 70 2 71 3 44 10 45 20 "
-                + "0 SPLINE 8 0 71 3 40 0 40 0 40 0 40 0 40 1 40 1 40 1 40 1 10 0 20 0 10 10 20 20"
-                + " 10 30 20 20 10 40 20 0 0 ELLIPSE 8 0 10 1 20 2 11 6 21 8 40 0.5 41 0 42 6 "
-                + "0 ARC 8 0 10 0 20 0 40 2 50 270 51 90 210 0 220 0.3 230 -1 "
-                + "0 SPLINE 8 0 71 3 11 0 21 0 11 1 21 2 11 3 21 6 0 SOLID 8 0 10 1 11 2 12 3 22 1");
+            "0 INSERT 8 0 2 B 10 100 20 50 41 2 42 3 50 90 70 2 71 3 44 10 45 20 0 SPLINE 8 0 71 3"
+                + " 40 0 40 0 40 0 40 0 40 1 40 1 40 1 40 1 10 0 20 0 10 10 20 20 10 30 20 20 10 40"
+                + " 20 0 0 ELLIPSE 8 0 10 1 20 2 11 6 21 8 40 0.5 41 0 42 6 0 ARC 8 0 10 0 20 0 40"
+                + " 2 50 270 51 90 210 0 220 0.3 230 -1 0 SPLINE 8 0 71 3 11 0 21 0 11 1 21 2 11 3"
+                + " 21 6 0 SOLID 8 0 10 1 11 2 12 3 22 1");
     long seed = Seeds.seed(7);
     SplittableRandom random = new SplittableRandom(seed);
     String pool = "0123456789-.eE\n\nABSI";
