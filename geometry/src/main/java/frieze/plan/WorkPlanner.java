@@ -129,9 +129,7 @@ final class WorkPlanner implements Work.Visitor<List<Batch>> {
       for (RecessCuts.Made part : item.result().parts(item.name())) {
         part.noRoom().forEach(at -> noRoom(recess, item.name(), at));
         rim.add(part.rim());
-        if (!part.cuts().isEmpty()) {
-          blocks.add(Block.of(part.cuts()));
-        }
+        part.block().ifPresent(blocks::add);
       }
       if (lastTool) {
         report(recess, item.name(), item.result().leftover());

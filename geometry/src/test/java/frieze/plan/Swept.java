@@ -42,6 +42,11 @@ public final class Swept {
     return this;
   }
 
+  /** The height of each cell, row by row. */
+  public double[] heights() {
+    return height.clone();
+  }
+
   private void stamp(Position p, double radius) {
     int fromRow = (int) Math.max(0, Math.floor((p.y() - radius - y0) / cellMm));
     int toRow = (int) Math.min(rows - 1, Math.ceil((p.y() + radius - y0) / cellMm));

@@ -1,5 +1,6 @@
 package frieze.plan.cut;
 
+import frieze.curve.Affine;
 import frieze.plan.order.CutOrder;
 import java.util.List;
 import java.util.function.IntFunction;
@@ -32,6 +33,15 @@ public record Block(List<CutOrder.Way> ends, IntFunction<List<Cut>> cuts) {
   /** Cuts that are made in one of several ways. */
   public static Block anyOf(List<List<Cut>> ways) {
     return new Block(ways.stream().map(Block::ends).toList(), ways::get);
+  }
+
+  /** These cuts elsewhere, under a name; a map that neither stretches nor mirrors. */
+  public Block moved(String name, Affine rigid) {
+    return new Block(
+        ends.stream()
+            .map(e -> new CutOrder.Way(rigid.apply(e.from()), rigid.apply(e.to())))
+            .toList(),
+        way -> cuts.apply(way).stream().map(c -> c.moved(name, rigid)).toList());
   }
 
   /** Where the tool comes down to the first of some cuts, and where it is raised from the last. */

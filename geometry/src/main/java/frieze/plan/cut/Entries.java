@@ -48,6 +48,17 @@ public final class Entries {
     return places.isEmpty() ? List.of(0.0) : places;
   }
 
+  /** A few of the places, spread over all of them. */
+  public static List<Double> few(Track loop, double diameterMm) {
+    List<Double> all = of(loop, diameterMm);
+    int count = Math.min(MOST_EACH, all.size());
+    List<Double> few = new ArrayList<>();
+    for (int k = 0; k < count; k++) {
+      few.add(all.get(k * all.size() / count));
+    }
+    return few;
+  }
+
   /** The lengths at which the track has corners. */
   private static List<Double> corners(Track loop) {
     List<Segment> pieces = loop.path().segments();

@@ -2,12 +2,13 @@ package frieze.plan.recess;
 
 import frieze.curve.Affine;
 import frieze.curve.Point;
-import frieze.plan.cut.Cut;
+import frieze.plan.cut.Block;
 import frieze.plan.cut.RimUse;
 import frieze.region.Region;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -25,22 +26,20 @@ public final class RecessCuts {
   private final Affine map;
 
   /**
-   * The cuts of one part of an area, in order.
+   * The cuts of one part of an area.
    *
+   * @param block empty if nothing can be cut
    * @param noRoom places that are not cut because the tool can't get down there
    * @param rim how much of the tool's rim they engage
    */
-  public record Made(List<Cut> cuts, List<Point> noRoom, RimUse.Tally rim) {
+  public record Made(Optional<Block> block, List<Point> noRoom, RimUse.Tally rim) {
     public Made {
-      cuts = List.copyOf(cuts);
       noRoom = List.copyOf(noRoom);
     }
 
     private Made moved(String name, Affine rigid) {
       return new Made(
-          cuts.stream().map(c -> c.moved(name, rigid)).toList(),
-          noRoom.stream().map(rigid::apply).toList(),
-          rim);
+          block.map(b -> b.moved(name, rigid)), noRoom.stream().map(rigid::apply).toList(), rim);
     }
   }
 

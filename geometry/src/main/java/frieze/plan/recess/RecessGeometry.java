@@ -5,6 +5,7 @@ import frieze.curve.Path;
 import frieze.curve.Point;
 import frieze.curve.Tolerances;
 import frieze.design.Work;
+import frieze.plan.cut.Entries;
 import frieze.plan.cut.Fitting;
 import frieze.plan.cut.Leftover;
 import frieze.plan.cut.Track;
@@ -12,9 +13,11 @@ import frieze.region.Offset;
 import frieze.region.Region;
 import frieze.region.Ring;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * The loops that clear an area with a round tool: successive offsets inward, cut from the inside
@@ -43,10 +46,29 @@ public final class RecessGeometry {
    *
    * @param loops closed, each linked from its start to the start of the next
    * @param canReturn whether the straight way from the last start to the first stays inside
+   * @param others the same loops begun at other places, for the order of cuts to choose
    */
-  public record Chain(List<Track> loops, boolean canReturn) {
+  public record Chain(List<Track> loops, boolean canReturn, List<Chain> others) {
     public Chain {
       loops = List.copyOf(loops);
+      others = List.copyOf(others);
+    }
+
+    /** Loops that are begun where they start. */
+    public Chain(List<Track> loops, boolean canReturn) {
+      this(loops, canReturn, List.of());
+    }
+
+    /** All ways to begin, this one first. */
+    public List<Chain> ways() {
+      return Stream.concat(Stream.of(this), others.stream()).toList();
+    }
+
+    /** The way that begins nearest to a place. */
+    public Chain nearest(Point to) {
+      return ways().stream()
+          .min(Comparator.comparingDouble(c -> c.loops().get(0).start().distance(to)))
+          .orElse(this);
     }
 
     /** This chain elsewhere; a mirror turns the loops, so that the wall stays on its side. */
@@ -55,7 +77,8 @@ public final class RecessGeometry {
           loops.stream()
               .map(l -> map.isMirroring() ? l.transformed(map).reversed() : l.transformed(map))
               .toList(),
-          canReturn);
+          canReturn,
+          others.stream().map(o -> o.placed(map)).toList());
     }
   }
 
@@ -215,10 +238,41 @@ public final class RecessGeometry {
     return chains;
   }
 
-  private static Chain finished(List<Track> chain, Region allowed) {
+  private Chain finished(List<Track> chain, Region allowed) {
+    List<Chain> others = new ArrayList<>();
+    for (double place : entries(chain)) {
+      begunAt(chain, place, allowed).ifPresent(others::add);
+    }
+    return new Chain(chain, canReturn(chain, allowed), others);
+  }
+
+  /** Where else to begin: anywhere on a loop inside others, away from corners on a wall. */
+  private List<Double> entries(List<Track> chain) {
+    Track first = chain.get(0);
+    return chain.size() == 1
+        ? Entries.few(first, 2 * cutter.radiusMm()).stream().filter(at -> at > 0).toList()
+        : List.of(0.25 * first.lengthMm(), 0.5 * first.lengthMm(), 0.75 * first.lengthMm());
+  }
+
+  private static boolean canReturn(List<Track> chain, Region allowed) {
     Point first = chain.get(0).start();
     Point last = chain.get(chain.size() - 1).start();
-    return new Chain(chain, first.equals(last) || allowed.containsSegment(last, first));
+    return first.equals(last) || allowed.containsSegment(last, first);
+  }
+
+  /** The same loops from another place of the first one; empty if a link would leave the area. */
+  private static Optional<Chain> begunAt(List<Track> chain, double placeMm, Region allowed) {
+    List<Track> loops = new ArrayList<>();
+    loops.add(chain.get(0).startingAt(placeMm));
+    for (Track loop : chain.subList(1, chain.size())) {
+      Point from = loops.get(loops.size() - 1).start();
+      Track next = loop.startingAt(loop.nearestMm(from));
+      if (!allowed.containsSegment(from, next.start())) {
+        return Optional.empty();
+      }
+      loops.add(next);
+    }
+    return Optional.of(new Chain(loops, canReturn(loops, allowed)));
   }
 
   /** Collects the rings of all offsets of a part, each after all that lie inside it. */

@@ -6,48 +6,101 @@ import frieze.curve.Point;
 import frieze.curve.Segment;
 import frieze.design.Work;
 import frieze.motion.Position;
+import frieze.plan.cut.Block;
 import frieze.plan.cut.Cut;
 import frieze.plan.cut.Easing;
 import frieze.plan.cut.Feeds;
 import frieze.plan.cut.MoveBuilder;
 import frieze.plan.cut.RimLoad;
+import frieze.plan.cut.RimUse;
 import frieze.plan.cut.Track;
 import frieze.shop.Tool;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** Makes the cuts that clear an area from its finished loops. */
 public final class RecessPlanner {
   private RecessPlanner() {}
 
-  /** Makes the cuts of one part of an area. */
+  /**
+   * Makes the cuts of one part of an area, in as many ways as its first loops can be entered. What
+   * they engage is measured in the first way.
+   */
   public static RecessCuts.Made made(
       Work.Recess recess, RecessGeometry.Part part, Feeds feeds, List<Double> depths) {
+    List<Point> noRoom = noRoom(recess.tool(), part);
+    List<List<Cut>> ways = new ArrayList<>();
+    int count =
+        part.lines().isEmpty() && !part.chains().isEmpty() ? part.chains().get(0).ways().size() : 1;
+    for (int way = 0; way < count; way++) {
+      ways.add(plain(recess, part, way, feeds, depths));
+    }
+    if (ways.get(0).isEmpty()) {
+      return new RecessCuts.Made(Optional.empty(), noRoom, new RimUse.Tally());
+    }
+    int floors = ways.get(0).size() - part.walls().size();
+    Easing first = easing(recess, part, feeds);
+    Map<Integer, List<Cut>> made = new HashMap<>();
+    made.put(0, eased(ways.get(0), first, floors, recess, depths));
+    Block block =
+        new Block(
+            ways.stream().map(Block::ends).toList(),
+            way ->
+                made.computeIfAbsent(
+                    way,
+                    w -> eased(ways.get(w), easing(recess, part, feeds), floors, recess, depths)));
+    return new RecessCuts.Made(Optional.of(block), noRoom, first.tally());
+  }
+
+  private static List<Point> noRoom(Tool tool, RecessGeometry.Part part) {
+    Stream<Point> lines =
+        part.lines().stream()
+            .filter(l -> !MoveBuilder.canEnter(tool, l.lengthMm()))
+            .map(Track::start);
+    Stream<Point> chains =
+        part.chains().stream().filter(c -> !canCut(tool, c)).map(c -> c.loops().get(0).start());
+    return Stream.concat(lines, chains).toList();
+  }
+
+  /** The cuts of a part at their full feeds, each chain entered near where the tool is. */
+  private static List<Cut> plain(
+      Work.Recess recess, RecessGeometry.Part part, int way, Feeds feeds, List<Double> depths) {
     Tool tool = recess.tool();
     String name = recess.operation();
     List<Cut> cuts = new ArrayList<>();
-    List<Point> noRoom = new ArrayList<>();
-    Easing easing = easing(recess, part, feeds);
     for (Track line : part.lines()) {
       if (MoveBuilder.canEnter(tool, line.lengthMm())) {
-        cuts.add(easing.eased(along(name, line, tool, feeds, depths), depths.get(0)));
-      } else {
-        noRoom.add(line.start());
+        cuts.add(along(name, line, tool, feeds, depths));
       }
     }
     for (RecessGeometry.Chain chain : part.chains()) {
       if (canCut(tool, chain)) {
-        cuts(name, chain, tool, feeds, depths)
-            .forEach(c -> cuts.add(easing.eased(c, depths.get(0))));
-      } else {
-        noRoom.add(chain.loops().get(0).start());
+        RecessGeometry.Chain begun =
+            cuts.isEmpty()
+                ? chain.ways().get(Math.min(way, chain.others().size()))
+                : chain.nearest(cuts.get(cuts.size() - 1).end().xy());
+        cuts.addAll(cuts(name, begun, tool, feeds, depths));
       }
     }
     for (WallLap lap : part.walls()) {
-      cuts.add(easing.eased(lap.cut(name, tool, feeds, recess.depthMm()), recess.depthMm()));
+      cuts.add(lap.cut(name, tool, feeds, recess.depthMm()));
     }
-    return new RecessCuts.Made(cuts, noRoom, easing.tally());
+    return cuts;
+  }
+
+  private static List<Cut> eased(
+      List<Cut> cuts, Easing easing, int floors, Work.Recess recess, List<Double> depths) {
+    List<Cut> eased = new ArrayList<>();
+    for (Cut cut : cuts) {
+      double takes = eased.size() < floors ? depths.get(0) : recess.depthMm();
+      eased.add(easing.eased(cut, takes));
+    }
+    return eased;
   }
 
   private static Easing easing(Work.Recess recess, RecessGeometry.Part part, Feeds feeds) {

@@ -121,8 +121,11 @@ public final class VGrooveWork {
     List<Block> blocks = new ArrayList<>();
     for (FloorChain one : chains) {
       if (RecessPlanner.canCut(tool, one.chain())) {
-        List<Cut> cuts = RecessPlanner.cuts(one.name(), one.chain(), tool, feeds, depths);
-        blocks.add(Easing.block(List.of(cuts), c -> RecessPlanner.eased(c, feeds, depths)));
+        List<List<Cut>> ways =
+            one.chain().ways().stream()
+                .map(chain -> RecessPlanner.cuts(one.name(), chain, tool, feeds, depths))
+                .toList();
+        blocks.add(Easing.block(ways, c -> RecessPlanner.eased(c, feeds, depths)));
       } else {
         Point at = one.chain().loops().get(0).start();
         notes.add(
