@@ -9,6 +9,7 @@ import frieze.design.Intent;
 import frieze.design.LineCheck;
 import frieze.design.Motif;
 import frieze.design.Variants;
+import frieze.design.Work;
 import frieze.diagnostic.BadInputException;
 import frieze.diagnostic.Diagnostic;
 import frieze.diagnostic.Diagnostics;
@@ -296,7 +297,20 @@ public final class Build {
     }
     found.throwIfErrors();
     List<Motif> shaped = used.values().stream().map(variants::with).toList();
-    return new Design(panel, shaped, placements, asked.work());
+    List<Work> work = asked.work().stream().map(w -> finished(w, asked)).toList();
+    return new Design(panel, shaped, placements, work);
+  }
+
+  /** Tells a cutout what finishing takes off its walls. */
+  private static Work finished(Work work, Job.PanelJob asked) {
+    return work instanceof Work.Cutout cutout
+        ? new Work.Cutout(
+            cutout.tool(),
+            cutout.tabs(),
+            cutout.milling(),
+            cutout.way().finished(asked.allowance().wallsMm()),
+            cutout.where())
+        : work;
   }
 
   private Motif motif(String drawing) {

@@ -230,9 +230,9 @@ final class PanelSteps {
             + "\u00b0 of the rim in material along half of the way, "
             + Math.round(Math.toDegrees(rim.mostRad()))
             + "\u00b0 at most";
-    return rim.beyondPart() == 0
+    return rim.beyond().part() == 0
         ? usual + "."
-        : usual + "; slowed on " + Math.round(100 * rim.beyondPart()) + "% of it.";
+        : usual + "; slowed on " + Math.round(100 * rim.beyond().part()) + "% of it.";
   }
 
   private String shape(ToolShape shape) {

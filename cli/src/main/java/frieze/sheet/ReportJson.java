@@ -338,7 +338,7 @@ public final class ReportJson {
       json.writeNumberField("tool", rim.tool().number());
       number("usualDeg", Math.toDegrees(rim.usualRad()));
       number("mostDeg", Math.toDegrees(rim.mostRad()));
-      number("slowedPart", rim.beyondPart());
+      number("slowedPart", rim.beyond().part());
       json.writeEndObject();
     }
     json.writeEndArray();

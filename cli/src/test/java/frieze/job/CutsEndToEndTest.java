@@ -256,6 +256,22 @@ class CutsEndToEndTest {
         .containsExactlyInAnyOrder(FindingCode.GOUGE, FindingCode.LEFT_STANDING);
   }
 
+  /** The relief grows with the walls when they are finished, and still meets the drawn corner. */
+  @Test
+  void relieved_corners_that_are_finished_afterwards_pass_their_dry_run() {
+    for (Work.Side side : List.of(Work.Side.INSIDE, Work.Side.OUTSIDE)) {
+      for (Corners kind : List.of(Corners.EAR, Corners.ALONG_SIDE)) {
+        CutoutWay way = new CutoutWay(Optional.of(shield()), side, 0.3, 1, 0, kind);
+        Optional<Tabs> tabs = Optional.of(new Tabs(3, 4, 2));
+        Work finished = new Work.Cutout(EIGHTH, tabs, Work.Milling.CLIMB, way.finished(0.25), HERE);
+        assertThat(against(CHARRED, CHARRED, finished)).as(side + " " + kind).isEmpty();
+        assertThat(against(FinishAllowance.NONE, CHARRED, finished))
+            .as(side + " " + kind + ", cut to size at once")
+            .contains(FindingCode.GOUGE);
+      }
+    }
+  }
+
   private static Work slot() {
     BoreWay.Slot slot = new BoreWay.Slot(18, Math.toRadians(30));
     BoreWay drawn = new BoreWay(Optional.empty(), Optional.of(slot), List.of(), Optional.empty());

@@ -67,22 +67,23 @@ public final class CornerRelief {
     }
   }
 
+  /** Looks at all corners of an area whose walls stay as they are cut. */
+  static Result of(Region area, Work.Side side, Corners kind, double radiusMm, double leftMm) {
+    return of(area, side, new Lap(kind, radiusMm, leftMm, 0));
+  }
+
   /**
    * Looks at all corners of an area.
    *
    * @param side the tool's: {@code INSIDE} relieves the area's own corners, {@code OUTSIDE} the
    *     notches in it
-   * @param radiusMm the tool's
-   * @param leftMm what stays on the wall, and then on that of the relief
    */
-  public static Result of(
-      Region area, Work.Side side, Corners kind, double radiusMm, double leftMm) {
+  public static Result of(Region area, Work.Side side, Lap lap) {
     List<Place> places = new ArrayList<>();
     List<Point> leftRound = new ArrayList<>();
-    if (kind == Corners.ROUND || side == Work.Side.ON_LINE) {
+    if (lap.kind() == Corners.ROUND || side == Work.Side.ON_LINE) {
       return new Result(places, leftRound);
     }
-    Lap lap = new Lap(kind, radiusMm, leftMm);
     double sign = side == Work.Side.INSIDE ? 1 : -1;
     for (Ring ring : area.rings()) {
       List<Point> points = ring.points();
@@ -105,20 +106,31 @@ public final class CornerRelief {
     return new Result(places, leftRound);
   }
 
-  /** An area with what is cut beyond its corners. */
+  /**
+   * An area with what is cut beyond its corners, all walls finished: those of the relief are then
+   * as much farther out as finishing takes off them.
+   */
   public static Region relieved(Region area, Work.Cutout cutout, double flattenMm) {
     double radius = cutout.tool().radiusMm();
+    double proud = cutout.way().proudMm();
     Work.Side side = cutout.way().side();
     Region result = area;
-    for (Place place : of(area, side, cutout.way().corners(), radius, 0).places()) {
-      Region cut = place.swept(radius, flattenMm);
+    for (Place place :
+        of(area, side, new Lap(cutout.way().corners(), radius, proud, proud)).places()) {
+      Region cut = place.swept(radius + proud, flattenMm);
       result = side == Work.Side.INSIDE ? result.union(cut) : result.minus(cut);
     }
     return result;
   }
 
-  /** How a tool is led past the corners. */
-  private record Lap(Corners kind, double radiusMm, double leftMm) {
+  /**
+   * How a tool is led past the corners.
+   *
+   * @param radiusMm the tool's
+   * @param leftMm what stays on the wall, and then on that of the relief
+   * @param proudMm how much of that the last lap leaves, too, for finishing
+   */
+  public record Lap(Corners kind, double radiusMm, double leftMm, double proudMm) {
     /** From the outline to the tool's axis. */
     double distanceMm() {
       return radiusMm + leftMm;
@@ -129,7 +141,12 @@ public final class CornerRelief {
      * so that it leaves the other side's notch no wider than the last lap makes it.
      */
     double shortMm() {
-      return Math.sqrt(Math.max(0, 2 * radiusMm * leftMm - leftMm * leftMm));
+      double more = leftMm - proudMm;
+      if (more <= 0) {
+        return 0;
+      }
+      double half = Math.sqrt(Math.max(0, radiusMm * radiusMm - proudMm * proudMm)) - more;
+      return proudMm + Math.sqrt(Math.max(0, radiusMm * radiusMm - half * half));
     }
   }
 

@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param steps in how many laps that is taken, the last one at the wall
  * @param skinMm what is left at the stock's bottom all along the cut; 0 to cut through
  * @param corners what becomes of inside corners
+ * @param proudMm what finishing takes off the walls afterwards, and off those of relieved corners
  */
 public record CutoutWay(
     Optional<Work.Target> on,
@@ -17,7 +18,19 @@ public record CutoutWay(
     double leaveMm,
     int steps,
     double skinMm,
-    Corners corners) {
+    Corners corners,
+    double proudMm) {
+  /** Walls that stay as they are cut. */
+  public CutoutWay(
+      Optional<Work.Target> on,
+      Work.Side side,
+      double leaveMm,
+      int steps,
+      double skinMm,
+      Corners corners) {
+    this(on, side, leaveMm, steps, skinMm, corners, 0);
+  }
+
   /** Inside corners stay round. */
   public CutoutWay(
       Optional<Work.Target> on, Work.Side side, double leaveMm, int steps, double skinMm) {
@@ -27,6 +40,11 @@ public record CutoutWay(
   /** What is left on the wall is taken in one lap. */
   public CutoutWay(Optional<Work.Target> on, Work.Side side, double leaveMm, double skinMm) {
     this(on, side, leaveMm, 1, skinMm);
+  }
+
+  /** The same with walls that are finished afterwards. */
+  public CutoutWay finished(double proud) {
+    return new CutoutWay(on, side, leaveMm, steps, skinMm, corners, proud);
   }
 
   /** The panel's outline, outside, at once to its size, through. */

@@ -136,14 +136,14 @@ final class WorkPlanner implements Work.Visitor<List<Batch>> {
       }
     }
     geometryCalls += layout.geometryCalls();
-    report(recess, rim.of(recess.operation() + " " + recess.on().motif(), recess.tool()), depths);
+    report(recess, rim.of(recess.operation() + " " + recess.on().motif(), recess.tool()));
     return List.of(new Batch(recess.tool(), Batch.Stage.RECESS, blocks));
   }
 
-  private void report(Work.Recess recess, RimUse rim, List<Double> depths) {
+  private void report(Work.Recess recess, RimUse rim) {
     rims.add(rim);
-    if (rim.beyondPart() > 0) {
-      found.note(PlanCode.ENGAGED_AND_SLOWED, recess.where(), Easing.note(rim, depths.get(0)));
+    if (rim.beyond().part() > 0) {
+      found.note(PlanCode.ENGAGED_AND_SLOWED, recess.where(), Easing.note(rim));
     }
   }
 

@@ -106,19 +106,21 @@ public final class Easing {
   }
 
   /** Tells how much is slowed and by how much. */
-  public static String note(RimUse rim, double takesMm) {
-    double limit = limitRad(rim.tool(), takesMm);
+  public static String note(RimUse rim) {
+    RimUse.Beyond beyond = rim.beyond();
     return String.format(
         Locale.ROOT,
-        "%s: %s has up to %.0f deg of its rim in material and may have %.0f; on %.0f%% of its way"
+        "%s: %s has up to %.0f deg of its rim in material where it may have %.0f; on %s of its way"
             + " it is slowed, down to %.0f%% of its feed (along half of its way it has no more than"
             + " %.0f deg)",
         rim.work(),
         rim.tool().name(),
-        Math.toDegrees(rim.mostRad()),
-        Math.toDegrees(limit),
-        100 * rim.beyondPart(),
-        100 * steps(part(rim.mostRad(), limit)),
+        Math.toDegrees(beyond.mostRad()),
+        Math.toDegrees(beyond.limitRad()),
+        beyond.part() < 0.01
+            ? "less than 1%"
+            : String.format(Locale.ROOT, "%.0f%%", 100 * beyond.part()),
+        100 * beyond.slowest(),
         Math.toDegrees(rim.usualRad()));
   }
 
@@ -189,7 +191,7 @@ public final class Easing {
       double length = path.lengthMm() * (stretch.to() - stretch.from());
       double part = steps(Math.min(turning, part(stretch.rimRad(), limit)));
       into.add(new Paced(move, stretch, part, length));
-      tally.add(stretch.rimRad(), length, stretch.rimRad() > limit);
+      tally.add(stretch.rimRad(), length, limit, steps(part(stretch.rimRad(), limit)));
     }
   }
 

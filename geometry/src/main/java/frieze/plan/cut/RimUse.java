@@ -8,19 +8,38 @@ import frieze.shop.Tool;
  * @param work such as {@code recess ginkgo}
  * @param usualRad the angle that is not passed along half of the way
  * @param mostRad the largest angle
- * @param beyondPart the part of the way where the angle is beyond the tool's limit, 0 to 1
+ * @param beyond where it is more than the tool may have
  */
-public record RimUse(String work, Tool tool, double usualRad, double mostRad, double beyondPart) {
+public record RimUse(String work, Tool tool, double usualRad, double mostRad, Beyond beyond) {
+  /**
+   * What is beyond the tool's limit, which is lower where the cut is deeper.
+   *
+   * @param part of the way, 0 to 1
+   * @param mostRad the largest angle there
+   * @param limitRad the lowest limit that it is beyond
+   * @param slowest the least part of the full feed
+   */
+  public record Beyond(double part, double mostRad, double limitRad, double slowest) {}
+
   /** Lengths of way by whole degrees. */
   public static final class Tally {
     private static final int MOST = 180;
 
     private final double[] byDegreeMm = new double[MOST + 1];
     private double beyondMm;
+    private double beyondRad;
+    private double limitRad = Math.PI;
+    private double slowest = 1;
 
-    public void add(double rimRad, double lengthMm, boolean beyond) {
+    /** Adds a stretch with an angle that may be as large as a limit, and what its feed comes to. */
+    public void add(double rimRad, double lengthMm, double limit, double part) {
       byDegreeMm[(int) Math.rint(Math.toDegrees(rimRad))] += lengthMm;
-      beyondMm += beyond ? lengthMm : 0;
+      if (rimRad > limit) {
+        beyondMm += lengthMm;
+        beyondRad = Math.max(beyondRad, rimRad);
+        limitRad = Math.min(limitRad, limit);
+        slowest = Math.min(slowest, part);
+      }
     }
 
     public void add(Tally other) {
@@ -28,6 +47,9 @@ public record RimUse(String work, Tool tool, double usualRad, double mostRad, do
         byDegreeMm[i] += other.byDegreeMm[i];
       }
       beyondMm += other.beyondMm;
+      beyondRad = Math.max(beyondRad, other.beyondRad);
+      limitRad = Math.min(limitRad, other.limitRad);
+      slowest = Math.min(slowest, other.slowest);
     }
 
     public RimUse of(String work, Tool tool) {
@@ -41,7 +63,7 @@ public record RimUse(String work, Tool tool, double usualRad, double mostRad, do
       for (double sum = byDegreeMm[0]; sum < all / 2 && usual < MOST; sum += byDegreeMm[usual]) {
         usual++;
       }
-      double beyond = all > 0 ? beyondMm / all : 0;
+      Beyond beyond = new Beyond(all > 0 ? beyondMm / all : 0, beyondRad, limitRad, slowest);
       return new RimUse(work, tool, Math.toRadians(usual), Math.toRadians(most), beyond);
     }
   }

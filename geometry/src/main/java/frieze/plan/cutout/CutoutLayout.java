@@ -179,13 +179,17 @@ public final class CutoutLayout {
   private List<CornerRelief.Place> reliefs(Region area, double distanceMm) {
     CutoutWay way = cutout.way();
     double radius = cutout.tool().radiusMm();
-    return CornerRelief.of(area, way.side(), way.corners(), radius, distanceMm - radius).places();
+    double proud = setup.allowance().wallsMm();
+    CornerRelief.Lap lap = new CornerRelief.Lap(way.corners(), radius, distanceMm - radius, proud);
+    return CornerRelief.of(area, way.side(), lap).places();
   }
 
   private void tellLeftRound(Region area) {
     CutoutWay way = cutout.way();
-    List<Point> round =
-        CornerRelief.of(area, way.side(), way.corners(), cutout.tool().radiusMm(), 0).leftRound();
+    double proud = setup.allowance().wallsMm();
+    CornerRelief.Lap lap =
+        new CornerRelief.Lap(way.corners(), cutout.tool().radiusMm(), proud, proud);
+    List<Point> round = CornerRelief.of(area, way.side(), lap).leftRound();
     if (!round.isEmpty()) {
       found.warning(
           PlanCode.CORNERS_LEFT_ROUND,

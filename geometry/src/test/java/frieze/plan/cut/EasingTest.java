@@ -109,13 +109,13 @@ class EasingTest {
     RimUse rim = plan.rims().get(0);
     assertThat(Math.toDegrees(rim.mostRad())).isEqualTo(180);
     assertThat(Math.toDegrees(rim.usualRad())).isBetween(70.0, 95.0);
-    assertThat(rim.beyondPart()).isBetween(0.02, 0.3);
+    assertThat(rim.beyond().part()).isBetween(0.02, 0.3);
     assertThat(plan.notes())
         .filteredOn(d -> d.code() == PlanCode.ENGAGED_AND_SLOWED)
         .singleElement()
         .extracting(d -> d.message())
         .asString()
-        .contains("up to 180 deg of its rim in material and may have 100");
+        .contains("up to 180 deg of its rim in material where it may have 100");
   }
 
   /** (D - d) / D of the straight feed: a middle on a radius of 2 with a tool of 3 has 2/3.5. */
@@ -162,5 +162,17 @@ class EasingTest {
 
   private static double lengthMm(Plan plan) {
     return RecessTest.moves(plan.cuts()).stream().mapToDouble(m -> m.path().lengthMm()).sum();
+  }
+
+  /** A limit is lower where the cut is deeper: a lap at the whole depth has its own. */
+  @Test
+  void what_is_told_is_the_angle_where_it_is_beyond_and_the_limit_there() {
+    RimUse.Tally tally = new RimUse.Tally();
+    tally.add(Math.toRadians(140), 300, Math.PI, 1);
+    tally.add(Math.toRadians(120), 1, Math.PI / 2, 0.65);
+    assertThat(Easing.note(tally.of("recess leaf", Bench.FLAT_3)))
+        .contains(
+            "up to 120 deg of its rim in material where it may have 90; on less than 1% of its way"
+                + " it is slowed, down to 65% of its feed");
   }
 }
