@@ -12,7 +12,7 @@ import java.util.List;
 final class BruteForce {
   private static final int STEPS = 400;
   private static final int NARROWINGS = 80;
-  private static final int HOLLOW_STEPS = 8;
+  private static final int HOLLOW_STEPS = 3;
 
   private BruteForce() {}
 
