@@ -82,6 +82,21 @@ public final class GreyImage {
     return a <= 1 ? 1 + a * a * (1.5 * a - 2.5) : 2 - a * (4 - a * (2.5 - 0.5 * a));
   }
 
+  /** Whether it has no shades between a dark and a light one, as a scan in black and white. */
+  boolean hasTwoShades() {
+    float one = values[0];
+    float other = one;
+    for (float value : values) {
+      if (value != one && value != other) {
+        if (other != one) {
+          return false;
+        }
+        other = value;
+      }
+    }
+    return other != one;
+  }
+
   float[] values() {
     return values;
   }

@@ -33,6 +33,10 @@ import java.util.OptionalDouble;
 public final class Tracer {
   private static final double QUIET = 0.02;
   private static final double BLUR_PX = 1;
+
+  /** What rounding to ink or paper alone does to the pixels of an outline, as noise. */
+  private static final double ROUNDED_NOISE = 0.1;
+
   private static final double QUIET_WINDOW_PX = 3.5;
   private static final double NOISY_WINDOW_PX = 6;
 
@@ -89,10 +93,11 @@ public final class Tracer {
           "ink and paper can't be told apart",
           "take the picture in better light, or draw with a darker pen");
     }
-    double noise = Edges.noise(ink.share());
-    if (noise < QUIET) {
+    double seenNoise = Edges.noise(ink.share());
+    if (seenNoise < QUIET) {
       Ruling.remove(ink.share(), ink.contrast());
     }
+    double noise = image.hasTwoShades() ? Math.max(seenNoise, ROUNDED_NOISE) : seenNoise;
     GreyImage soft = shifted(Blur.gaussian(ink.share(), BLUR_PX));
     List<List<Point>> lines = Contours.of(soft);
     PixelMap map = map(lines);

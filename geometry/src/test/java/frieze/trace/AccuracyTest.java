@@ -78,6 +78,29 @@ class AccuracyTest {
     assertThat(corners).as(what).isLessThanOrEqualTo(mostFar(how) / 2);
   }
 
+  /** A scan without greys hides where in a pixel an edge lies: half a pixel is 0.05 mm. */
+  @Test
+  void a_picture_in_black_and_white_has_no_staircases() {
+    List<Trial> trials = new ArrayList<>();
+    for (Motif motif : List.of(Motifs.circle(), Motifs.leaf(), Motifs.ginkgo())) {
+      Trial trial = Trial.of(motif, AccuracyTest::blackAndWhite, Trial.scan());
+      assertThat(trial.agreement.share(0.06)).as("%s", trial).isGreaterThanOrEqualTo(0.95);
+      assertThat(trial.agreement.worst()).as("%s", trial).isLessThanOrEqualTo(ALL_MM);
+      assertThat(trial.worstCorner).as("%s", trial).isLessThanOrEqualTo(CORNER_MM);
+      trials.add(trial);
+    }
+    assertThat(pieces(trials)).as("pieces %s", trials).isLessThanOrEqualTo(2);
+  }
+
+  private static GreyImage blackAndWhite(Render render) {
+    GreyImage grey = render.plain();
+    float[] values = grey.values().clone();
+    for (int i = 0; i < values.length; i++) {
+      values[i] = values[i] < 0.5f ? 0.1f : 0.9f;
+    }
+    return new GreyImage(grey.width(), grey.height(), values);
+  }
+
   /** Half of the ink at a third of it and at two thirds: the blur moves by what is expected. */
   @Test
   void another_threshold_makes_the_figure_larger_or_smaller() {
