@@ -60,7 +60,7 @@ final class OffsetCorrection {
     }
     Geometry open = raw.buffer(-limitMm / 2).buffer(limitMm / 2);
     Geometry again = placed(open);
-    return again.isValid() ? again : open;
+    return again.isValid() ? again : GeometryFixer.fix(again);
   }
 
   private Geometry placed(Geometry raw) {
@@ -74,11 +74,31 @@ final class OffsetCorrection {
   }
 
   private Polygon polygon(Polygon polygon) {
-    LinearRing[] holes = new LinearRing[polygon.getNumInteriorRing()];
-    for (int h = 0; h < holes.length; h++) {
-      holes[h] = ring(polygon.getInteriorRingN(h));
+    LinearRing shell = ring(polygon.getExteriorRing());
+    if (isFalse(shell)) {
+      return Region.factory().createPolygon();
     }
-    return Region.factory().createPolygon(ring(polygon.getExteriorRing()), holes);
+    List<LinearRing> holes = new ArrayList<>();
+    for (int h = 0; h < polygon.getNumInteriorRing(); h++) {
+      LinearRing hole = ring(polygon.getInteriorRingN(h));
+      if (!isFalse(hole)) {
+        holes.add(hole);
+      }
+    }
+    return Region.factory().createPolygon(shell, holes.toArray(LinearRing[]::new));
+  }
+
+  /**
+   * Whether a ring that was put in place is still nearer to the source than the tolerance allows,
+   * all along: the buffer leaves such slivers where fronts meet and nothing should be left.
+   */
+  private boolean isFalse(LinearRing ring) {
+    for (Coordinate c : ring.getCoordinates()) {
+      if (source.distance(new Point(c.x, c.y)) > nominalMm - limitMm / SHARE) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private LinearRing ring(LinearRing ring) {

@@ -45,6 +45,13 @@ class OpenIconsRegionTest {
     assertThat(Offset.offset(diamond, -13, TOLERANCE_MM).isEmpty()).isTrue();
   }
 
+  /** Here the buffer leaves a sliver of a hole half a millimetre too near to the outline. */
+  @Test
+  void a_hole_that_should_have_closed_is_gone() {
+    Region pencil = icon("bootstrap-icons/1.11.3/icons/pencil.svg");
+    assertThat(miss(pencil, OffsetChecks.edges(pencil), 6.35)).isLessThanOrEqualTo(TOLERANCE_MM);
+  }
+
   /**
    * A stroke twice as wide as the distance: the buffer's two sides lie on each other, and edges
    * that miss were split until the memory was full.
