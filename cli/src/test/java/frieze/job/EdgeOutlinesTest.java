@@ -2,6 +2,8 @@ package frieze.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import frieze.dryrun.finding.Finding;
+import frieze.dryrun.finding.FindingCode;
 import frieze.fixtures.Seeds;
 import java.util.List;
 import java.util.Locale;
@@ -48,6 +50,25 @@ class EdgeOutlinesTest {
           .as("seed %s, round %s: %s with %s", seed, round, d, work)
           .isEmpty();
     }
+  }
+
+  /** The bit comes down beside a blank, never farther than its radius: also where an edge leans. */
+  @Test
+  void a_bit_comes_to_a_blank_with_an_arch_within_its_radius() {
+    String job =
+        """
+        job: Arch
+        units: mm
+        panels:
+          front:
+            size: {width: 300, height: 100, arched bottom: 18}
+            stock: {material: white ash, length: 300, width: 100, thickness: 12, blank: yes}
+            work:
+              - roundover: {tool: round over 1/4}
+        """;
+    assertThat(Traced.of(new MemoryFiles().with("job.yaml", job)).findings())
+        .extracting(Finding::code)
+        .containsOnly(FindingCode.OVER_STOCK_EDGE);
   }
 
   /** A board of 80 by 44 with something done to the middles of its long sides and its corners. */

@@ -22,7 +22,13 @@ import java.util.stream.Stream;
  */
 final class CutSplit {
   /** The slope of a ramp; 2 to 5 degrees are common practice. */
-  private static final double RAMP_RAD = StrictMath.toRadians(3);
+  private static final double RAMP = StrictMath.tan(StrictMath.toRadians(3));
+
+  /** The slope of a ramp along moves that go down themselves, both together. */
+  private static final double STEEPEST = StrictMath.tan(StrictMath.toRadians(4.8));
+
+  /** The least slope of a ramp. */
+  private static final double FLATTEST = StrictMath.tan(StrictMath.toRadians(1));
 
   /** The height above the material at which a ramp begins: the top may not be quite flat. */
   private static final double AIR_MM = 0.5;
@@ -91,17 +97,32 @@ final class CutSplit {
     if (drop <= 0 || total < tool.radiusMm()) {
       return run;
     }
-    double ramp = drop / StrictMath.tan(RAMP_RAD);
-    double leg = Math.min(total, Math.max(ramp / 2, tool.diameterMm()));
-    int legs = 2 * (int) Math.max(1, Math.ceil(ramp / (2 * leg)));
-    double most = tool.maxPlungeMmPerMin() / StrictMath.sin(RAMP_RAD);
+    double leg = Math.min(total, Math.max(drop / RAMP / 2, tool.diameterMm()));
     List<Cut.Move> out = first(run, leg);
+    double own = steepest(out);
+    double slope = own + RAMP <= STEEPEST ? RAMP : Math.max(FLATTEST, STEEPEST - own);
+    double deepest = out.stream().mapToDouble(m -> m.path().box().minZ()).min().orElseThrow();
+    int legs = 2 * (int) Math.max(1, Math.ceil((top - deepest) / slope / (2 * leg)));
+    double most = tool.maxPlungeMmPerMin() / StrictMath.sin(StrictMath.atan(own + slope));
     List<Cut.Move> back = reversed(out);
     List<Cut.Move> moves = new ArrayList<>();
     for (int i = 0; i < legs; i++) {
       moves.addAll(sinking(i % 2 == 0 ? out : back, top, i, legs, most));
     }
     return Stream.concat(moves.stream(), run.stream()).toList();
+  }
+
+  /** The steepest slope of moves along their way, up or down; that of straight plunges apart. */
+  private static double steepest(List<Cut.Move> moves) {
+    double steepest = 0;
+    for (Cut.Move move : moves) {
+      double planar = Motions.planarMm(move.path());
+      double rise = Math.abs(move.path().to().z() - move.path().from().z());
+      if (planar > SAME_MM) {
+        steepest = Math.max(steepest, rise / planar);
+      }
+    }
+    return steepest;
   }
 
   /**

@@ -160,6 +160,27 @@ class StepsTest {
     assertThat(on.get(0).start().distance(new Position(560, 5, -4))).isLessThan(EXACT);
   }
 
+  /** The ramp into the solid and that of the cut itself add up; 5 degrees are the most. */
+  @Test
+  void a_part_that_goes_down_itself_is_entered_along_a_flatter_ramp() {
+    double[][] way = {{110, -13}, {94, -13.84}, {99, -14.1}, {94, -14.36}, {90, -14.36}};
+    List<Cut.Move> moves = new ArrayList<>();
+    for (int i = 1; i < way.length; i++) {
+      Position from = new Position(way[i - 1][0], 7, way[i - 1][1]);
+      moves.add(
+          new Cut.Move(new Motion.Straight(from, new Position(way[i][0], 7, way[i][1])), 3000));
+    }
+    Cut whole = new Cut("cutout", FLAT_6, 18_000, moves);
+    List<Cut> parts = new CutSplit(0, 100).of(whole);
+    assertThat(parts).hasSize(1);
+    assertThat(parts.get(0).start().z()).isCloseTo(0.5, within(EXACT));
+    assertThat(parts.get(0).end()).isEqualTo(whole.end());
+    for (Cut.Move move : parts.get(0).moves()) {
+      double share = (move.path().from().z() - move.path().to().z()) / move.path().lengthMm();
+      assertThat(Math.toDegrees(Math.asin(share))).isLessThan(5);
+    }
+  }
+
   @Test
   void an_arc_is_parted_where_it_passes_the_seam() {
     Motion circle =

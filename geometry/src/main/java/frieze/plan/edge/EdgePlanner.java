@@ -1,6 +1,7 @@
 package frieze.plan.edge;
 
 import frieze.curve.Arc;
+import frieze.curve.Bounds;
 import frieze.curve.Line;
 import frieze.curve.Path;
 import frieze.curve.Point;
@@ -184,7 +185,7 @@ public final class EdgePlanner {
       Track lap = loop.startingAt(at);
       Segment first = lap.path().segments().get(0);
       Leads leads = new Leads(first, edge, leadMm());
-      if (isClear(leads.in().start()) && isClear(leads.out().end())) {
+      if (isRoomFor(leads)) {
         ways.add(depths().stream().map(d -> lap(origin, lap, leads, d, feeds)).toList());
       }
     }
@@ -211,8 +212,24 @@ public final class EdgePlanner {
 
   private boolean isClearAt(Track loop, double at) {
     Segment first = loop.startingAt(at).path().segments().get(0);
-    Leads leads = new Leads(first, edge, leadMm());
-    return isClear(leads.in().start()) && isClear(leads.out().end());
+    return isRoomFor(new Leads(first, edge, leadMm()));
+  }
+
+  /** Whether the tool comes down off the blank, its axis no farther beside it than its radius. */
+  private boolean isRoomFor(Leads leads) {
+    return isClear(leads.in().start())
+        && isClear(leads.out().end())
+        && beyondMm(leads.in()) <= edge.tool().radiusMm() + NOISE_MM / 10
+        && beyondMm(leads.out()) <= edge.tool().radiusMm() + NOISE_MM / 10;
+  }
+
+  /** How far an arc reaches beyond the rectangle of the blank. */
+  private double beyondMm(Arc lead) {
+    Bounds blank = part.bounds();
+    Bounds arc = lead.bounds();
+    return Math.max(
+        Math.max(blank.minX() - arc.minX(), arc.maxX() - blank.maxX()),
+        Math.max(blank.minY() - arc.minY(), arc.maxY() - blank.maxY()));
   }
 
   /** How wide the tool is at the face, from its axis. */
