@@ -29,6 +29,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -62,6 +63,16 @@ class VIconsTest {
       assertThat(tally.whole).as(tally::report).isGreaterThanOrEqualTo(asked * 5 / 6);
       assertThat(tally.whole + tally.rest.size()).as(tally::report).isEqualTo(asked);
     }
+  }
+
+  /** Strokes just as wide as the walls of the deepest groove: their floor is as thin as nothing. */
+  @Test
+  void strokes_as_wide_as_the_deepest_groove_are_carved_along_their_middle() {
+    Map<String, byte[]> icons = new TreeMap<>(OpenIcons.drawings());
+    icons.keySet().removeIf(name -> !name.endsWith("/solid/code-commit.svg"));
+    Tally tally = carve(icons, vee(90));
+    assertThat(tally.whole).as(tally::report).isEqualTo(1);
+    assertThat(tally.least).as(tally::report).isGreaterThan(0.99);
   }
 
   /** How many were carved, and the rest by name. */

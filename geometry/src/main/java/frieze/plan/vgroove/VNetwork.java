@@ -88,10 +88,14 @@ final class VNetwork {
     return widestMm;
   }
 
-  /** Adds the stretches of a branch where the bit fits and the floor is not reached. */
+  /**
+   * Adds the stretches of a branch where the bit fits and the floor is not reached. What is wider
+   * than that by less than the tolerances is followed too: there a floor may be too thin to be
+   * found.
+   */
   private void follow(List<Disc> discs) {
     double least = bit.tipRadiusMm();
-    double most = bit.floorWallMm();
+    double most = bit.floorWallMm() + t.totalMm();
     if (discs.size() == 1) {
       double r = discs.get(0).radiusMm();
       if (r >= least && r <= most) {
