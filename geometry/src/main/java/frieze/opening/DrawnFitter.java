@@ -36,6 +36,9 @@ public final class DrawnFitter {
   /** Finer than the rest of the budget, because a panel's edge is offset again for its cutter. */
   private static final double FINE_MM = 0.001;
 
+  /** A panel that is nowhere wider than this is none: rounding leaves such strips. */
+  private static final double THIN_MM = 0.1;
+
   /** A sum of lengths may be wrong by this: the approximation of the edge. */
   private static final double ROUNDING_MM = 0.003;
 
@@ -139,7 +142,8 @@ public final class DrawnFitter {
   }
 
   private void checkWhole(Region left) {
-    int pieces = left.parts().size();
+    boolean nothing = Offset.offset(left, -THIN_MM / 2, FINE_MM).isEmpty();
+    int pieces = nothing ? 0 : left.parts().size();
     double shortSideMm = Math.min(drawn.bounds().width(), drawn.bounds().height());
     if (pieces == 0) {
       throw BadInputException.of(
