@@ -29,7 +29,8 @@ public final class BothFaces {
   /**
    * Checks each face that follows its back.
    *
-   * @throws frieze.diagnostic.BadInputException if less wood is left than must be
+   * @throws frieze.diagnostic.BadInputException if less wood is left than must be, or less of a tab
+   *     than was asked for
    */
   static void check(Job job, List<BuiltPanel> built) {
     Diagnostics found = new Diagnostics();
@@ -48,8 +49,11 @@ public final class BothFaces {
     if (above.isEmpty() || below.isEmpty()) {
       return;
     }
+    Flip flip = face.flip().orElseThrow();
+    new TabsBothFaces(front.panel(), back.panel(), flip, face.stock(), "back").check(found);
+    new TabsBothFaces(back.panel(), front.panel(), flip, face.stock(), "front").check(found);
     double leave = face.screws().map(Screws::pilot).map(Screws.Pilot::leaveMm).orElse(0.0);
-    Deepest deepest = deepest(above.get(), below.get(), face.flip().orElseThrow(), face.stock());
+    Deepest deepest = deepest(above.get(), below.get(), flip, face.stock());
     double left = face.stock().thinnestMm() - deepest.depthMm();
     if (left < leave - ROUNDING_MM || left <= 0) {
       Point p = front.panel().setup().stockFromPanel().inverse().affine().apply(deepest.onStock());
@@ -98,7 +102,7 @@ public final class BothFaces {
     return most;
   }
 
-  private static int index(double mm, double cell, int count) {
+  static int index(double mm, double cell, int count) {
     return Math.max(0, Math.min(count - 1, (int) (mm / cell)));
   }
 }
