@@ -131,6 +131,7 @@ public final class Build {
     asked.lines().forEach(lines -> LineCheck.check(design, lines, flattenMm, found));
     Optional<Sitting> sitting = asked.insert().sitting();
     sitting.ifPresent(s -> NotchCorners.check(s, asked.work(), found));
+    sitting.ifPresent(s -> SteelsPlace.check(s, design, found));
     sitting
         .filter(Sitting::wood)
         .flatMap(s -> s.asked().moisture().beyondRule(asked.whereSize()))

@@ -38,7 +38,7 @@ public final class CornerRelief {
    */
   public record Place(Point corner, Point from, Point to) {
     /** What a tool cuts on the way. */
-    Region swept(double radiusMm, double flattenMm) {
+    public Region swept(double radiusMm, double flattenMm) {
       Point along = to.minus(from);
       Point side = new Point(-along.y(), along.x()).times(radiusMm / along.norm());
       Path outline =

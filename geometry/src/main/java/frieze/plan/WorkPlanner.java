@@ -28,6 +28,7 @@ import frieze.plan.cut.PlanCode;
 import frieze.plan.cut.RimUse;
 import frieze.plan.cut.Track;
 import frieze.plan.cutout.CutoutLayout;
+import frieze.plan.cutout.CutoutReach;
 import frieze.plan.edge.EdgePlanner;
 import frieze.plan.groove.GroovePlanner;
 import frieze.plan.groove.VaryingGroove;
@@ -314,6 +315,8 @@ final class WorkPlanner implements Work.Visitor<List<Batch>> {
     slots(cutout, feeds); // only to tell: finishing laps keep their feed
     List<Block> blocks = layout.blocks(feeds);
     geometryCalls += layout.geometryCalls();
+    CutoutReach.of(design, cutout, setup.allowance().wallsMm(), tolerances)
+        .forEach(left -> report(cutout, left.work(), left.area()));
     boolean frees = cutout.way().on().isEmpty();
     return List.of(
         new Batch(cutout.tool(), frees ? Batch.Stage.CUTOUT : Batch.Stage.OPENING, blocks));
