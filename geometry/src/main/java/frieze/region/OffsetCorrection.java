@@ -55,12 +55,16 @@ final class OffsetCorrection {
     if (!changed || result.isValid()) {
       return result;
     }
-    if (result.getNumPoints() < MANY_TIMES * raw.getNumPoints()) {
+    int many = MANY_TIMES * raw.getNumPoints();
+    if (result.getNumPoints() < many) {
       return GeometryFixer.fix(result);
     }
     Geometry open = raw.buffer(-limitMm / 2).buffer(limitMm / 2);
     Geometry again = placed(open);
-    return again.isValid() ? again : GeometryFixer.fix(again);
+    if (again.isValid()) {
+      return again;
+    }
+    return again.getNumPoints() < many ? GeometryFixer.fix(again) : open;
   }
 
   private Geometry placed(Geometry raw) {
