@@ -25,6 +25,7 @@ import frieze.plan.cut.Track;
 import frieze.plan.cutout.CutoutPlanner;
 import frieze.plan.cutout.TabLoad;
 import frieze.plan.cutout.TabPlan;
+import frieze.shop.Setup;
 import frieze.shop.Stock;
 import frieze.shop.Tool;
 import java.util.ArrayList;
@@ -93,7 +94,8 @@ class CutoutTest {
   @Test
   void tabs_stand_on_straight_stretches_away_from_corners_and_evenly() {
     Track track = Outline.outside(Bench.panel().outline(), 3, Tolerances.DEFAULT);
-    List<TabPlan.Zone> zones = TabPlan.place(track, 6, 12, 6, true).orElseThrow();
+    List<TabPlan.Zone> zones =
+        TabPlan.place(track, 6, 12, 6, new TabPlan.Ground(true, p -> true)).orElseThrow();
     double pitch = track.lengthMm() / 6;
     for (int i = 0; i < 6; i++) {
       TabPlan.Zone zone = zones.get(i);
@@ -109,7 +111,7 @@ class CutoutTest {
     Tabs tabs = new Tabs(6, 6, 12, 3, false);
     Work cutout = new Work.Cutout(FLAT_6, Optional.of(tabs), Work.Milling.CLIMB, Bench.WHERE);
     Design design = new Design(Bench.panel(), List.of(), List.of(), List.of(cutout));
-    Plan plan = Planner.plan(design, Bench.setup(), Tolerances.DEFAULT);
+    Plan plan = Planner.plan(design, wasteOf(12, 12), Tolerances.DEFAULT);
     double onTabs = 0;
     double alongGrain = 0;
     for (Cut.Move move : RecessTest.moves(plan.cuts())) {
@@ -128,7 +130,8 @@ class CutoutTest {
   @Test
   void a_round_panel_has_its_tabs_on_the_curve() {
     Track circle = new Track(frieze.curve.Path.circle(new Point(50, 50), 40));
-    List<TabPlan.Zone> zones = TabPlan.place(circle, 4, 12, 6, true).orElseThrow();
+    List<TabPlan.Zone> zones =
+        TabPlan.place(circle, 4, 12, 6, new TabPlan.Ground(true, p -> true)).orElseThrow();
     for (int i = 1; i < 4; i++) {
       double pitch = zones.get(i).fromMm() - zones.get(i - 1).fromMm();
       assertThat(pitch).isCloseTo(20 * Math.PI, within(1e-9));
@@ -195,6 +198,66 @@ class CutoutTest {
         .hasMessageContaining("bench.yaml:20:7: error[PLAN-009]")
         .hasMessageContaining(
             "140 tabs of 6 mm (0.236 in) do not fit on an outline 1720.84 mm (67.75 in) long");
+  }
+
+  /** The bench's setup with another width of waste at the ends, and before and behind. */
+  private static Setup wasteOf(double sideMm, double frontMm) {
+    Setup bench = Bench.setup();
+    Stock stock =
+        new Stock(
+            bench.stock().material(),
+            724 + 2 * sideMm,
+            130 + 2 * frontMm,
+            bench.stock().thicknessReadingsMm(),
+            false);
+    return new Setup(
+        bench.machine(), stock, bench.zero(), sideMm, frontMm, 5, 0.5, List.of(), List.of());
+  }
+
+  private static Plan onStock(double sideMm, double frontMm, double skinMm) {
+    CutoutWay way = new CutoutWay(Optional.empty(), Work.Side.OUTSIDE, 0, skinMm);
+    Optional<Tabs> tabs = skinMm > 0 ? Optional.empty() : Optional.of(new Tabs(4, 6, 3));
+    Work cutout = new Work.Cutout(FLAT_6, tabs, Work.Milling.CLIMB, way, Bench.WHERE);
+    Design design = new Design(Bench.panel(), List.of(), List.of(), List.of(cutout));
+    return Planner.plan(design, wasteOf(sideMm, frontMm), Tolerances.DEFAULT);
+  }
+
+  @Test
+  void tabs_or_a_skin_with_nothing_to_hold_on_are_an_error() {
+    for (double skin : new double[] {0, 0.5}) {
+      assertThatThrownBy(() -> onStock(2, 2, skin))
+          .isInstanceOf(BadInputException.class)
+          .hasMessageContaining("PLAN-058")
+          .hasMessageContaining(skin > 0 ? "a skin would hold" : "4 tabs would hold")
+          .hasMessageContaining("reaches 4 mm (0.157 in) beyond the stock's edge")
+          .hasMessageContaining("the 3 mm (0.118 in) of waste");
+    }
+    assertThat(onStock(2, 12, 0.5).cuts()).isNotEmpty();
+  }
+
+  /** The strip beside the slot is as wide as the waste less the slot of 6; it needs 3. */
+  @Test
+  void tabs_stand_only_where_there_is_waste() {
+    assertThat(tabsAt(onStock(2, 9.1, 0))).hasSize(4).allMatch(p -> p.y() < 0 || p.y() > 130);
+    assertThat(tabsAt(onStock(12, 8.9, 0))).hasSize(4).allMatch(p -> p.x() < 0 || p.x() > 724);
+    assertThatThrownBy(() -> onStock(8.9, 8.9, 0))
+        .hasMessageContaining("leaves only 2.9 mm (0.114 in) of the stock");
+  }
+
+  /** The middles of the level moves over tabs, 3 mm above the bottom of 18.9. */
+  private static List<Point> tabsAt(Plan plan) {
+    List<Point> tabs = new ArrayList<>();
+    for (Cut.Move move : RecessTest.moves(plan.cuts())) {
+      Position from = move.path().from();
+      Position to = move.path().to();
+      if (Math.abs(from.z() + 15.9) < 1e-9 && Math.abs(to.z() + 15.9) < 1e-9) {
+        Point middle = from.xy().plus(to.xy()).times(0.5);
+        if (move.path().lengthMm() < 20 && tabs.stream().noneMatch(t -> t.distance(middle) < 1)) {
+          tabs.add(middle);
+        }
+      }
+    }
+    return tabs;
   }
 
   @Test
@@ -464,7 +527,8 @@ class CutoutTest {
   void as_many_tabs_stand_on_end_grain_as_even_spacing_permits() {
     Track track = Outline.outside(Bench.panel().outline(), 3, Tolerances.DEFAULT);
     int onEnds = 0;
-    for (TabPlan.Zone zone : TabPlan.place(track, 6, 12, 6, true).orElseThrow()) {
+    for (TabPlan.Zone zone :
+        TabPlan.place(track, 6, 12, 6, new TabPlan.Ground(true, p -> true)).orElseThrow()) {
       Point middle = track.pointAt((zone.fromMm() + zone.toMm()) / 2);
       onEnds += middle.x() < 0 || middle.x() > 724 ? 1 : 0;
       assertThat(middle.x() < 0 || middle.x() > 724 || (middle.x() > 25 && middle.x() < 699))

@@ -49,7 +49,8 @@ public enum PlanCode implements Code {
   EDGE_TOO_LARGE("PLAN-055", "the edge takes too much of the panel"),
   EDGE_NO_END("PLAN-056", "a side of the panel has no corner where its edge could end"),
   EDGE_INTO_TABS("PLAN-057", "the bit that works the edge cuts into the tabs"),
-  TABS_CUT_BEHIND("PLAN-058", "the work on the other face cuts into the tabs");
+  TABS_CUT_BEHIND("PLAN-058", "the work on the other face cuts into the tabs"),
+  NOTHING_TO_HOLD_ON("PLAN-059", "tabs or a skin have no waste to hold on to");
 
   private final String id;
   private final String title;

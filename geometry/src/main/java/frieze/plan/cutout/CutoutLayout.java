@@ -27,7 +27,6 @@ import frieze.region.FillRule;
 import frieze.region.Offset;
 import frieze.region.Region;
 import frieze.region.Ring;
-import frieze.shop.Material;
 import frieze.shop.Setup;
 import frieze.shop.Tool;
 import java.util.ArrayList;
@@ -306,13 +305,17 @@ public final class CutoutLayout {
     double tabDepth = setup.stock().thinnestMm() - tabs.map(Tabs::thicknessMm).orElse(0.0);
     boolean wanted = tabs.map(Tabs::ramped).orElse(false);
     double slope = wanted ? (depth - tabDepth) / StrictMath.tan(CutoutPlanner.TAB_SLOPE_RAD) : 0;
+    TabPlaces places = new TabPlaces(cutout, setup, found);
+    if (skin > 0 && tabs.isEmpty()) {
+      places.checkSkin(lap.rough());
+    }
     Optional<List<TabPlan.Zone>> sloping =
-        wanted ? tabs.flatMap(t -> place(t, lap.rough(), slope)) : Optional.empty();
+        wanted ? tabs.flatMap(t -> places.place(t, lap.rough(), slope)) : Optional.empty();
     if (wanted && sloping.isEmpty()) {
       upright(origin);
     }
     List<TabPlan.Zone> zones =
-        sloping.orElseGet(() -> tabs.map(t -> tabs(t, lap.rough())).orElse(List.of()));
+        sloping.orElseGet(() -> tabs.map(t -> places.upright(t, lap.rough())).orElse(List.of()));
     CutoutPlanner.Passes passes =
         new CutoutPlanner.Passes(
             DepthPasses.depths(depth, limit), limit, zones, tabDepth, sloping.isPresent());
@@ -347,50 +350,5 @@ public final class CutoutLayout {
         cutout.where(),
         origin + ": the tabs of a short outline have upright ends, as ramped ones do not fit",
         "ask for fewer or thinner tabs");
-  }
-
-  /** The zones of tabs, with room for a slope at both ends. */
-  private Optional<List<TabPlan.Zone>> place(Tabs tabs, Track track, double slopeMm) {
-    boolean grain = setup.stock().material().kind() != Material.Kind.SHEET;
-    if (grain && tabs.alongGrainMm() > tabs.widthMm()) {
-      double longer = (tabs.alongGrainMm() - tabs.widthMm()) / 2;
-      Optional<List<TabPlan.Zone>> wide = place(tabs, track, slopeMm, longer);
-      if (wide.isPresent()) {
-        return wide.map(
-            zones ->
-                zones.stream()
-                    .map(z -> TabPlan.isAlongGrain(track, z) ? z : z.shorter(longer))
-                    .toList());
-      }
-    }
-    return place(tabs, track, slopeMm, 0);
-  }
-
-  /** Zones for tabs that are longer by so much at both ends. */
-  private Optional<List<TabPlan.Zone>> place(
-      Tabs tabs, Track track, double slopeMm, double longerMm) {
-    boolean grain = setup.stock().material().kind() != Material.Kind.SHEET;
-    double diameter = cutout.tool().diameterMm();
-    double zone = tabs.widthMm() + diameter + 2 * slopeMm + 2 * longerMm;
-    return TabPlan.place(track, tabs.count(), zone, diameter, grain)
-        .map(zones -> zones.stream().map(z -> z.shorter(slopeMm)).toList());
-  }
-
-  private List<TabPlan.Zone> tabs(Tabs tabs, Track track) {
-    Optional<List<TabPlan.Zone>> zones = place(tabs, track, 0);
-    if (zones.isEmpty()) {
-      found.error(
-          PlanCode.TABS_DO_NOT_FIT,
-          cutout.where(),
-          tabs.count()
-              + " tabs of "
-              + Amounts.length(tabs.widthMm())
-              + " do not fit on an outline "
-              + Amounts.length(track.lengthMm())
-              + " long, which begins at "
-              + Amounts.place(track.start().x(), track.start().y()),
-          "ask for fewer or narrower tabs");
-    }
-    return zones.orElse(List.of());
   }
 }

@@ -7,6 +7,7 @@ import frieze.plan.cut.Track;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * Spreads tabs along a closed track: evenly, away from corners, on straight pieces if there are
@@ -22,6 +23,9 @@ public final class TabPlan {
   /** A tab may be moved from its even place by this part of the spacing before curves are tried. */
   private static final double EVEN_ENOUGH = 0.4;
 
+  /** At how many places of a tab's length of track it is asked whether something holds it. */
+  private static final int HELD_SAMPLES = 8;
+
   /** An edge that makes a smaller angle with the grain runs along it. */
   private static final double ALONG_RAD = StrictMath.toRadians(30);
 
@@ -35,10 +39,10 @@ public final class TabPlan {
   private final int count;
   private final double zoneMm;
   private final double marginMm;
-  private final boolean grain;
+  private final Ground ground;
 
-  private TabPlan(Track track, int count, double zoneMm, double marginMm, boolean grain) {
-    this.grain = grain;
+  private TabPlan(Track track, int count, double zoneMm, double marginMm, Ground ground) {
+    this.ground = ground;
     this.track = track;
     this.count = count;
     this.zoneMm = zoneMm;
@@ -58,6 +62,15 @@ public final class TabPlan {
   }
 
   /**
+   * What tabs stand on.
+   *
+   * @param grain whether the wood has a grain, along X: tabs on edges along it tear splinters off
+   *     when they are cut, so other edges are taken where that keeps the spacing even
+   * @param held whether there is something for a tab to hold on to beside a point of the track
+   */
+  public record Ground(boolean grain, Predicate<Point> held) {}
+
+  /**
    * One spacing that was tried.
    *
    * @param worstMm the farthest that a tab was moved from its even place
@@ -71,13 +84,12 @@ public final class TabPlan {
    *
    * @param zoneMm the length of track that each takes
    * @param marginMm how far each stays from corners and tight curves
-   * @param grain whether the wood has a grain, along X: tabs on edges along it tear splinters off
-   *     when they are cut, so other edges are taken where that keeps the spacing even
+   * @param ground what the tabs stand on
    * @return the zones in order; empty if the track is too short for them
    */
   public static Optional<List<Zone>> place(
-      Track track, int count, double zoneMm, double marginMm, boolean grain) {
-    TabPlan plan = new TabPlan(track, count, zoneMm, marginMm, grain);
+      Track track, int count, double zoneMm, double marginMm, Ground ground) {
+    TabPlan plan = new TabPlan(track, count, zoneMm, marginMm, ground);
     Optional<Spread> best = Optional.empty();
     for (double curve : CURVES) {
       Optional<Spread> spread = plan.best(plan.calm(curve * zoneMm));
@@ -124,7 +136,38 @@ public final class TabPlan {
     return !(segment instanceof Arc arc) || arc.radius() >= radiusMm;
   }
 
-  private Optional<Spread> best(List<Zone> allowed) {
+  /** The parts of stretches for middles of tabs where both ends and the middle are held. */
+  private List<Zone> held(List<Zone> allowed) {
+    List<Zone> held = new ArrayList<>();
+    for (Zone zone : allowed) {
+      int steps = (int) Math.max(1, Math.ceil(HELD_SAMPLES * zone.lengthMm() / zoneMm));
+      double from = Double.NaN;
+      double to = Double.NaN;
+      for (int i = 0; i <= steps; i++) {
+        double middle = i == steps ? zone.toMm() : zone.fromMm() + zone.lengthMm() * i / steps;
+        if (isHeld(middle)) {
+          from = Double.isNaN(from) ? middle : from;
+          to = middle;
+        } else if (!Double.isNaN(from)) {
+          held.add(new Zone(from, to));
+          from = Double.NaN;
+        }
+      }
+      if (!Double.isNaN(from)) {
+        held.add(new Zone(from, to));
+      }
+    }
+    return held;
+  }
+
+  private boolean isHeld(double middle) {
+    return ground.held().test(track.pointAt(middle - zoneMm / 2))
+        && ground.held().test(track.pointAt(middle))
+        && ground.held().test(track.pointAt(middle + zoneMm / 2));
+  }
+
+  private Optional<Spread> best(List<Zone> stretches) {
+    List<Zone> allowed = held(stretches);
     Optional<Spread> best = Optional.empty();
     for (int phase = 0; phase < PHASES && !allowed.isEmpty(); phase++) {
       Spread spread = spread(allowed, (double) phase / PHASES);
@@ -166,7 +209,8 @@ public final class TabPlan {
   }
 
   private boolean isAlongGrain(double middle) {
-    return grain && isAlongGrain(track, new Zone(middle - zoneMm / 2, middle + zoneMm / 2));
+    return ground.grain()
+        && isAlongGrain(track, new Zone(middle - zoneMm / 2, middle + zoneMm / 2));
   }
 
   /** Whether a stretch of a closed track runs along the grain, which is along X. */
