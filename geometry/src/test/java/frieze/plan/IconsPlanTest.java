@@ -51,9 +51,9 @@ class IconsPlanTest {
 
   private static Setup setup() {
     Stock stock =
-        new Stock(new Material("pine", Material.Kind.SOFTWOOD), 76, 76, List.of(6.0), false);
+        new Stock(new Material("pine", Material.Kind.SOFTWOOD), 92, 92, List.of(6.0), false);
     return new Setup(
-        Bench.machine(false), stock, Zero.LEFT_FRONT_TOP, 0, 0, 5, 0.5, List.of(), List.of());
+        Bench.machine(false), stock, Zero.LEFT_FRONT_TOP, 8, 8, 5, 0.5, List.of(), List.of());
   }
 
   @Test
