@@ -227,7 +227,7 @@ class CutoutTest {
     for (double skin : new double[] {0, 0.5}) {
       assertThatThrownBy(() -> onStock(2, 2, skin))
           .isInstanceOf(BadInputException.class)
-          .hasMessageContaining("PLAN-058")
+          .hasMessageContaining("PLAN-059")
           .hasMessageContaining(skin > 0 ? "a skin would hold" : "4 tabs would hold")
           .hasMessageContaining("reaches 4 mm (0.157 in) beyond the stock's edge")
           .hasMessageContaining("the 3 mm (0.118 in) of waste");
