@@ -4,6 +4,7 @@ import frieze.curve.Point;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.algorithm.Area;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
@@ -59,7 +60,8 @@ final class OffsetCorrection {
     if (result.getNumPoints() < many) {
       return GeometryFixer.fix(result);
     }
-    Geometry open = raw.buffer(-limitMm / 2).buffer(limitMm / 2);
+    double tolerance = limitMm / SHARE;
+    Geometry open = raw.buffer(-tolerance).buffer(tolerance);
     Geometry again = placed(open);
     if (again.isValid()) {
       return again;
@@ -97,6 +99,10 @@ final class OffsetCorrection {
    * all along: the buffer leaves such slivers where fronts meet and nothing should be left.
    */
   private boolean isFalse(LinearRing ring) {
+    // All of a strip as thin as this lies within the tolerance of where nothing is left.
+    if (Area.ofRing(ring.getCoordinateSequence()) <= limitMm / SHARE * ring.getLength()) {
+      return true;
+    }
     for (Coordinate c : ring.getCoordinates()) {
       if (source.distance(new Point(c.x, c.y)) > nominalMm - limitMm / SHARE) {
         return false;
