@@ -70,26 +70,11 @@ final class Band {
    * @throws BadInputException if one does not, with its number and place
    */
   void requireHeld(List<Placement> placed, Hull motif, SourceSpan where) {
-    for (Placement p : placed) {
-      Hull hull = p.hull(motif);
-      if (!holds(hull)) {
-        Point at = hull.bounds().centre();
-        throw BadInputException.of(
-            LayoutCode.BEYOND_BORDER,
-            where,
-            "motif "
-                + p.motif()
-                + " "
-                + p.number()
-                + " at "
-                + Amounts.place(at.x(), at.y())
-                + (insetMm == 0
-                    ? " reaches beyond the panel"
-                    : " comes nearer to the panel's outline than the inset of "
-                        + Amounts.length(insetMm)),
-            hint);
-      }
-    }
+    String fault =
+        insetMm == 0
+            ? " reaches beyond the panel"
+            : " comes nearer to the panel's outline than the inset of " + Amounts.length(insetMm);
+    OutOfPlace.refuse(placed, motif, this::holds, where, fault, hint);
   }
 
   /** The corners of a line, the first one again at the end of a closed one. */

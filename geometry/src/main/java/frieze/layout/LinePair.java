@@ -99,26 +99,18 @@ final class LinePair {
    * @throws BadInputException if one does not, with its number and place
    */
   void requireClear(List<Placement> placed, Hull motif, double insetMm, SourceSpan where) {
-    for (Placement p : placed) {
-      Hull hull = p.hull(motif);
-      if (!isClear(hull, insetMm)) {
-        Point at = hull.bounds().centre();
-        throw BadInputException.of(
-            LayoutCode.BEYOND_BORDER,
-            where,
-            "motif "
-                + p.motif()
-                + " "
-                + p.number()
-                + " at "
-                + Amounts.place(at.x(), at.y())
-                + (insetMm == 0
-                    ? " reaches over a line that it goes between"
-                    : " comes nearer to a line that it goes between than the inset of "
-                        + Amounts.length(insetMm)),
-            "make the motif or the inset smaller, or let it `swell`");
-      }
-    }
+    String fault =
+        insetMm == 0
+            ? " reaches over a line that it goes between"
+            : " comes nearer to a line that it goes between than the inset of "
+                + Amounts.length(insetMm);
+    OutOfPlace.refuse(
+        placed,
+        motif,
+        hull -> isClear(hull, insetMm),
+        where,
+        fault,
+        "make the motif or the inset smaller, or let it `swell`");
   }
 
   boolean isClear(Hull hull, double insetMm) {
