@@ -12,7 +12,7 @@ import frieze.opening.Sitting;
 import frieze.plan.cut.Leftover;
 import frieze.plan.cutout.CutoutReach;
 import frieze.region.FillRule;
-import frieze.region.Offset;
+import frieze.region.MedialAxis;
 import frieze.region.Region;
 import java.util.List;
 
@@ -21,7 +21,7 @@ import java.util.List;
  * into its outline: a gap is worth nothing where the bit can't go.
  */
 final class SteelsPlace {
-  /** Widths are told to this, and no wood thinner than that is told. */
+  /** Widths are told to this. */
   private static final double FINE_MM = 0.01;
 
   private SteelsPlace() {}
@@ -72,16 +72,7 @@ final class SteelsPlace {
 
   /** The diameter of the largest circle in an area, to a hundredth of a millimetre. */
   private static double widthMm(Region area) {
-    double in = 0;
-    double out = Math.min(area.bounds().width(), area.bounds().height());
-    while (out - in > FINE_MM / 2) {
-      double middle = (in + out) / 2;
-      if (Offset.offset(area, -middle, Tolerances.DEFAULT.offsetMm()).isEmpty()) {
-        out = middle;
-      } else {
-        in = middle;
-      }
-    }
-    return Math.rint(2 * in / FINE_MM) * FINE_MM;
+    double radius = MedialAxis.of(area, FINE_MM / 2).largest().radiusMm();
+    return Math.rint(2 * radius / FINE_MM) * FINE_MM;
   }
 }
